@@ -1,0 +1,2 @@
+/** Griplore ingest. */
+package org.griplore.ingest;

@@ -1,0 +1,2 @@
+/** Griplore query. */
+package org.griplore.query;
