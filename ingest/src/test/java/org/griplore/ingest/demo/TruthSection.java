@@ -84,9 +84,14 @@ final class TruthSection {
 
   /** Ratio effects as 100 times the log ratio, others in their unit. */
   private static String effect(Scale scale, double x) {
-    return scale == Scale.RATIO
-        ? String.format(Locale.ROOT, "%.2f", 100 * x)
-        : String.format(Locale.ROOT, "%.2f", x) + (scale == Scale.LEVEL ? " dB" : " pt");
+    String number = String.format(Locale.ROOT, "%.2f", scale == Scale.RATIO ? 100 * x : x);
+    String unit =
+        switch (scale) {
+          case RATIO -> "";
+          case LEVEL -> " dB";
+          case POINTS -> " pt";
+        };
+    return (number.equals("-0.00") ? "0.00" : number) + unit;
   }
 
   private static double correlation(double[] x, double[] y) {
