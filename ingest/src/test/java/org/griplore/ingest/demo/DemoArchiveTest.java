@@ -96,6 +96,12 @@ class DemoArchiveTest {
   }
 
   @Test
+  void readmeListsEveryFile() throws IOException {
+    String readme = Files.readString(README);
+    assertThat(archive.files().keySet()).allMatch(name -> readme.contains("`" + name + "`"));
+  }
+
+  @Test
   void everyReportIsInOneFileOnly() {
     List<String> keys =
         archive.expectations().reports.stream().map(e -> e.report().key()).sorted().toList();
