@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.griplore.store.vocabulary.Problem;
@@ -145,7 +146,16 @@ public final class Archive implements AutoCloseable {
 
   /** The notes of the current reports, in the order they were added. */
   public List<NoteRecord> notes() {
-    return NoteReader.all(reading);
+    try (NoteFeed feed = noteFeed()) {
+      List<NoteRecord> notes = new ArrayList<>();
+      feed.forEachSince(0, (note, names) -> notes.add(note));
+      return List.copyOf(notes);
+    }
+  }
+
+  /** Opens the current notes as they are now, for reading them one by one. */
+  public NoteFeed noteFeed() {
+    return NoteFeed.open(this);
   }
 
   /** How many notes the current reports hold. */
@@ -194,6 +204,11 @@ public final class Archive implements AutoCloseable {
           new Problem("archive", folder.toString(), "a folder that can be written"));
     }
     return Addition.begin(this, original, form, options, clock);
+  }
+
+  /** A reading connection of the caller's own, who closes it. */
+  Connection ownReading() throws SQLException {
+    return writable ? Connections.writing(folder) : Connections.readingOnly(folder);
   }
 
   /** Opens the lock file that one writer at a time holds. */
