@@ -158,6 +158,27 @@ public final class Archive implements AutoCloseable {
     return NoteFeed.open(this);
   }
 
+  /** How many notes the current reports hold. */
+  public long noteCount() {
+    return Sql.number(
+        reading,
+        "SELECT count(*) FROM note n JOIN report p ON p.id = n.report"
+            + " JOIN revision r ON r.id = p.revision AND r.superseded_by IS NULL");
+  }
+
+  /** How many sources the archive holds. */
+  public long sourceCount() {
+    return Sql.number(reading, "SELECT count(*) FROM source_file");
+  }
+
+  /** How many findings the current revisions hold. */
+  public long findingCount() {
+    return Sql.number(
+        reading,
+        "SELECT count(*) FROM finding f"
+            + " JOIN revision r ON r.id = f.revision AND r.superseded_by IS NULL");
+  }
+
   /** The findings of current revisions, in reading order. */
   public List<FindingRecord> findings() {
     return FindingReader.current(reading);
