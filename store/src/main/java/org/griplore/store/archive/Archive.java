@@ -43,7 +43,7 @@ public final class Archive implements AutoCloseable {
           "There is no archive in " + folder + ": `griplore add` makes one.",
           new Problem("archive", folder.toString(), "a folder with archive.db in it"));
     }
-    return opened(folder);
+    return opened(folder, Files.isWritable(folder));
   }
 
   /**
@@ -62,11 +62,11 @@ public final class Archive implements AutoCloseable {
             new Problem("archive", folder.toString(), "a folder that can be written"));
       }
     }
-    return opened(folder);
+    return opened(folder, Files.isWritable(folder));
   }
 
-  private static Archive opened(Path folder) {
-    boolean writable = Files.isWritable(folder);
+  /** Opens the archive; in a folder that is not writable nothing is made or changed. */
+  static Archive opened(Path folder, boolean writable) {
     Connection connection = null;
     try {
       connection = writable ? Connections.writing(folder) : Connections.readingOnly(folder);

@@ -78,7 +78,7 @@ final class IndexFolder {
       try (NoteFeed feed = archive.noteFeed()) {
         IndexUpdate update = new IndexUpdate(kept, feed, progress);
         if (anew || state(kept).isEmpty()) {
-          update.anew();
+          update.inPlaceOfDamaged();
         } else {
           update.run();
         }

@@ -9,6 +9,7 @@ import org.apache.lucene.index.IndexWriterConfig;
 import org.apache.lucene.index.IndexWriterConfig.OpenMode;
 import org.apache.lucene.index.Term;
 import org.apache.lucene.store.Directory;
+import org.apache.lucene.store.Lock;
 import org.griplore.store.archive.NoteFeed;
 import org.griplore.store.archive.NoteRecord;
 
@@ -44,6 +45,19 @@ final class IndexUpdate {
   /** Makes the index anew, whatever is in its place. */
   void anew() throws IOException {
     write(OpenMode.CREATE, 0);
+  }
+
+  /** Makes the index anew in place of one that cannot be read. */
+  void inPlaceOfDamaged() throws IOException {
+    try (Lock lock = directory.obtainLock(IndexWriter.WRITE_LOCK_NAME)) {
+      lock.ensureValid();
+      for (String file : directory.listAll()) {
+        if (file.startsWith("_") || file.contains("segments")) {
+          directory.deleteFile(file);
+        }
+      }
+    }
+    anew();
   }
 
   private void since(int revision) throws IOException {

@@ -64,6 +64,13 @@ public final class NoteIndex implements AutoCloseable {
     return index;
   }
 
+  /** An index that is open already, in the archive's state. */
+  static NoteIndex of(Archive archive, OpenIndex open) {
+    NoteIndex index = new NoteIndex(archive);
+    index.open = open;
+    return index;
+  }
+
   /** An index in the archive's state; one that turns out damaged is made anew, once. */
   private OpenIndex opened(Progress progress) {
     try {
