@@ -1,2 +1,0 @@
-/** Griplore ingest. */
-package org.griplore.ingest;
