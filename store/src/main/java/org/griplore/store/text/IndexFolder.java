@@ -46,6 +46,11 @@ final class IndexFolder {
       }
       kept.close();
     }
+    return inMemory(progress);
+  }
+
+  /** A directory in the archive's state that is kept nowhere. */
+  Directory inMemory(NoteIndex.Progress progress) throws IOException {
     Directory memory = new ByteBuffersDirectory();
     try (NoteFeed feed = archive.noteFeed()) {
       new IndexUpdate(memory, feed, progress).anew();

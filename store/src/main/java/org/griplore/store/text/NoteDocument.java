@@ -19,7 +19,7 @@ import org.griplore.store.vocabulary.TestDate;
 
 /** Writes a note as a document of the index and reads it back. */
 final class NoteDocument {
-  private static final FieldType WITH_OFFSETS = new FieldType(TextField.TYPE_STORED);
+  private static final FieldType WITH_OFFSETS = new FieldType(TextField.TYPE_NOT_STORED);
   private static final FieldType VOCABULARY = new FieldType(TextField.TYPE_NOT_STORED);
 
   static {
@@ -42,7 +42,8 @@ final class NoteDocument {
   static Document of(NoteRecord note, List<String> names) {
     Document document = new Document();
     String about = about(note, names);
-    document.add(new Field(IndexField.WORDS, note.text(), WITH_OFFSETS));
+    document.add(new StoredField(IndexField.WORDS, note.text()));
+    document.add(new Field(IndexField.WORDS, NoteAnalysis.wordsOf(note.text()), WITH_OFFSETS));
     document.add(new TextField(IndexField.ABOUT, about, Field.Store.NO));
     document.add(new Field(IndexField.SPELT, note.text() + "\n" + about, VOCABULARY));
     document.add(new StringField(IndexField.NOTE, Long.toString(note.id()), Field.Store.YES));
@@ -93,12 +94,13 @@ final class NoteDocument {
     if (size == null) {
       return;
     }
+    String normal = SizeParts.normal(size);
     document.add(new StoredField(IndexField.SIZE, size));
-    document.add(new StringField(IndexField.SIZE_KEY, keyword(size), Field.Store.NO));
+    document.add(new StringField(IndexField.SIZE_KEY, keyword(normal), Field.Store.NO));
     SizeParts.of(size)
         .ifPresent(
             parts -> {
-              if (!parts.key().equals(size)) {
+              if (!parts.key().equals(normal)) {
                 document.add(new StringField(IndexField.SIZE_KEY, parts.key(), Field.Store.NO));
               }
               document.add(

@@ -16,14 +16,29 @@ record SizeParts(String key, int rim, int width) {
   private static final Pattern METRIC =
       Pattern.compile("(\\d{3})\\s*/\\s*(\\d{2,3})\\s*(?:ZR|R|B|D|-)\\s*F?\\s*(\\d{2})(?![\\d.,])");
 
+  /** A size in one way of writing: {@code 205/55R16 91v} becomes {@code 205/55 R16 91V}. */
+  static String normal(String size) {
+    String upper = size.strip().toUpperCase(Locale.ROOT);
+    Matcher parts = METRIC.matcher(upper);
+    if (!parts.lookingAt()) {
+      return upper;
+    }
+    String rest = upper.substring(parts.end()).strip().replaceAll("\\s+", " ");
+    return (key(parts) + " " + rest).strip();
+  }
+
+  private static String key(Matcher parts) {
+    return parts.group(1) + "/" + parts.group(2) + " R" + parts.group(3);
+  }
+
   /** The parts of a metric size; empty for other forms, which are filtered by their text alone. */
   static Optional<SizeParts> of(String size) {
     Matcher parts = METRIC.matcher(size.toUpperCase(Locale.ROOT));
     if (!parts.find()) {
       return Optional.empty();
     }
-    String key = parts.group(1) + "/" + parts.group(2) + " R" + parts.group(3);
     return Optional.of(
-        new SizeParts(key, Integer.parseInt(parts.group(3)), Integer.parseInt(parts.group(1))));
+        new SizeParts(
+            key(parts), Integer.parseInt(parts.group(3)), Integer.parseInt(parts.group(1))));
   }
 }

@@ -139,6 +139,33 @@ class IndexFollowsArchiveTest {
   }
 
   @Test
+  void anIndexThatCannotBeKeptIsInMemory() throws IOException {
+    Files.writeString(folder.resolve("index"), "a file in the folder's place");
+    try (Archive archive = Archive.openOrCreate(folder)) {
+      one("a", "T1", "||Howls.").addTo(archive);
+      try (NoteIndex index = NoteIndex.open(archive)) {
+        assertThat(count(index, "howl")).isEqualTo(1);
+        one("b", "T2", "||Howls too.").addTo(archive);
+        assertThat(count(index, "howl")).isEqualTo(2);
+      }
+    }
+  }
+
+  @Test
+  void anIndexThatIsDamagedWhileOpenIsMadeAnew() throws IOException {
+    try (Archive archive = Archive.openOrCreate(folder)) {
+      one("a", "T1", "||Howls.").addTo(archive);
+      try (NoteIndex index = NoteIndex.open(archive)) {
+        for (String file : files()) {
+          Files.delete(folder.resolve("index").resolve(file));
+        }
+        one("b", "T2", "||Howls too.").addTo(archive);
+        assertThat(count(index, "howl")).isEqualTo(2);
+      }
+    }
+  }
+
+  @Test
   void othersSearchWhileItFollows() throws Exception {
     ExecutorService threads = Executors.newFixedThreadPool(3);
     AtomicBoolean done = new AtomicBoolean();
