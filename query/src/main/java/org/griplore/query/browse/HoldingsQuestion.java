@@ -62,8 +62,7 @@ public final class HoldingsQuestion implements Question {
       int test = evidence.entries().test()[evidence.results().entry()[result]];
       TestDate date = evidence.tests().get(test).details().date();
       Place place =
-          new Place(
-              date == null ? null : date.year(), evidence.results().discipline()[result]);
+          new Place(date == null ? null : date.year(), evidence.results().discipline()[result]);
       Tally tally = tallies.computeIfAbsent(place, key -> new Tally());
       tally.tests.add(test);
       tally.results++;
@@ -109,9 +108,7 @@ public final class HoldingsQuestion implements Question {
             .sorted()
             .toList();
     String when =
-        years.isEmpty()
-            ? ""
-            : " from " + years.get(0) + " to " + years.get(years.size() - 1);
+        years.isEmpty() ? "" : " from " + years.get(0) + " to " + years.get(years.size() - 1);
     return "%d tests%s of %d models, with %d results and %d notes from %d files."
         .formatted(
             totals.get("tests"),

@@ -53,7 +53,7 @@ public final class ModelsQuestion implements Question {
 
   @Override
   public String example() {
-    return "models --line \"Valora Ostra\"";
+    return "models --line \"Velmora Aurelis\"";
   }
 
   @Override
@@ -145,7 +145,6 @@ public final class ModelsQuestion implements Question {
         Column.of("tests", "Tests", Format.COUNT, ModelRow::tests),
         Column.of("firstYear", "First", Format.YEAR, ModelRow::firstYear),
         Column.of("lastYear", "Last", Format.YEAR, ModelRow::lastYear),
-        Column.<ModelRow>of("aliases", "Also written", Format.TEXTS, ModelRow::aliases)
-            .asDetail());
+        Column.<ModelRow>of("aliases", "Also written", Format.TEXTS, ModelRow::aliases).asDetail());
   }
 }

@@ -40,7 +40,7 @@ public final class TestQuestion implements Question {
 
   @Override
   public String example() {
-    return "test OWN-2021-03 --reference \"Valora Ostra 4\"";
+    return "test own-2021-1 --reference \"Velmora Aurelis 4\"";
   }
 
   @Override

@@ -73,7 +73,10 @@ final class TestTable {
   }
 
   private void learnUnit(int result) {
-    unitOf.merge(discipline(result), unit(result) == null ? "" : unit(result), (a, b) -> a.isEmpty() ? b : a);
+    unitOf.merge(
+        discipline(result),
+        unit(result) == null ? "" : unit(result),
+        (a, b) -> a.isEmpty() ? b : a);
   }
 
   /** The value that differences are to: the reference's, or else the best, in the table's unit. */
@@ -171,7 +174,8 @@ final class TestTable {
   List<TyreRow> rows() {
     List<TyreRow> sorted = new ArrayList<>(rows.values());
     sorted.sort(
-        Comparator.comparing(TestTable::overallPlace, Comparator.nullsLast(Comparator.naturalOrder()))
+        Comparator.comparing(
+                TestTable::overallPlace, Comparator.nullsLast(Comparator.naturalOrder()))
             .thenComparing(TyreRow::model));
     return sorted;
   }

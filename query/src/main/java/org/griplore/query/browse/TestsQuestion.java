@@ -55,7 +55,7 @@ public final class TestsQuestion implements Question {
 
   @Override
   public String example() {
-    return "tests --model \"Valora Ostra 4\" --from 2018";
+    return "tests --model \"Velmora Aurelis 4\" --from 2018";
   }
 
   @Override

@@ -44,14 +44,15 @@ public final class Filter {
   /**
    * Reads the filters.
    *
-   * @throws org.griplore.store.vocabulary.Refusal when one cannot be understood, or from is after to
+   * @throws org.griplore.store.vocabulary.Refusal when one cannot be understood, or from is after
+   *     to
    */
   public Filter(Choices choices, Evidence evidence) {
     this.evidence = evidence;
     this.size = choices.has("size") ? sizeKey(choices.text("size")) : null;
-    this.rim =
-        choices.has("rim") ? (Double) choices.number("rim", 8, 30).getAsDouble() : null;
-    this.season = choices.has("season") ? SeasonClass.ofKey(choices.text("season")).orElseThrow() : null;
+    this.rim = choices.has("rim") ? (Double) choices.number("rim", 8, 30).getAsDouble() : null;
+    this.season =
+        choices.has("season") ? SeasonClass.ofKey(choices.text("season")).orElseThrow() : null;
     this.segment = choices.text("segment");
     this.from = choices.date("from");
     this.to = choices.date("to");
@@ -113,7 +114,8 @@ public final class Filter {
       }
     }
     if (!kinds.isEmpty() && (test.kind() == null || !kinds.contains(test.kind()))) {
-      return Optional.of(test.kind() == null ? "kind of source not stated" : "another kind of source");
+      return Optional.of(
+          test.kind() == null ? "kind of source not stated" : "another kind of source");
     }
     return Optional.empty();
   }
@@ -151,8 +153,6 @@ public final class Filter {
   }
 
   private static String trimmed(double number) {
-    return number == Math.rint(number)
-        ? String.valueOf((long) number)
-        : String.valueOf(number);
+    return number == Math.rint(number) ? String.valueOf((long) number) : String.valueOf(number);
   }
 }

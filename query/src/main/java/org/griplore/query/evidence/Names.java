@@ -13,7 +13,9 @@ import org.griplore.store.vocabulary.NameKey;
 import org.griplore.store.vocabulary.Problem;
 import org.griplore.store.vocabulary.Refusal;
 
-/** Finds models and lines however their names are written, and offers the nearest when it cannot. */
+/**
+ * Finds models and lines however their names are written, and offers the nearest when it cannot.
+ */
 public final class Names {
   private static final int OFFERED = 5;
 

@@ -37,7 +37,7 @@ public final class FindQuestion implements Question {
 
   @Override
   public String example() {
-    return "find \"steering feel\" wet --model \"Valora Ostra 4\"";
+    return "find \"steering feel\" wet --model \"Velmora Aurelis 4\"";
   }
 
   @Override
@@ -65,13 +65,11 @@ public final class FindQuestion implements Question {
     String text = String.join(" ", choices.all("text"));
     int limit = choices.integer("limit", 1, 1000).orElseThrow();
     int skip = choices.integer("skip", 0, NoteQuery.MOST - limit).orElseThrow();
-    NoteHits hits =
-        desk.notes().search(new NoteQuery(text, filter(desk, choices), limit, skip));
+    NoteHits hits = desk.notes().search(new NoteQuery(text, filter(desk, choices), limit, skip));
     List<Exclusion> further = new ArrayList<>();
     long beyond = hits.total() - skip - hits.hits().size();
     if (beyond > 0) {
-      further.add(
-          new Exclusion("further notes that match; see --limit and --skip", (int) beyond));
+      further.add(new Exclusion("further notes that match; see --limit and --skip", (int) beyond));
     }
     return new Answer<>(
         new Asked(kind(), "What do notes say on: " + text + "?", choices.given()),
@@ -94,8 +92,7 @@ public final class FindQuestion implements Question {
             .map(
                 size ->
                     TyreSize.find(size)
-                        .orElseThrow(
-                            () -> Choices.refusal("size", size, "a size like 205/55 R16"))
+                        .orElseThrow(() -> Choices.refusal("size", size, "a size like 205/55 R16"))
                         .toString())
             .collect(Collectors.toSet());
     TestDate from = choices.date("from");
@@ -107,7 +104,9 @@ public final class FindQuestion implements Question {
         sizes,
         Set.of(),
         Set.of(),
-        choices.all("source").stream().map(word -> SourceKind.ofKey(word).orElseThrow()).collect(Collectors.toSet()),
+        choices.all("source").stream()
+            .map(word -> SourceKind.ofKey(word).orElseThrow())
+            .collect(Collectors.toSet()),
         from == null ? null : from.year(),
         to == null ? null : to.year());
   }
@@ -147,8 +146,7 @@ public final class FindQuestion implements Question {
         Column.<NoteHit>of("text", "Whole note", Format.TEXT, hit -> hit.cell().found()).asDetail(),
         Column.<NoteHit>of("file", "File", Format.TEXT, NoteHit::file).asDetail(),
         Column.<NoteHit>of("where", "Where", Format.TEXT, hit -> hit.cell().place()).asDetail(),
-        Column.<NoteHit>number(
-                "score", "Score", Format.NUMBER, 2, hit -> (double) hit.score())
+        Column.<NoteHit>number("score", "Score", Format.NUMBER, 2, hit -> (double) hit.score())
             .asDetail());
   }
 }

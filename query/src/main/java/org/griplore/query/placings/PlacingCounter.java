@@ -136,8 +136,7 @@ final class PlacingCounter {
     }
     Arrays.sort(sorted);
     int half = sorted.length / 2;
-    double median =
-        sorted.length % 2 == 1 ? sorted[half] : (sorted[half - 1] + sorted[half]) / 2.0;
+    double median = sorted.length % 2 == 1 ? sorted[half] : (sorted[half - 1] + sorted[half]) / 2.0;
     WilsonInterval share = WilsonInterval.of(within, places.size(), LEVEL);
     return new PlacingRow(
         model,

@@ -21,10 +21,11 @@ import org.griplore.query.question.Desk;
 import org.griplore.query.question.Option;
 import org.griplore.query.question.Question;
 
-/** How often models were among the first in their tests, and how often chance would put them there. */
+/**
+ * How often models were among the first in their tests, and how often chance would put them there.
+ */
 public final class PlacingsQuestion implements Question {
-  private static final Option TOP =
-      Option.once("top", "K", "count places up to this one", "3");
+  private static final Option TOP = Option.once("top", "K", "count places up to this one", "3");
   private static final Option MIN_FIELD =
       Option.once(
           "min-field",
@@ -44,7 +45,7 @@ public final class PlacingsQuestion implements Question {
 
   @Override
   public String example() {
-    return "placings \"Valora Ostra 4\" --discipline wet-braking --from 2018";
+    return "placings \"Velmora Aurelis 4\" --discipline wet-braking --from 2018";
   }
 
   @Override
@@ -112,8 +113,7 @@ public final class PlacingsQuestion implements Question {
       List<PlacingRow> rows, List<String> names, Choices choices, int top, String discipline) {
     if (rows.isEmpty()) {
       return choices.has("model")
-          ? "No test that counts ranked %s in %s."
-              .formatted(String.join(", ", names), discipline)
+          ? "No test that counts ranked %s in %s.".formatted(String.join(", ", names), discipline)
           : "No test that counts ranked any model in %s.".formatted(discipline);
     }
     if (choices.has("model")) {

@@ -39,7 +39,8 @@ public final class Choices {
                   .filter(known -> known.name().equals(name))
                   .findFirst()
                   .orElseThrow(() -> unknown(question, name));
-          List<String> filled = values.stream().map(String::strip).filter(v -> !v.isEmpty()).toList();
+          List<String> filled =
+              values.stream().map(String::strip).filter(v -> !v.isEmpty()).toList();
           filled.forEach(value -> check(option, value));
           if (option.given() == Option.Given.ONCE && filled.size() > 1) {
             throw refusal(name, String.join(", ", filled), "the option once");
@@ -81,7 +82,12 @@ public final class Choices {
   private static Refusal unknown(Question question, String name) {
     List<String> names = question.options().stream().map(Option::name).toList();
     return new Refusal(
-        "`" + question.kind() + "` has no option `" + name + "`; it has " + String.join(", ", names)
+        "`"
+            + question.kind()
+            + "` has no option `"
+            + name
+            + "`; it has "
+            + String.join(", ", names)
             + ".",
         new Problem(name, name, "one of " + String.join(", ", names)));
   }

@@ -37,7 +37,7 @@ public final class Commands {
     }
     add(root, "add", AddCommand.spec(clock));
     add(root, "check", CheckCommand.spec());
-    add(root, "serve", ServeCommand.spec(clock));
+    add(root, "serve", ServeCommand.spec());
     add(root, "demo", DemoCommand.spec(clock));
     this.line = new CommandLine(root);
     line.setUsageHelpWidth(Math.min(100, Math.max(80, terminal.style().width())));

@@ -18,10 +18,7 @@ final class CommonWords {
   private CommonWords() {}
 
   static OptionSpec help() {
-    return OptionSpec.builder("-h", "--help")
-        .usageHelp(true)
-        .description("Show this help")
-        .build();
+    return OptionSpec.builder("-h", "--help").usageHelp(true).description("Show this help").build();
   }
 
   static OptionSpec archive() {

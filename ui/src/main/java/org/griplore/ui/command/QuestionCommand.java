@@ -53,8 +53,7 @@ final class QuestionCommand implements Action {
         .type(List.class)
         .auxiliaryTypes(String.class)
         .arity("1")
-        .paramLabel(
-            option.words().isEmpty() ? option.value() : String.join("|", option.words()))
+        .paramLabel(option.words().isEmpty() ? option.value() : String.join("|", option.words()))
         .description(sentence(option))
         .build();
   }

@@ -40,8 +40,7 @@ final class CsvAnswer {
       }
     }
     try {
-      SequenceWriter writer =
-          MAPPER.writer(schema.build()).forType(List.class).writeValues(out);
+      SequenceWriter writer = MAPPER.writer(schema.build()).forType(List.class).writeValues(out);
       for (R row : answer.rows()) {
         List<Object> cells = new ArrayList<>();
         for (Column<R> column : columns) {
@@ -50,8 +49,7 @@ final class CsvAnswer {
         writer.write(cells);
       }
       if (answer.rows().isEmpty()) {
-        out.println(
-            columns.stream().map(Column::key).collect(Collectors.joining(",")));
+        out.println(columns.stream().map(Column::key).collect(Collectors.joining(",")));
       }
       writer.flush();
     } catch (IOException e) {

@@ -61,8 +61,7 @@ public final class JsonAnswer {
     json.writeEndArray();
   }
 
-  private static void value(JsonGenerator json, Column<?> column, Object value)
-      throws IOException {
+  private static void value(JsonGenerator json, Column<?> column, Object value) throws IOException {
     if (value == null) {
       json.writeNull();
       return;
@@ -86,8 +85,8 @@ public final class JsonAnswer {
 
   /** The inner columns belong to the inner rows: both come from the same {@code Column.rows}. */
   @SuppressWarnings("unchecked")
-  private static <S> void inner(
-      JsonGenerator json, List<? extends Column<?>> columns, List<?> rows) throws IOException {
+  private static <S> void inner(JsonGenerator json, List<? extends Column<?>> columns, List<?> rows)
+      throws IOException {
     rows(json, (List<Column<S>>) columns, (List<S>) rows);
   }
 

@@ -37,7 +37,8 @@ public final class Shown {
       case FLAG -> Boolean.TRUE.equals(value) ? "yes" : "no";
       case FIGURE -> figure((Figure) value, column.decimals());
       case SNIPPET -> snippet((Snippet) value);
-      case TEXTS -> ((List<?>) value).stream().map(String::valueOf).collect(Collectors.joining(", "));
+      case TEXTS ->
+          ((List<?>) value).stream().map(String::valueOf).collect(Collectors.joining(", "));
       case ROWS -> String.valueOf(((List<?>) value).size());
     };
   }
@@ -89,9 +90,7 @@ public final class Shown {
 
   private static String chance(double value, int decimals) {
     double least = Math.pow(10, -decimals);
-    return value > 0 && value < least
-        ? "<" + number(least, decimals)
-        : number(value, decimals);
+    return value > 0 && value < least ? "<" + number(least, decimals) : number(value, decimals);
   }
 
   private static String figure(Figure figure, int decimals) {

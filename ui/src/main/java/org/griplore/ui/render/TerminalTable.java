@@ -42,8 +42,7 @@ final class TerminalTable {
       }
       for (R row : answer.rows()) {
         out.println();
-        out.println(
-            style.strong(column.label() + ": " + Shown.of(answer.columns().get(0), row)));
+        out.println(style.strong(column.label() + ": " + Shown.of(answer.columns().get(0), row)));
         rows(column.inner(), (List<?>) column.value().apply(row), out);
       }
     }
@@ -80,9 +79,7 @@ final class TerminalTable {
     if (sources.size() > SOURCES_SHOWN) {
       out.println(
           style.quiet(
-              "  and "
-                  + (sources.size() - SOURCES_SHOWN)
-                  + " more; --format json lists them all"));
+              "  and " + (sources.size() - SOURCES_SHOWN) + " more; --format json lists them all"));
     }
   }
 

@@ -70,9 +70,7 @@ final class TextGrid {
     while (total > style.width()) {
       int widest = -1;
       for (int i = 0; i < widths.length; i++) {
-        if (!right[i]
-            && widths[i] > NARROWEST_TEXT
-            && (widest < 0 || widths[i] > widths[widest])) {
+        if (!right[i] && widths[i] > NARROWEST_TEXT && (widest < 0 || widths[i] > widths[widest])) {
           widest = i;
         }
       }

@@ -46,7 +46,8 @@ final class Charts {
     return values.isEmpty()
         ? List.of()
         : List.of(
-            chart("holdings", "Number of tests by year and discipline: " + answer.summary(), values));
+            chart(
+                "holdings", "Number of tests by year and discipline: " + answer.summary(), values));
   }
 
   private static List<Chart> placings(Answer<?> answer) {
@@ -69,7 +70,11 @@ final class Charts {
         }
       }
       if (!values.isEmpty()) {
-        charts.add(chart("placings-" + charts.size(), "Places of " + model.model() + " by date, each with the size of its field.", values));
+        charts.add(
+            chart(
+                "placings-" + charts.size(),
+                "Places of " + model.model() + " by date, each with the size of its field.",
+                values));
       }
     }
     return charts;
