@@ -1,6 +1,8 @@
 package org.griplore.store.text;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.apache.lucene.document.Document;
 import org.apache.lucene.document.Field;
 import org.apache.lucene.document.FieldType;
@@ -94,21 +96,18 @@ final class NoteDocument {
     if (size == null) {
       return;
     }
-    String normal = SizeParts.normal(size);
     document.add(new StoredField(IndexField.SIZE, size));
-    document.add(new StringField(IndexField.SIZE_KEY, keyword(normal), Field.Store.NO));
-    SizeParts.of(size)
-        .ifPresent(
-            parts -> {
-              if (!parts.key().equals(normal)) {
-                document.add(new StringField(IndexField.SIZE_KEY, parts.key(), Field.Store.NO));
-              }
-              document.add(
-                  new StringField(IndexField.RIM, Integer.toString(parts.rim()), Field.Store.NO));
-              document.add(
-                  new StringField(
-                      IndexField.WIDTH, Integer.toString(parts.width()), Field.Store.NO));
-            });
+    Optional<SizeParts> read = SizeParts.of(size);
+    Set<String> spellings =
+        read.map(SizeParts::spellings).orElseGet(() -> Set.of(SizeParts.unread(size)));
+    spellings.forEach(
+        spelling ->
+            document.add(new StringField(IndexField.SIZE_KEY, keyword(spelling), Field.Store.NO)));
+    read.ifPresent(
+        parts -> {
+          document.add(new StringField(IndexField.RIM, parts.rim(), Field.Store.NO));
+          document.add(new StringField(IndexField.WIDTH, parts.width(), Field.Store.NO));
+        });
   }
 
   /** The day's number orders notes by date; what is known to the year only stands at its first. */

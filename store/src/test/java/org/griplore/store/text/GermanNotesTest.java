@@ -86,15 +86,4 @@ class GermanNotesTest {
   void aTextsLanguageIsKnownByItsSmallWords(String text, boolean german) {
     assertThat(NoteAnalysis.isGerman(text)).isEqualTo(german);
   }
-
-  @ParameterizedTest(name = "{0} is {1}")
-  @CsvSource({
-    "205/55R16 91v, 205/55 R16 91V",
-    "205/55 R16, 205/55 R16",
-    "'205/55  ZR 16  XL', 205/55 R16 XL",
-    "31x10.5 R15 LT, 31X10.5 R15 LT",
-  })
-  void sizesAreFilteredByOneWayOfWriting(String written, String normal) {
-    assertThat(SizeParts.normal(written)).isEqualTo(normal);
-  }
 }
