@@ -50,7 +50,7 @@ public final class Addition implements AutoCloseable {
     FileChannel lockFile = lock(archive);
     Connection connection = null;
     try {
-      connection = Connections.writing(archive.folder());
+      connection = archive.ownWriting();
       connection.setAutoCommit(false);
       RevisionWriter revision = RevisionWriter.begin(connection, original, form, options, clock);
       return new Addition(archive, original, lockFile, connection, revision);
@@ -119,22 +119,23 @@ public final class Addition implements AutoCloseable {
     }
   }
 
+  /** Every step is taken, whatever becomes of the others: above all the lock is released. */
   @Override
   public void close() {
-    try {
+    try (lockFile;
+        connection) {
       rows.close();
       if (!committed) {
         connection.rollback();
-        if (originalIsNew) {
-          archive.originals().remove(original.sha256());
-        }
       }
-      connection.close();
-      lockFile.close();
     } catch (SQLException e) {
       throw ArchiveFailure.of(e);
     } catch (IOException e) {
       throw new Refusal("The archive's lock could not be released: " + e.getMessage() + ".", e);
+    } finally {
+      if (!committed && originalIsNew) {
+        archive.originals().remove(original.sha256());
+      }
     }
   }
 

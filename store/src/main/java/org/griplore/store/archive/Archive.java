@@ -23,6 +23,7 @@ public final class Archive implements AutoCloseable {
   private final Connection reading;
   private final boolean writable;
   private final OriginalFiles originals;
+  private long mostPages;
 
   private Archive(Path folder, Connection reading, boolean writable) {
     this.folder = folder;
@@ -67,13 +68,14 @@ public final class Archive implements AutoCloseable {
 
   /** Opens the archive; in a folder that is not writable nothing is made or changed. */
   static Archive opened(Path folder, boolean writable) {
+    DatabaseFile.refuseIncomplete(folder, writable);
     Connection connection = null;
     try {
       connection = writable ? Connections.writing(folder) : Connections.readingOnly(folder);
       if (writable) {
         Migrations.run(connection);
       } else {
-        Migrations.refuseNewer((int) Sql.number(connection, "PRAGMA user_version"));
+        Migrations.refuseOther(connection);
       }
       return new Archive(folder, connection, writable);
     } catch (SQLException e) {
@@ -166,6 +168,15 @@ public final class Archive implements AutoCloseable {
             + " JOIN revision r ON r.id = p.revision AND r.superseded_by IS NULL");
   }
 
+  /** How many figures the current reports hold. */
+  public long figureCount() {
+    return Sql.number(
+        reading,
+        "SELECT count(*) FROM revision r JOIN report p ON p.revision = r.id"
+            + " JOIN entry e ON e.report = p.id JOIN result x ON x.entry = e.id"
+            + " WHERE r.superseded_by IS NULL");
+  }
+
   /** How many sources the archive holds. */
   public long sourceCount() {
     return Sql.number(reading, "SELECT count(*) FROM source_file");
@@ -177,6 +188,20 @@ public final class Archive implements AutoCloseable {
         reading,
         "SELECT count(*) FROM finding f"
             + " JOIN revision r ON r.id = f.revision AND r.superseded_by IS NULL");
+  }
+
+  /** What one reading said differently from the one before it, in sentences. */
+  public List<String> revisionChanges(int revision) {
+    return Sql.list(
+        reading,
+        "SELECT sentence FROM revision_change WHERE revision = ? ORDER BY position",
+        row -> row.getString(1),
+        revision);
+  }
+
+  /** The findings of one reading, superseded or not, in reading order. */
+  public List<FindingRecord> findingsOf(int revision) {
+    return FindingReader.ofRevision(reading, revision);
   }
 
   /** The findings of current revisions, in reading order. */
@@ -203,7 +228,24 @@ public final class Archive implements AutoCloseable {
           "The archive in " + folder + " is read-only: nothing can be added.",
           new Problem("archive", folder.toString(), "a folder that can be written"));
     }
+    DatabaseFile.refuseGone(folder);
     return Addition.begin(this, original, form, options, clock);
+  }
+
+  /** A writing connection for one addition. */
+  Connection ownWriting() throws SQLException {
+    Connection connection = Connections.writing(folder);
+    if (mostPages > 0) {
+      Sql.number(connection, "PRAGMA max_page_count = " + mostPages);
+    }
+    return connection;
+  }
+
+  /**
+   * Lets additions grow the database to so many pages only, as a full disk would; 0 for no limit.
+   */
+  void limitPages(long most) {
+    mostPages = most;
   }
 
   /** A reading connection of the caller's own, who closes it. */
@@ -222,6 +264,9 @@ public final class Archive implements AutoCloseable {
   @Override
   public void close() {
     try {
+      if (writable && Files.isRegularFile(Connections.database(folder))) {
+        Connections.complete(reading);
+      }
       reading.close();
     } catch (SQLException e) {
       throw ArchiveFailure.of(e);

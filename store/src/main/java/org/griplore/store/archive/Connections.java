@@ -27,6 +27,11 @@ final class Connections {
     return open("jdbc:sqlite:" + database(folder), config);
   }
 
+  /** Moves what the write-ahead log holds into the database, so that the one file is complete. */
+  static void complete(Connection writing) {
+    Sql.first(writing, "PRAGMA wal_checkpoint(TRUNCATE)", row -> row.getInt(1));
+  }
+
   /** {@code immutable} lets SQLite read a WAL database in a folder where it can make no files. */
   static Connection readingOnly(Path folder) throws SQLException {
     SQLiteConfig config = shared();

@@ -9,11 +9,21 @@ final class FindingReader {
   private FindingReader() {}
 
   static List<FindingRecord> current(Connection connection) {
+    return read(connection, "r.superseded_by IS NULL");
+  }
+
+  static List<FindingRecord> ofRevision(Connection connection, int revision) {
+    return read(connection, "r.id = ?", revision);
+  }
+
+  private static List<FindingRecord> read(
+      Connection connection, String condition, Object... parameters) {
     CellText.SheetNames sheets = SheetList.of(connection);
     return Sql.list(
         connection,
-        "SELECT f.*, r.name FROM finding f JOIN revision r ON r.id = f.revision"
-            + " AND r.superseded_by IS NULL ORDER BY f.id",
+        "SELECT f.*, r.name FROM finding f JOIN revision r ON r.id = f.revision WHERE "
+            + condition
+            + " ORDER BY f.id",
         row ->
             new FindingRecord(
                 row.getLong("id"),
@@ -24,6 +34,7 @@ final class FindingReader {
                     CellText.read(row.getString("stands_at"), sheets),
                     row.getString("found"),
                     row.getString("expected"),
-                    row.getString("remedy"))));
+                    row.getString("remedy"))),
+        parameters);
   }
 }

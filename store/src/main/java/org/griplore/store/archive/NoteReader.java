@@ -83,7 +83,8 @@ final class NoteReader {
     Map<Integer, Report> reports = reports(revision);
     Map<Integer, List<String>> tested = tested(revision);
     Map<Integer, List<String>> names = modelNames();
-    Map<Integer, String> disciplines = words("SELECT id, key FROM discipline");
+    Map<Integer, String> disciplines =
+        NumberedWords.read(connection, "SELECT id, key FROM discipline");
     CellText.SheetNames sheets = SheetList.of(connection);
     try (PreparedStatement statement =
         connection.prepareStatement(
@@ -187,11 +188,5 @@ final class NoteReader {
       names.put(model.id(), all);
     }
     return names;
-  }
-
-  private Map<Integer, String> words(String sql) {
-    Map<Integer, String> words = new HashMap<>();
-    Sql.list(connection, sql, row -> words.put(row.getInt(1), row.getString(2)));
-    return words;
   }
 }

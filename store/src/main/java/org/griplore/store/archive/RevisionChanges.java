@@ -1,86 +1,101 @@
 package org.griplore.store.archive;
 
+import java.nio.charset.StandardCharsets;
 import java.sql.Connection;
+import java.sql.SQLException;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 
-/** Says in sentences how one reading of a source differs from the one before. */
+/**
+ * Says in sentences how one reading of a source differs from the one before. Both readings' figures
+ * come sorted by what they are figures of, and are compared side by side: memory does not grow with
+ * their number.
+ */
 final class RevisionChanges {
   /** Beyond this many, the rest is counted. */
   private static final int SENTENCES = 50;
 
+  private final List<String> sentences = new ArrayList<>();
+  private long more;
+
   private RevisionChanges() {}
 
-  private record Key(String test, String model, String size, String discipline) {
-    @Override
-    public String toString() {
-      String of = model + (size == null ? "" : " in " + size);
-      return of + ", " + discipline + ", test " + test;
-    }
-  }
-
-  private record Figure(Double value, String unit, Integer place) {
-    @Override
-    public String toString() {
-      String told = value == null ? "no value" : (value + " " + unit).strip();
-      return place == null ? told : told + ", place " + place;
-    }
-  }
-
   static List<String> sentences(Connection connection, int older, int newer) {
-    Map<Key, Figure> before = figures(connection, older);
-    Map<Key, Figure> after = figures(connection, newer);
-    List<String> sentences = new ArrayList<>();
-    before.forEach(
-        (key, figure) -> {
-          Figure now = after.get(key);
-          if (now == null) {
-            sentences.add("Gone: " + key + " (was " + figure + ").");
-          } else if (!Objects.equals(figure, now)) {
-            sentences.add("Changed: " + key + ": " + figure + " became " + now + ".");
-          }
-        });
-    after.forEach(
-        (key, figure) -> {
-          if (!before.containsKey(key)) {
-            sentences.add("New: " + key + ": " + figure + ".");
-          }
-        });
-    addCount(
-        sentences, "notes", count(connection, "note", older), count(connection, "note", newer));
+    RevisionChanges changes = new RevisionChanges();
+    try (FigureCursor before = new FigureCursor(connection, older);
+        FigureCursor after = new FigureCursor(connection, newer)) {
+      changes.compare(before, after);
+    } catch (SQLException e) {
+      throw ArchiveFailure.of(e);
+    }
+    changes.addCount("notes", count(connection, "note", older), count(connection, "note", newer));
+    changes.addCount("runs", count(connection, "run", older), count(connection, "run", newer));
+    return changes.told();
+  }
+
+  private void compare(FigureCursor before, FigureCursor after) throws SQLException {
+    FigureCursor.Figure old = before.next();
+    FigureCursor.Figure now = after.next();
+    while (old != null || now != null) {
+      int order = old == null ? 1 : now == null ? -1 : order(old, now);
+      if (order < 0) {
+        add("Gone: " + before.of(old) + " (was " + old + ").");
+      } else if (order > 0) {
+        add("New: " + after.of(now) + ": " + now + ".");
+      } else if (!sameFigure(old, now)) {
+        add("Changed: " + after.of(now) + ": " + old + " became " + now + ".");
+      }
+      old = order <= 0 ? before.next() : old;
+      now = order >= 0 ? after.next() : now;
+    }
+  }
+
+  private static boolean sameFigure(FigureCursor.Figure old, FigureCursor.Figure now) {
+    return Objects.equals(old.value(), now.value())
+        && Objects.equals(old.unit(), now.unit())
+        && Objects.equals(old.place(), now.place());
+  }
+
+  /** The order of the database: numbers, then the size by its bytes, none first. */
+  private static int order(FigureCursor.Figure old, FigureCursor.Figure now) {
+    if (old.test() != now.test()) {
+      return Integer.compare(old.test(), now.test());
+    }
+    if (old.model() != now.model()) {
+      return Integer.compare(old.model(), now.model());
+    }
+    int size = Arrays.compareUnsigned(bytes(old.size()), bytes(now.size()));
+    return size != 0 ? size : Integer.compare(old.discipline(), now.discipline());
+  }
+
+  private static byte[] bytes(String text) {
+    return text == null ? null : text.getBytes(StandardCharsets.UTF_8);
+  }
+
+  private void add(String sentence) {
+    if (sentences.size() < SENTENCES) {
+      sentences.add(sentence);
+    } else {
+      more++;
+    }
+  }
+
+  private void addCount(String what, long before, long after) {
+    if (before != after) {
+      add("The number of " + what + " went from " + before + " to " + after + ".");
+    }
+  }
+
+  private List<String> told() {
     if (sentences.isEmpty()) {
       sentences.add("The content changed, but no result or note that is read from it.");
     }
-    if (sentences.size() <= SENTENCES) {
-      return sentences;
+    if (more > 0) {
+      sentences.add("And " + more + " more changes.");
     }
-    List<String> first = new ArrayList<>(sentences.subList(0, SENTENCES));
-    first.add("And " + (sentences.size() - SENTENCES) + " more changes.");
-    return first;
-  }
-
-  private static Map<Key, Figure> figures(Connection connection, int revision) {
-    Map<Key, Figure> figures = new LinkedHashMap<>();
-    Sql.list(
-            connection,
-            "SELECT t.key, m.name, e.size, d.key, x.value, u.symbol, x.place FROM report p"
-                + " JOIN test t ON t.id = p.test JOIN entry e ON e.report = p.id"
-                + " JOIN model m ON m.id = e.model JOIN result x ON x.entry = e.id"
-                + " JOIN discipline d ON d.id = x.discipline LEFT JOIN unit u ON u.id = x.unit"
-                + " WHERE p.revision = ? ORDER BY x.id",
-            row ->
-                Map.entry(
-                    new Key(row.getString(1), row.getString(2), row.getString(3), row.getString(4)),
-                    new Figure(
-                        row.getObject(5) == null ? null : row.getDouble(5),
-                        row.getString(6),
-                        row.getObject(7) == null ? null : row.getInt(7))),
-            revision)
-        .forEach(entry -> figures.put(entry.getKey(), entry.getValue()));
-    return figures;
+    return sentences;
   }
 
   private static long count(Connection connection, String table, int revision) {
@@ -90,11 +105,5 @@ final class RevisionChanges {
             + table
             + " x JOIN report p ON p.id = x.report WHERE p.revision = ?",
         revision);
-  }
-
-  private static void addCount(List<String> sentences, String what, long before, long after) {
-    if (before != after) {
-      sentences.add("The number of " + what + " went from " + before + " to " + after + ".");
-    }
   }
 }

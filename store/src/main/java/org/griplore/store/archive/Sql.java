@@ -63,6 +63,16 @@ final class Sql {
     return row.wasNull() ? null : value;
   }
 
+  static Double real(ResultSet row, int column) throws SQLException {
+    double value = row.getDouble(column);
+    return row.wasNull() ? null : value;
+  }
+
+  static Integer integer(ResultSet row, int column) throws SQLException {
+    int value = row.getInt(column);
+    return row.wasNull() ? null : value;
+  }
+
   private static PreparedStatement prepare(Connection connection, String sql, Object... parameters)
       throws SQLException {
     PreparedStatement statement = connection.prepareStatement(sql);

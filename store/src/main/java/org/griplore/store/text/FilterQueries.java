@@ -20,7 +20,7 @@ final class FilterQueries {
     add(queries, IndexField.MODEL, filter.models());
     add(queries, IndexField.DISCIPLINE, filter.disciplines());
     add(queries, IndexField.TEST, filter.tests());
-    add(queries, IndexField.SIZE_KEY, filter.sizes());
+    add(queries, IndexField.SIZE_KEY, filter.sizes().stream().map(SizeParts::asked).toList());
     add(queries, IndexField.RIM, filter.rims().stream().map(String::valueOf).toList());
     add(queries, IndexField.WIDTH, filter.widths().stream().map(String::valueOf).toList());
     add(queries, IndexField.SOURCE, filter.sources().stream().map(SourceKind::name).toList());

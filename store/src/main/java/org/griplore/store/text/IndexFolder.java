@@ -17,7 +17,7 @@ import org.griplore.store.archive.NoteFeed;
  * written, or while another program writes it.
  */
 final class IndexFolder {
-  private static final int LOCK_TRIES = 50;
+  private static final int LOCK_TRIES = 20;
   private static final long LOCK_WAIT_MS = 100;
 
   private final Archive archive;
@@ -46,6 +46,11 @@ final class IndexFolder {
       }
       kept.close();
     }
+    return inMemory(progress);
+  }
+
+  /** A directory in the archive's state that is kept nowhere. */
+  Directory inMemory(NoteIndex.Progress progress) throws IOException {
     Directory memory = new ByteBuffersDirectory();
     try (NoteFeed feed = archive.noteFeed()) {
       new IndexUpdate(memory, feed, progress).anew();

@@ -1,6 +1,8 @@
 package org.griplore.store.text;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.apache.lucene.document.Document;
 import org.apache.lucene.document.Field;
 import org.apache.lucene.document.FieldType;
@@ -19,7 +21,7 @@ import org.griplore.store.vocabulary.TestDate;
 
 /** Writes a note as a document of the index and reads it back. */
 final class NoteDocument {
-  private static final FieldType WITH_OFFSETS = new FieldType(TextField.TYPE_STORED);
+  private static final FieldType WITH_OFFSETS = new FieldType(TextField.TYPE_NOT_STORED);
   private static final FieldType VOCABULARY = new FieldType(TextField.TYPE_NOT_STORED);
 
   static {
@@ -42,7 +44,8 @@ final class NoteDocument {
   static Document of(NoteRecord note, List<String> names) {
     Document document = new Document();
     String about = about(note, names);
-    document.add(new Field(IndexField.WORDS, note.text(), WITH_OFFSETS));
+    document.add(new StoredField(IndexField.WORDS, note.text()));
+    document.add(new Field(IndexField.WORDS, NoteAnalysis.wordsOf(note.text()), WITH_OFFSETS));
     document.add(new TextField(IndexField.ABOUT, about, Field.Store.NO));
     document.add(new Field(IndexField.SPELT, note.text() + "\n" + about, VOCABULARY));
     document.add(new StringField(IndexField.NOTE, Long.toString(note.id()), Field.Store.YES));
@@ -94,19 +97,17 @@ final class NoteDocument {
       return;
     }
     document.add(new StoredField(IndexField.SIZE, size));
-    document.add(new StringField(IndexField.SIZE_KEY, keyword(size), Field.Store.NO));
-    SizeParts.of(size)
-        .ifPresent(
-            parts -> {
-              if (!parts.key().equals(size)) {
-                document.add(new StringField(IndexField.SIZE_KEY, parts.key(), Field.Store.NO));
-              }
-              document.add(
-                  new StringField(IndexField.RIM, Integer.toString(parts.rim()), Field.Store.NO));
-              document.add(
-                  new StringField(
-                      IndexField.WIDTH, Integer.toString(parts.width()), Field.Store.NO));
-            });
+    Optional<SizeParts> read = SizeParts.of(size);
+    Set<String> spellings =
+        read.map(SizeParts::spellings).orElseGet(() -> Set.of(SizeParts.unread(size)));
+    spellings.forEach(
+        spelling ->
+            document.add(new StringField(IndexField.SIZE_KEY, keyword(spelling), Field.Store.NO)));
+    read.ifPresent(
+        parts -> {
+          document.add(new StringField(IndexField.RIM, parts.rim(), Field.Store.NO));
+          document.add(new StringField(IndexField.WIDTH, parts.width(), Field.Store.NO));
+        });
   }
 
   /** The day's number orders notes by date; what is known to the year only stands at its first. */

@@ -6,6 +6,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.locks.ReentrantLock;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.apache.lucene.document.Document;
 import org.apache.lucene.index.StoredFields;
 import org.apache.lucene.search.IndexSearcher;
@@ -29,6 +31,13 @@ import org.griplore.store.vocabulary.Refusal;
  * Reading} says so. A word that occurs nowhere is read as the nearest one that does.
  */
 public final class NoteIndex implements AutoCloseable {
+  /** Lucene remarks on the Java version when it starts: nothing that a reader of notes can mend. */
+  private static final Logger LUCENE = Logger.getLogger("org.apache.lucene");
+
+  static {
+    LUCENE.setLevel(Level.SEVERE);
+  }
+
   private static final Sort NEWEST_FIRST =
       new Sort(new SortField(IndexField.DATE, SortField.Type.LONG, true), SortField.FIELD_DOC);
 
@@ -56,7 +65,7 @@ public final class NoteIndex implements AutoCloseable {
   /**
    * Opens the index and brings it up to date.
    *
-   * @throws Refusal when the disk is full or the archive cannot be read
+   * @throws Refusal when the archive cannot be read
    */
   public static NoteIndex open(Archive archive, Progress progress) {
     NoteIndex index = new NoteIndex(archive);
@@ -80,16 +89,18 @@ public final class NoteIndex implements AutoCloseable {
     }
   }
 
+  /** Where the disk is full or the folder cannot be written after all, the index is in memory. */
   private OpenIndex openedAnew(IOException damage, Progress progress) {
     try {
       return new OpenIndex(folder.upToDate(true, progress));
-    } catch (IOException e) {
-      e.addSuppressed(damage);
-      throw new Refusal(
-          "The text index in "
-              + archive.folder().resolve("index")
-              + " cannot be made: the disk is full or the folder cannot be written.",
-          e);
+    } catch (IOException unwritable) {
+      try {
+        return new OpenIndex(folder.inMemory(progress));
+      } catch (IOException e) {
+        e.addSuppressed(damage);
+        e.addSuppressed(unwritable);
+        throw new Refusal("The text index cannot be made: " + e.getMessage() + ".", e);
+      }
     }
   }
 

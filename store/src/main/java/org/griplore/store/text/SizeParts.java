@@ -1,29 +1,44 @@
 package org.griplore.store.text;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.Set;
+import org.griplore.store.tyre.TyreSize;
 
 /**
  * What the index filters a tyre size by.
  *
- * @param key the designation without load index and speed symbol, one way of writing for all
- * @param rim rim diameter code, inch
- * @param width nominal section width, mm
+ * @param spellings the designation as it is written in one way for all, with and without load index
+ *     and speed symbol
+ * @param rim rim diameter code, inch, without decimals where it has none
+ * @param width nominal section width, whole mm
  */
-record SizeParts(String key, int rim, int width) {
-  private static final Pattern METRIC =
-      Pattern.compile("(\\d{3})\\s*/\\s*(\\d{2,3})\\s*(?:ZR|R|B|D|-)\\s*F?\\s*(\\d{2})(?![\\d.,])");
-
-  /** The parts of a metric size; empty for other forms, which are filtered by their text alone. */
+record SizeParts(Set<String> spellings, String rim, String width) {
+  /** The parts of a size; empty for a text that is none, which is filtered by its words alone. */
   static Optional<SizeParts> of(String size) {
-    Matcher parts = METRIC.matcher(size.toUpperCase(Locale.ROOT));
-    if (!parts.find()) {
-      return Optional.empty();
-    }
-    String key = parts.group(1) + "/" + parts.group(2) + " R" + parts.group(3);
-    return Optional.of(
-        new SizeParts(key, Integer.parseInt(parts.group(3)), Integer.parseInt(parts.group(1))));
+    return TyreSize.find(size)
+        .map(
+            read ->
+                new SizeParts(
+                    Set.copyOf(List.of(read.key(), read.toString())),
+                    number(read.rimInches()),
+                    Long.toString(Math.round(read.widthMm()))));
+  }
+
+  private static String number(double value) {
+    return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
+  }
+
+  /** How a size asked for stands in the index: without a service description it means any. */
+  static String asked(String size) {
+    return TyreSize.find(size)
+        .map(read -> read.loadIndex() == null ? read.key() : read.toString())
+        .orElseGet(() -> unread(size));
+  }
+
+  /** How a text that is no size stands in the index. */
+  static String unread(String size) {
+    return size.strip().toUpperCase(Locale.ROOT);
   }
 }

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.apache.lucene.index.Term;
+import org.apache.lucene.search.BooleanClause.Occur;
+import org.apache.lucene.search.BooleanQuery;
 import org.apache.lucene.search.BoostQuery;
 import org.apache.lucene.search.DisjunctionMaxQuery;
 import org.apache.lucene.search.MatchNoDocsQuery;
@@ -53,8 +55,8 @@ final class WordQueries {
 
   private Query word(String typed, boolean mayRespell) throws IOException {
     List<String> stems = TradeWords.stems(typed, NoteAnalysis.STEMS);
-    if (mayRespell && !occurs(stems)) {
-      List<String> spelt = TradeWords.stems(typed, NoteAnalysis.SPELT);
+    List<String> spelt = TradeWords.stems(typed, NoteAnalysis.SPELT);
+    if (mayRespell && !occurs(stems) && !occursInGerman(spelt)) {
       List<String> read = new ArrayList<>(spelt);
       boolean changed = false;
       for (int i = 0; i < spelt.size(); i++) {
@@ -68,9 +70,24 @@ final class WordQueries {
         String readAs = String.join(" ", read);
         respelled.add(new Reading.Respelling(typed, readAs));
         stems = TradeWords.stems(readAs, NoteAnalysis.STEMS);
+        spelt = read;
       }
     }
-    return inBothFields(stems, NEAR);
+    return stems.size() == 1 ? formsOf(spelt, stems) : inBothFields(stems, NEAR);
+  }
+
+  /** A word and, where German notes have it with another ending, that too. */
+  private Query formsOf(List<String> spelt, List<String> stems) throws IOException {
+    if (!occursInGerman(spelt)) {
+      return inBothFields(stems, NEAR);
+    }
+    return either(
+        oneOf(IndexField.WORDS, Set.of(stems.get(0), GermanForms.of(spelt.get(0)))),
+        inField(IndexField.ABOUT, stems, 0));
+  }
+
+  private boolean occursInGerman(List<String> spelt) throws IOException {
+    return spelt.size() == 1 && vocabulary.has(IndexField.WORDS, GermanForms.of(spelt.get(0)));
   }
 
   private boolean occurs(List<String> stems) throws IOException {
@@ -106,12 +123,25 @@ final class WordQueries {
         stems.add(stem.get(0));
       }
     }
-    return either(oneOf(IndexField.WORDS, stems), oneOf(IndexField.ABOUT, stems));
+    Set<String> ofNames = new LinkedHashSet<>();
+    for (String stem : stems) {
+      if (vocabulary.has(IndexField.ABOUT, stem)) {
+        ofNames.add(stem);
+      }
+    }
+    return either(anyOf(IndexField.WORDS, stems), anyOf(IndexField.ABOUT, ofNames));
   }
 
   private static Query oneOf(String field, Set<String> stems) {
     SynonymQuery.Builder query = new SynonymQuery.Builder(field);
     stems.forEach(stem -> query.addTerm(new Term(field, stem)));
+    return stems.isEmpty() ? null : query.build();
+  }
+
+  /** Rarer words count more: unlike one word's forms, these are words of their own. */
+  private static Query anyOf(String field, Set<String> stems) {
+    BooleanQuery.Builder query = new BooleanQuery.Builder();
+    stems.forEach(stem -> query.add(new TermQuery(new Term(field, stem)), Occur.SHOULD));
     return stems.isEmpty() ? null : query.build();
   }
 

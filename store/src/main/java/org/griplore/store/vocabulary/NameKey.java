@@ -8,8 +8,8 @@ import java.util.regex.Pattern;
 /**
  * Brings names of tyres to one form for comparing: lower case, no accents, {@code ü} and {@code ue}
  * alike, sharp s as {@code ss}, a plus sign as the word, other punctuation as a space, and letters
- * apart from digits ({@code S-100}, {@code S100} and {@code S 100} are one name). Digits and numerals
- * are kept exactly: model "4" is never model "5", and "IV" is "4" only by an alias.
+ * apart from digits ({@code S-100}, {@code S100} and {@code S 100} are one name). Digits and
+ * numerals are kept exactly: model "4" is never model "5", and "IV" is "4" only by an alias.
  */
 public final class NameKey {
   private static final Pattern MARKS = Pattern.compile("\\p{M}+");
@@ -25,7 +25,8 @@ public final class NameKey {
   public static String of(String name) {
     String plain = name.toLowerCase(Locale.ROOT).replace("\u00df", "ss").replace("\u00f8", "o");
     plain = MARKS.matcher(Normalizer.normalize(plain, Normalizer.Form.NFKD)).replaceAll("");
-    plain = UMLAUT.matcher(plain).replaceAll(found -> found.group(1) == null ? "u" : found.group(1));
+    plain =
+        UMLAUT.matcher(plain).replaceAll(found -> found.group(1) == null ? "u" : found.group(1));
     plain = OTHER.matcher(plain.replace("+", " plus ")).replaceAll(" ");
     return BOUNDARY.matcher(plain).replaceAll(" ").replaceAll(" +", " ").strip();
   }
@@ -41,8 +42,6 @@ public final class NameKey {
    * numeral, or a single letter. Such words are never taken for misspelt.
    */
   public static boolean tellsGenerations(String word) {
-    return Character.isDigit(word.charAt(0))
-        || word.length() == 1
-        || ROMAN.matcher(word).matches();
+    return Character.isDigit(word.charAt(0)) || word.length() == 1 || ROMAN.matcher(word).matches();
   }
 }

@@ -14,7 +14,10 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.Stream;
+import org.apache.lucene.index.IndexWriter;
 import org.apache.lucene.store.ByteBuffersDirectory;
+import org.apache.lucene.store.FSDirectory;
+import org.apache.lucene.store.Lock;
 import org.griplore.store.archive.Archive;
 import org.griplore.store.archive.NoteFeed;
 import org.griplore.store.archive.NoteRecord;
@@ -135,6 +138,50 @@ class IndexFollowsArchiveTest {
             NoteIndex.open(archive, (done, total) -> assertThat(total).isNegative())) {
       assertThat(count(index, "howl")).isEqualTo(1);
       assertThat(files()).isEqualTo(before);
+    }
+  }
+
+  @Test
+  void anIndexThatCannotBeKeptIsInMemory() throws IOException {
+    Files.writeString(folder.resolve("index"), "a file in the folder's place");
+    try (Archive archive = Archive.openOrCreate(folder)) {
+      one("a", "T1", "||Howls.").addTo(archive);
+      try (NoteIndex index = NoteIndex.open(archive)) {
+        assertThat(count(index, "howl")).isEqualTo(1);
+        one("b", "T2", "||Howls too.").addTo(archive);
+        assertThat(count(index, "howl")).isEqualTo(2);
+      }
+    }
+  }
+
+  @Test
+  void anIndexThatIsDamagedWhileOpenIsMadeAnew() throws IOException {
+    try (Archive archive = Archive.openOrCreate(folder)) {
+      one("a", "T1", "||Howls.").addTo(archive);
+      try (NoteIndex index = NoteIndex.open(archive)) {
+        for (String file : files()) {
+          Files.delete(folder.resolve("index").resolve(file));
+        }
+        one("b", "T2", "||Howls too.").addTo(archive);
+        assertThat(count(index, "howl")).isEqualTo(2);
+      }
+    }
+  }
+
+  @Test
+  void whileAnotherProgramWritesTheIndexItIsMadeInMemory() throws IOException {
+    try (Archive archive = Archive.openOrCreate(folder)) {
+      one("a", "T1", "||Howls.").addTo(archive);
+      NoteIndex.open(archive).close();
+      one("b", "T2", "||Howls too.").addTo(archive);
+      List<String> before = files();
+      try (FSDirectory kept = FSDirectory.open(folder.resolve("index"));
+          Lock held = kept.obtainLock(IndexWriter.WRITE_LOCK_NAME);
+          NoteIndex index = NoteIndex.open(archive)) {
+        held.ensureValid();
+        assertThat(count(index, "howl")).isEqualTo(2);
+        assertThat(files()).isEqualTo(before);
+      }
     }
   }
 

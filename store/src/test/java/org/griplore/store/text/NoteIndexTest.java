@@ -130,6 +130,11 @@ class NoteIndexTest {
     assertThat(count(filter(Set.of(), Set.of(), Set.of(), 2020, null))).isEqualTo(4);
     assertThat(count(filter(Set.of(), Set.of(), Set.of(), null, 2020))).isEqualTo(2);
     assertThat(count(none)).isEqualTo(6);
+    for (String size : List.of("225/45R17", "225/45 ZR 17", "225/45 r17 94v xl")) {
+      assertThat(count(filter(Set.of(), Set.of(size), Set.of(), null, null))).isEqualTo(2);
+    }
+    assertThat(count(filter(Set.of(), Set.of("225/45 R17 91W"), Set.of(), null, null))).isZero();
+    assertThat(count(filter(Set.of(), Set.of("any"), Set.of(), null, null))).isZero();
   }
 
   private static NoteFilter filter(
