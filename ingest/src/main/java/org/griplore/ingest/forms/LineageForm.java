@@ -21,8 +21,9 @@ import org.griplore.store.vocabulary.SeasonClass;
 import org.griplore.store.vocabulary.TestDate;
 
 /**
- * Our lineage table, a row a model: {@code maker, line, model, generation, launched, season, segment,
- * follows, aliases}, aliases set apart by {@code |}. A model's full name is its maker and its name.
+ * Our lineage table, a row a model: {@code maker, line, model, generation, launched, season,
+ * segment, follows, aliases}, aliases set apart by {@code |}. A model's full name is its maker and
+ * its name.
  */
 public final class LineageForm {
   private final Grid grid;
@@ -162,8 +163,7 @@ public final class LineageForm {
   }
 
   private static String fullName(String maker, String model) {
-    boolean whole =
-        maker == null || (NameKey.of(model) + " ").startsWith(NameKey.of(maker) + " ");
+    boolean whole = maker == null || (NameKey.of(model) + " ").startsWith(NameKey.of(maker) + " ");
     return whole ? model : maker + " " + model;
   }
 
@@ -172,9 +172,7 @@ public final class LineageForm {
     if (full == null) {
       full = fullNames.get(NameKey.of(name));
     }
-    return full == null
-        ? context.names().known(name).orElse(fullName(maker, name))
-        : full;
+    return full == null ? context.names().known(name).orElse(fullName(maker, name)) : full;
   }
 
   private void refuseCycle(LineageRow start, Map<String, String> followed) {

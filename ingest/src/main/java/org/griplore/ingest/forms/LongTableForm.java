@@ -30,8 +30,8 @@ import org.griplore.store.vocabulary.UnitWords;
 
 /**
  * Our long table, a row a result, read row by row however long it is: {@code test, date, source,
- * source_kind, title, size, season, vehicle, vehicle_mass_kg, venue, model, discipline, value, unit,
- * spread, runs, place, note}. Rows of one test that stand together are told together.
+ * source_kind, title, size, season, vehicle, vehicle_mass_kg, venue, model, discipline, value,
+ * unit, spread, runs, place, note}. Rows of one test that stand together are told together.
  */
 public final class LongTableForm {
   /** Findings of one sort beyond this many are counted only. */
@@ -238,10 +238,10 @@ public final class LongTableForm {
     Unit unit = discipline.unit();
     if (!assumed) {
       Optional<Unit> stated =
-          units.computeIfAbsent(
-              unitText, t -> UnitWords.ofText(t).map(UnitWords.Recognised::unit));
+          units.computeIfAbsent(unitText, t -> UnitWords.ofText(t).map(UnitWords.Recognised::unit));
       if (stated.isEmpty()) {
-        finding(Finding.Kind.NOT_READ, columns.get("unit"), unitText, "a unit, like " + unit.symbol());
+        finding(
+            Finding.Kind.NOT_READ, columns.get("unit"), unitText, "a unit, like " + unit.symbol());
         return null;
       }
       unit = stated.get();
@@ -293,7 +293,9 @@ public final class LongTableForm {
     Unit stated =
         unitText.isBlank()
             ? discipline.unit()
-            : units.getOrDefault(unitText, Optional.of(discipline.unit())).orElse(discipline.unit());
+            : units
+                .getOrDefault(unitText, Optional.of(discipline.unit()))
+                .orElse(discipline.unit());
     return stated == value.unit()
         ? (Double) number.value()
         : (Double) stated.convert(number.value(), value.unit());
@@ -320,7 +322,11 @@ public final class LongTableForm {
     if (date != null) {
       on = DateReader.read(date).map(DateReader.Reading::date).orElse(null);
       if (on == null) {
-        finding(Finding.Kind.NOT_READ, columns.get("date"), date, "a date that exists, like 2021-05-04");
+        finding(
+            Finding.Kind.NOT_READ,
+            columns.get("date"),
+            date,
+            "a date that exists, like 2021-05-04");
       }
     }
     String size = filled("size");
@@ -330,14 +336,26 @@ public final class LongTableForm {
     }
     String mass = filled("vehicle_mass_kg");
     for (String topic :
-        List.of("date", "source", "source_kind", "title", "size", "season", "vehicle", "vehicle_mass_kg", "venue", "surface_c", "air_c")) {
+        List.of(
+            "date",
+            "source",
+            "source_kind",
+            "title",
+            "size",
+            "season",
+            "vehicle",
+            "vehicle_mass_kg",
+            "venue",
+            "surface_c",
+            "air_c")) {
       Cell cell = cell(topic);
       if (cell != null) {
         cells.put(topic, cell);
       }
     }
     SeasonClass season = filled("season") == null ? null : DetailsReader.seasonOf(filled("season"));
-    SourceKind kind = filled("source_kind") == null ? null : DetailsReader.kindOf(filled("source_kind"));
+    SourceKind kind =
+        filled("source_kind") == null ? null : DetailsReader.kindOf(filled("source_kind"));
     return new Details(
         filled("title"),
         on,
@@ -361,7 +379,9 @@ public final class LongTableForm {
     return null;
   }
 
-  /** A detail's text, from the row or else from what was given beside it; null when there is none. */
+  /**
+   * A detail's text, from the row or else from what was given beside it; null when there is none.
+   */
   private String filled(String topic) {
     String text = text(topic).strip();
     return text.isEmpty() ? context.given().get(topic) : text;
