@@ -249,10 +249,10 @@ public final class LongTableForm {
     return disciplines.computeIfAbsent(
         word,
         text -> {
-          Discipline exact = context.catalogue().get(text.strip());
-          return exact != null
-              ? Optional.of(exact)
-              : context.catalogue().byHeader(text).map(match -> match.discipline());
+          return context
+              .catalogue()
+              .find(text.strip())
+              .or(() -> context.catalogue().byHeader(text).map(match -> match.discipline()));
         });
   }
 

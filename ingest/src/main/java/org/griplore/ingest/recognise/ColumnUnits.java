@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.DoubleStream;
 import org.griplore.ingest.grid.GridCell;
 import org.griplore.store.vocabulary.Dimension;
@@ -22,6 +24,10 @@ import org.griplore.store.vocabulary.UnitWords;
 public final class ColumnUnits {
   /** A unit or meaning that was assumed for a column. */
   public record Assumption(int column, String found, String assumed, String remedy) {}
+
+  /** Something per something in brackets that is no unit we know: {@code (l/100 km)}. */
+  private static final Pattern FOREIGN_UNIT =
+      Pattern.compile("[(\\[]\\s*\\p{L}+\\s*/\\s*[^)\\]]+[)\\]]");
 
   private static final String REMEDY =
       "write the unit into the header, like \"Wet braking (m)\", if this is wrong";
@@ -126,6 +132,10 @@ public final class ColumnUnits {
     Optional<Unit> stated = forAll.or(() -> cellUnit(column));
     if (stated.isPresent() && value.discipline().accepts(stated.get())) {
       return new ColumnRole.Value(value.discipline(), stated.get());
+    }
+    Matcher foreign = FOREIGN_UNIT.matcher(header);
+    if (stated.isPresent() || foreign.find()) {
+      return new ColumnRole.Unknown();
     }
     Unit guess = guess(column, value, header);
     assumed.add(column);

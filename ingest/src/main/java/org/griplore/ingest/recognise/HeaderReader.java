@@ -1,5 +1,7 @@
 package org.griplore.ingest.recognise;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.griplore.store.vocabulary.Discipline;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
@@ -36,10 +38,7 @@ public final class HeaderReader {
       return new ColumnRole.Unknown();
     }
     Discipline discipline = match.get().discipline();
-    String rest =
-        (" " + HeaderKey.of(bare) + " ")
-            .replace(" " + HeaderKey.of(match.get().words()) + " ", " ")
-            .strip();
+    String rest = withoutWords(bare, match.get().words());
     return ColumnWords.topic(rest)
         .map(
             word ->
@@ -50,6 +49,15 @@ public final class HeaderReader {
                   default -> value(discipline, bare, unitText);
                 })
         .orElseGet(() -> value(discipline, bare, unitText));
+  }
+
+  /** What a header says beside the words that name the discipline. */
+  private static String withoutWords(String header, String words) {
+    List<String> rest = new ArrayList<>(HeaderKey.words(header));
+    for (String word : words.split(" ")) {
+      rest.remove(word);
+    }
+    return String.join(" ", rest);
   }
 
   private ColumnRole value(Discipline discipline, String header, String unitText) {
