@@ -165,7 +165,14 @@ public final class Intake {
     }
     try (Addition addition =
         archive.begin(original, source.reading().form(), options.text(), clock)) {
-      source.reading().tell(context(original, options, new Writing(addition)));
+      if (source.reading().isLong()) {
+        try (WritingThread writing = new WritingThread(new Writing(addition))) {
+          source.reading().tell(context(original, options, writing));
+          writing.finish();
+        }
+      } else {
+        source.reading().tell(context(original, options, new Writing(addition)));
+      }
       return addition.commit();
     }
   }

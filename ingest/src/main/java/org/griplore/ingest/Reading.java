@@ -85,6 +85,11 @@ final class Reading {
     return content instanceof Content.Tables tables ? tables.form() : "notes";
   }
 
+  /** Whether it is read row by row, and may be of any length. */
+  boolean isLong() {
+    return longTable != null;
+  }
+
   /** Lineage is read first and notes last, so that names are settled when they are needed. */
   int order() {
     if (form == OwnForm.LINEAGE) {
