@@ -7,9 +7,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.griplore.ingest.grid.RecordReader;
+import org.griplore.ingest.grid.Grid;
+import org.griplore.ingest.grid.GridRows;
+import org.griplore.ingest.grid.RowSource;
 import org.griplore.ingest.recognise.DateReader;
 import org.griplore.ingest.recognise.DecimalMark;
+import org.griplore.ingest.recognise.DetailLines;
 import org.griplore.ingest.recognise.DetailsReader;
 import org.griplore.ingest.recognise.NumberReader;
 import org.griplore.store.tyre.TyreSize;
@@ -39,7 +42,9 @@ public final class LongTableForm {
 
   private static final NumberReader NUMBERS = new NumberReader(DecimalMark.OPEN);
 
-  private final RecordReader records;
+  private final RowSource records;
+  private final String sheet;
+  private final DetailLines beside;
   private final SourceContext context;
   private final Map<String, Integer> columns;
   private final Map<String, Optional<Discipline>> disciplines = new HashMap<>();
@@ -48,8 +53,11 @@ public final class LongTableForm {
   private final Map<String, Integer> findingsByWords = new HashMap<>();
   private Piece piece;
 
-  private LongTableForm(RecordReader records, SourceContext context) {
+  private LongTableForm(
+      RowSource records, String sheet, DetailLines beside, SourceContext context) {
     this.records = records;
+    this.sheet = sheet;
+    this.beside = beside;
     this.context = context;
     List<String> header = new ArrayList<>();
     for (int i = 0; i < records.count(); i++) {
@@ -64,8 +72,23 @@ public final class LongTableForm {
   }
 
   /** Reads on from the header, on which the records stand. */
-  public static void read(RecordReader records, SourceContext context) throws IOException {
-    new LongTableForm(records, context).read();
+  public static void read(RowSource records, SourceContext context) throws IOException {
+    new LongTableForm(records, "", DetailLines.NONE, context).read();
+  }
+
+  /**
+   * Reads a list of results whose test is told beside it.
+   *
+   * @param beside the details that stand beside the list
+   */
+  static void read(Grid grid, DetailLines beside, SourceContext context) {
+    try {
+      GridRows rows = new GridRows(grid);
+      rows.next();
+      new LongTableForm(rows, grid.name(), beside, context).read();
+    } catch (IOException e) {
+      throw new IllegalStateException("a grid is in memory", e);
+    }
   }
 
   private void read() throws IOException {
@@ -118,11 +141,14 @@ public final class LongTableForm {
     Integer column = columns.get(topic);
     return column == null || records.field(column).isEmpty()
         ? null
-        : new Cell("", records.line(), column + 1, records.field(column));
+        : new Cell(sheet, records.rowOf(column), records.columnOf(column), records.field(column));
   }
 
   private void row() {
     String key = text("test").strip();
+    if (key.isEmpty() && !columns.containsKey("test")) {
+      key = keyBeside();
+    }
     if (key.isEmpty()) {
       finding(Finding.Kind.NOT_READ, columns.get("test"), "", "the key of a test");
       return;
@@ -145,6 +171,15 @@ public final class LongTableForm {
     String ownSize = sizeBeside(piece.details);
     EntryRow entry = piece.entry(model, ownSize, cell("model"));
     result().ifPresent(entry.results::add);
+  }
+
+  /** The key of the one test that a list tells of. */
+  private String keyBeside() {
+    if (piece != null) {
+      return piece.key;
+    }
+    Details told = DetailsReader.read(beside, context.given(), sheet, finding -> {});
+    return TestKey.of(beside, context.given(), told, context.file());
   }
 
   private String model(String written) {
@@ -316,6 +351,9 @@ public final class LongTableForm {
   }
 
   private Details details() {
+    if (!beside.equals(DetailLines.NONE)) {
+      return DetailsReader.read(beside, context.given(), sheet, context.receiver()::finding);
+    }
     Map<String, Cell> cells = new LinkedHashMap<>();
     String date = filled("date");
     TestDate on = null;
@@ -401,7 +439,9 @@ public final class LongTableForm {
           .finding(
               new Finding(
                   kind,
-                  column == null ? null : new Cell("", records.line(), column + 1, found),
+                  column == null
+                      ? null
+                      : new Cell(sheet, records.rowOf(column), records.columnOf(column), found),
                   found,
                   expected,
                   "correct it in the source and add it again"));

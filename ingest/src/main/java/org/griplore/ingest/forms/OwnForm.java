@@ -8,12 +8,12 @@ import org.griplore.ingest.recognise.ColumnWords;
 
 /** Our own forms, recognised by the words of their header whatever their order and language. */
 public enum OwnForm {
-  /** A row a result. */
-  LONG_TABLE("long table", Set.of("test", "model", "discipline"), Set.of("value", "place")),
+  /** A row a run; it has all columns of a long table and more, so it is tried first. */
+  RUN_LOG("run log", Set.of("discipline", "sequence", "role"), Set.of("tyre", "model")),
   /** A row a model. */
   LINEAGE("lineage", Set.of("model", "follows"), Set.of("generation", "line", "aliases")),
-  /** A row a run. */
-  RUN_LOG("run log", Set.of("discipline", "sequence", "role"), Set.of("tyre", "model"));
+  /** A row a result. */
+  LONG_TABLE("long table", Set.of("test", "model", "discipline"), Set.of("value", "place"));
 
   private final String words;
   private final Set<String> all;
@@ -40,6 +40,13 @@ public enum OwnForm {
       }
     }
     return null;
+  }
+
+  /** Whether a header is that of a list of results whose test is told beside it. */
+  static boolean isResultList(List<String> header) {
+    Map<String, Integer> columns = columns(header);
+    return columns.keySet().containsAll(Set.of("model", "discipline"))
+        && (columns.containsKey("value") || columns.containsKey("place"));
   }
 
   /** The position of each topic in a header; the first of two counts. */

@@ -35,6 +35,13 @@ public final class TableForm {
     Map<String, String> keys = new LinkedHashMap<>();
     boolean any = false;
     for (Grid grid : grids) {
+      if (isResultList(grid)) {
+        List<List<GridCell>> lines = new ArrayList<>();
+        grid.preamble().forEach(cell -> lines.add(List.of(cell)));
+        LongTableForm.read(grid, DetailLines.of(lines).orElse(earlier), context);
+        any = true;
+        continue;
+      }
       List<TableArea> areas = finder.find(grid);
       List<List<GridCell>> preamble = new ArrayList<>();
       grid.preamble().forEach(cell -> preamble.add(List.of(cell)));
@@ -53,6 +60,11 @@ public final class TableForm {
       }
     }
     return any;
+  }
+
+  private static boolean isResultList(Grid grid) {
+    return !grid.rows().isEmpty()
+        && OwnForm.isResultList(grid.rows().get(0).stream().map(GridCell::text).toList());
   }
 
   private static boolean namesAnotherTest(DetailLines own, DetailLines earlier) {

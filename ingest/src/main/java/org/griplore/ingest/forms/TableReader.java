@@ -253,7 +253,7 @@ final class TableReader {
 
   /** A name without footnote marks. */
   private static String bare(String name) {
-    return name.replaceAll("\\s*(\\[\\w{1,2}\\]|[*\u2020\u2021\u00b9\u00b2\u00b3]+\\)?)\\s*$", "")
+    return name.replaceAll("\\s*(\\[\\d{1,2}\\]|[*\u2020\u2021\u00b9\u00b2\u00b3]+\\)?)\\s*$", "")
         .strip();
   }
 

@@ -12,7 +12,7 @@ import org.griplore.store.vocabulary.Refusal;
  * hold delimiters, line ends and doubled quotes). Our own, because a library that reads as fast
  * does not say on which line of the file a record begins, and that line is what people are told.
  */
-public final class RecordReader implements Closeable {
+public final class RecordReader implements RowSource, Closeable {
   /** A longer record is no table's row. */
   private static final int LONGEST = 10 * 1024 * 1024;
 
@@ -45,6 +45,7 @@ public final class RecordReader implements Closeable {
    * @return whether there is one
    * @throws Refusal when a record is longer than 10 MB or holds a zero byte
    */
+  @Override
   public boolean next() throws IOException {
     count = 0;
     length = 0;
@@ -152,12 +153,17 @@ public final class RecordReader implements Closeable {
     return startLine;
   }
 
-  /** How many fields the record has. */
+  @Override
+  public int rowOf(int index) {
+    return startLine;
+  }
+
+  @Override
   public int count() {
     return count;
   }
 
-  /** A field, from 0; empty beyond the last. */
+  @Override
   public String field(int index) {
     return index < count ? fields[index] : "";
   }

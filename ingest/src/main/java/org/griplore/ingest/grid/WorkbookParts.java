@@ -1,20 +1,20 @@
 package org.griplore.ingest.grid;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipException;
-import java.util.zip.ZipInputStream;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipFile;
 import org.griplore.store.vocabulary.Problem;
 import org.griplore.store.vocabulary.Refusal;
 
@@ -43,25 +43,23 @@ final class WorkbookParts {
     Map<String, String> idBySheet = new LinkedHashMap<>();
     boolean isWorkbook = false;
     Unpacking unpacking = new Unpacking(name, workbook.length);
-    try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(workbook))) {
-      ZipEntry entry;
-      while ((entry = zip.getNextEntry()) != null) {
+    try (ZipFile zip = ZipFile.builder().setByteArray(workbook).get()) {
+      for (ZipArchiveEntry entry : Collections.list(zip.getEntries())) {
         unpacking.nextPart();
         String part = entry.getName();
-        InputStream counted = unpacking.counted(zip);
-        if (part.equals("xl/workbook.xml")) {
-          isWorkbook = true;
-          sheetIds(counted, idBySheet);
-        } else if (part.equals("xl/_rels/workbook.xml.rels")) {
-          relations(counted, partById);
-        } else if (part.startsWith("xl/worksheets/") && part.endsWith(".xml")) {
-          mergesByPart.put(part, merges(counted));
+        try (InputStream counted = unpacking.counted(zip.getInputStream(entry))) {
+          if (part.equals("xl/workbook.xml")) {
+            isWorkbook = true;
+            sheetIds(counted, idBySheet);
+          } else if (part.equals("xl/_rels/workbook.xml.rels")) {
+            relations(counted, partById);
+          } else if (part.startsWith("xl/worksheets/") && part.endsWith(".xml")) {
+            mergesByPart.put(part, merges(counted));
+          }
+          counted.transferTo(OutputStream.nullOutputStream());
         }
-        counted.transferTo(java.io.OutputStream.nullOutputStream());
       }
-    } catch (ZipException | XMLStreamException | java.io.EOFException e) {
-      throw XlsxReader.damaged(name, e);
-    } catch (IOException e) {
+    } catch (IOException | XMLStreamException e) {
       throw XlsxReader.damaged(name, e);
     }
     if (!isWorkbook) {
@@ -115,6 +113,11 @@ final class WorkbookParts {
           int read = in.read(bytes, offset, length);
           count(Math.max(0, read));
           return read;
+        }
+
+        @Override
+        public void close() throws IOException {
+          in.close();
         }
       };
     }

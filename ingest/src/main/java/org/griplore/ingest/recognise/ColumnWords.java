@@ -25,7 +25,10 @@ public final class ColumnWords {
       topics.forEach(
           (topic, words) -> {
             topicOf.put(HeaderKey.of(topic), topic);
-            words.forEach(word -> topicOf.put(HeaderKey.of(word), topic));
+            for (String word : words) {
+              String key = HeaderKey.of(word);
+              topicOf.put(key.isEmpty() ? word : key, topic);
+            }
           });
       return topicOf;
     } catch (IOException e) {
@@ -37,6 +40,7 @@ public final class ColumnWords {
    * What a header speaks of, when the whole header is a known word: {@code tyre}, {@code date} ...
    */
   public static Optional<String> topic(String header) {
-    return Optional.ofNullable(TOPIC_OF.get(HeaderKey.of(header)));
+    String key = HeaderKey.of(header);
+    return Optional.ofNullable(TOPIC_OF.get(key.isEmpty() ? header.strip() : key));
   }
 }

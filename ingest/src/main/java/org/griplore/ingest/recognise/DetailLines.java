@@ -98,10 +98,14 @@ public record DetailLines(Map<String, GridCell> byTopic, GridCell title, List<Gr
                 });
   }
 
-  /** These lines, with topics that are not here taken from others (a first sheet's, say). */
+  /**
+   * These lines, with topics that are not here taken from others (a first sheet's, say). A title
+   * without details of its own is a table's or sheet's heading: then the earlier title stays.
+   */
   public DetailLines orElse(DetailLines earlier) {
     Map<String, GridCell> together = new LinkedHashMap<>(earlier.byTopic);
     together.putAll(byTopic);
-    return new DetailLines(together, title == null ? earlier.title : title, others);
+    boolean heading = byTopic.isEmpty() && earlier.title != null;
+    return new DetailLines(together, title == null || heading ? earlier.title : title, others);
   }
 }

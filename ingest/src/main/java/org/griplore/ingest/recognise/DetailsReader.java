@@ -25,6 +25,42 @@ public final class DetailsReader {
       Pattern.compile(
           "(?<digits>\\d[\\d.,\u00a0\u202f ]{2,6}\\d)\\s*kg\\b", Pattern.CASE_INSENSITIVE);
 
+  private static final Map<String, SourceKind> KINDS = new HashMap<>();
+
+  static {
+    kinds(
+        SourceKind.OWN,
+        "own",
+        "ours",
+        "own test",
+        "eigen",
+        "eigener Test",
+        "propre",
+        "egen",
+        "eget");
+    kinds(
+        SourceKind.INDEPENDENT,
+        "independent",
+        "published",
+        "unabhängig",
+        "indépendant",
+        "oberoende");
+    kinds(
+        SourceKind.MAKER,
+        "maker",
+        "manufacturer",
+        "supplier",
+        "Hersteller",
+        "fabricant",
+        "tillverkare");
+  }
+
+  private static void kinds(SourceKind kind, String... words) {
+    for (String word : words) {
+      KINDS.put(HeaderKey.of(word), kind);
+    }
+  }
+
   private final String sheet;
   private final Consumer<Finding> findings;
   private final Map<String, Cell> cells = new HashMap<>();
@@ -167,15 +203,7 @@ public final class DetailsReader {
 
   /** The kind of source that a word means, in four languages; null when it is none. */
   public static SourceKind kindOf(String text) {
-    return switch (HeaderKey.of(text)) {
-      case "own", "ours", "eigen", "eigene", "eigener test", "propre", "egen", "eget" ->
-          SourceKind.OWN;
-      case "independent", "published", "unabhangig", "independant", "oberoende", "magazine" ->
-          SourceKind.INDEPENDENT;
-      case "maker", "manufacturer", "supplier", "hersteller", "fabricant", "tillverkare" ->
-          SourceKind.MAKER;
-      default -> null;
-    };
+    return KINDS.get(HeaderKey.of(text));
   }
 
   private String vehicle(Text text) {

@@ -86,6 +86,6 @@ public final class HeaderReader {
 
   /** Footnote marks at a header's end say nothing of the column. */
   private static String stripMarks(String header) {
-    return header.replaceAll("\\s*(\\[\\w{1,2}\\]|[*\u2020\u2021\u00b9\u00b3]+)\\s*$", "").strip();
+    return header.replaceAll("\\s*(\\[\\d{1,2}\\]|[*\u2020\u2021\u00b9\u00b3]+)\\s*$", "").strip();
   }
 }

@@ -42,8 +42,9 @@ public final class TableFinder {
       int start = starts.get(s);
       int end = s + 1 < starts.size() ? starts.get(s + 1) : rows.size();
       int last = lastTableRow(rows, start);
-      List<List<GridCell>> before = new ArrayList<>(rows.subList(from, start));
-      List<List<GridCell>> after = s + 1 < starts.size() ? List.of() : rows.subList(last + 1, end);
+      List<List<GridCell>> before = new ArrayList<>(grid.rows().subList(from, start));
+      List<List<GridCell>> after =
+          s + 1 < starts.size() ? List.of() : grid.rows().subList(last + 1, end);
       areas.add(
           isTurned(rows, start)
               ? turned(rows.subList(start, last + 1), before, after)
@@ -159,7 +160,7 @@ public final class TableFinder {
     if (above.isEmpty() || start == 0) {
       return Optional.empty();
     }
-    List<GridCell> row = above.get(above.size() - 1);
+    List<GridCell> row = rows.get(start - 1);
     boolean next = row.get(0).row() == rows.get(start).get(0).row() - 1;
     boolean several = row.size() > 1 && row.stream().noneMatch(cell -> cell.text().contains(":"));
     if (next && several) {

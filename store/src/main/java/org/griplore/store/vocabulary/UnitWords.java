@@ -19,6 +19,10 @@ public final class UnitWords {
   public record Recognised(Unit unit, String found, boolean assumed) {}
 
   private static final Map<String, Unit> SPELLINGS = new LinkedHashMap<>();
+
+  /** Has brackets of its own, often within others. */
+  private static final Pattern DECIBEL = Pattern.compile("(?i)\\bdB\\s?\\(A\\)");
+
   private static final Pattern BRACKETED =
       Pattern.compile("[(\\[]\\s*(?:in\\s+)?([^)\\]]+?)\\s*[)\\]]");
   private static final Pattern AFTER_WORD =
@@ -28,6 +32,10 @@ public final class UnitWords {
           "^[\\s\\u00a0\\u202f]*[-+\\u2212]?[\\d.,'\\u2019\\u00a0\\u202f ]*\\d[\\s\\u00a0\\u202f]*(\\D.*?)\\s*$");
 
   static {
+    for (Unit unit : Unit.values()) {
+      put(unit);
+    }
+    SPELLINGS.remove("");
     put(Unit.METRE, "m", "metre", "metres", "meter", "meters", "mètre", "mètres");
     put(Unit.KILOMETRE, "km", "kilometre", "kilometres", "kilometer", "kilometers");
     put(Unit.FOOT, "ft", "feet", "foot", "pieds");
@@ -197,6 +205,10 @@ public final class UnitWords {
    * nass [m]}, {@code Wet braking, m}, {@code Prix en €}). The last that is a unit counts.
    */
   public static Optional<Recognised> inHeader(String header) {
+    Matcher decibel = DECIBEL.matcher(header);
+    if (decibel.find()) {
+      return Optional.of(new Recognised(Unit.DECIBEL_A, decibel.group(), false));
+    }
     Optional<Recognised> found = Optional.empty();
     Matcher brackets = BRACKETED.matcher(header);
     while (brackets.find()) {
@@ -231,7 +243,7 @@ public final class UnitWords {
   /** Words that also end headers without meaning a unit. */
   private static boolean isPlainWord(String text) {
     return switch (text.toLowerCase(Locale.ROOT)) {
-      case "in", "p", "c", "g", "mark", "note", "noten", "grad", "s", "n" -> true;
+      case "in", "p", "c", "g", "mark", "note", "noten", "grad", "n", "sec", "min", "point" -> true;
       default -> false;
     };
   }
