@@ -1,9 +1,7 @@
 package org.griplore.store.vocabulary;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.DeserializationFeature;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -20,15 +18,11 @@ import java.util.Optional;
  * file of the same form adds more or takes the place of some.
  */
 public final class DisciplineCatalogue {
-  private static final ObjectMapper JSON =
-      new ObjectMapper().disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES);
-
   private final Map<String, Discipline> byKey;
-  private final HeaderIndex headers;
+  private HeaderIndex headers;
 
   private DisciplineCatalogue(Map<String, Discipline> byKey) {
     this.byKey = byKey;
-    this.headers = new HeaderIndex(byKey.values());
   }
 
   /** A discipline recognised in a header, by which words and in which language. */
@@ -37,7 +31,7 @@ public final class DisciplineCatalogue {
   /** The disciplines that come with the program. */
   public static DisciplineCatalogue standard() {
     try (InputStream in = DisciplineCatalogue.class.getResourceAsStream("disciplines.json")) {
-      return new DisciplineCatalogue(read("disciplines.json", JSON.readTree(in)));
+      return new DisciplineCatalogue(read("disciplines.json", JsonValues.read(in)));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -52,7 +46,10 @@ public final class DisciplineCatalogue {
   public DisciplineCatalogue with(Path file) {
     Map<String, Discipline> together = new LinkedHashMap<>(byKey);
     try {
-      together.putAll(read(file.toString(), JSON.readTree(Files.readAllBytes(file))));
+      together.putAll(
+          read(
+              file.toString(),
+              JsonValues.read(new ByteArrayInputStream(Files.readAllBytes(file)))));
     } catch (JsonProcessingException e) {
       throw new Refusal(
           "%s, line %d: this is no JSON: %s."
@@ -64,22 +61,32 @@ public final class DisciplineCatalogue {
     return new DisciplineCatalogue(together);
   }
 
-  private static Map<String, Discipline> read(String file, JsonNode root) {
-    if (!root.isArray()) {
+  private static Map<String, Discipline> read(String file, Object root) {
+    if (!(root instanceof List<?> list)) {
       throw new Refusal(
           file + " holds no list of disciplines.",
-          new Problem(file, root.getNodeType().toString(), "a JSON array of disciplines"));
+          new Problem(file, "something else", "a JSON array of disciplines"));
     }
     Map<String, Discipline> read = new LinkedHashMap<>();
     int number = 0;
-    for (JsonNode node : root) {
-      Discipline discipline = discipline(file + ", discipline " + ++number, node);
+    for (Object element : list) {
+      Discipline discipline = discipline(file + ", discipline " + ++number, fields(element));
       read.put(discipline.key(), discipline);
     }
     return read;
   }
 
-  private static Discipline discipline(String where, JsonNode node) {
+  /** The fields of an object; none of anything else. */
+  @SuppressWarnings("unchecked")
+  private static Map<String, Object> fields(Object value) {
+    return value instanceof Map<?, ?> map ? (Map<String, Object>) map : Map.of();
+  }
+
+  private static List<?> elements(Object value) {
+    return value instanceof List<?> list ? list : List.of();
+  }
+
+  private static Discipline discipline(String where, Map<String, Object> node) {
     String key = text(where, node, "key");
     if (!key.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
       throw refusal(where, "key", key, "lower-case words joined by hyphens");
@@ -89,21 +96,18 @@ public final class DisciplineCatalogue {
         Unit.ofSymbol(symbol)
             .orElseThrow(() -> refusal(where, "unit", symbol, "a unit's symbol, like m or km/h"));
     List<Discipline.Alternative> alternatives = new ArrayList<>();
-    for (JsonNode alternative : node.path("alternatives")) {
+    for (Object alternative : elements(node.get("alternatives"))) {
       alternatives.add(
           new Discipline.Alternative(
-              word(where, alternative, "dimension", Dimension.class),
-              word(where, alternative, "better", Direction.class)));
+              word(where, fields(alternative), "dimension", Dimension.class),
+              word(where, fields(alternative), "better", Direction.class)));
     }
     Map<String, List<String>> words = new LinkedHashMap<>();
-    node.path("headerWords")
-        .fields()
-        .forEachRemaining(
-            language -> {
-              List<String> phrases = new ArrayList<>();
-              language.getValue().forEach(phrase -> phrases.add(phrase.asText()));
-              words.put(language.getKey(), phrases);
-            });
+    fields(node.get("headerWords"))
+        .forEach(
+            (language, phrases) ->
+                words.put(language, elements(phrases).stream().map(String::valueOf).toList()));
+    Object describes = node.get("describes");
     return new Discipline(
         key,
         text(where, node, "name"),
@@ -112,34 +116,30 @@ public final class DisciplineCatalogue {
         word(where, node, "scale", Scale.class),
         alternatives,
         words,
-        repeatability(where, node.path("repeatability")),
-        node.path("describes").asText(""));
+        repeatability(where, node.get("repeatability")),
+        describes == null ? "" : describes.toString());
   }
 
-  private static Discipline.Repeatability repeatability(String where, JsonNode node) {
-    if (node.isMissingNode() || node.isNull()) {
+  private static Discipline.Repeatability repeatability(String where, Object value) {
+    if (value == null) {
       return null;
     }
+    Map<String, Object> node = fields(value);
     return new Discipline.Repeatability(
-        node.hasNonNull("coefficientOfVariation")
-            ? (Double) node.get("coefficientOfVariation").asDouble()
-            : null,
-        node.hasNonNull("standardDeviation")
-            ? (Double) node.get("standardDeviation").asDouble()
-            : null,
+        node.get("coefficientOfVariation") instanceof Double number ? number : null,
+        node.get("standardDeviation") instanceof Double number ? number : null,
         text(where + ", repeatability", node, "source"));
   }
 
-  private static String text(String where, JsonNode node, String field) {
-    String text = node.path(field).asText("");
-    if (text.isBlank()) {
+  private static String text(String where, Map<String, Object> node, String field) {
+    if (!(node.get(field) instanceof String text) || text.isBlank()) {
       throw refusal(where, field, "nothing", "a text");
     }
     return text;
   }
 
   private static <E extends Enum<E>> E word(
-      String where, JsonNode node, String field, Class<E> type) {
+      String where, Map<String, Object> node, String field, Class<E> type) {
     String text = text(where, node, field);
     for (E constant : type.getEnumConstants()) {
       if (constant.name().equals(text)) {
@@ -168,6 +168,14 @@ public final class DisciplineCatalogue {
 
   /** The discipline that a table's header speaks of; the longest known phrase in it counts. */
   public Optional<Match> byHeader(String header) {
-    return headers.find(header);
+    return headers().find(header);
+  }
+
+  /** Made when first asked for: questions never ask. */
+  private synchronized HeaderIndex headers() {
+    if (headers == null) {
+      headers = new HeaderIndex(byKey.values());
+    }
+    return headers;
   }
 }
