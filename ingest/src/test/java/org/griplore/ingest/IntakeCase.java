@@ -15,9 +15,10 @@ import java.util.stream.Stream;
 
 /**
  * One case: a folder with the files that are read ({@code input.*}, and {@code lineage.csv} where
- * names matter) and {@code expected.json}: {@code about} (the oddity in a sentence), {@code options}
- * and {@code charset} where they are not the usual, and lists of lines for {@code tests}, {@code
- * results}, {@code notes}, {@code findings} and {@code refused}. Lists that are absent are empty.
+ * names matter) and {@code expected.json}: {@code about} (the oddity in a sentence), {@code
+ * options} and {@code charset} where they are not the usual, and lists of lines for {@code tests},
+ * {@code results}, {@code notes}, {@code findings} and {@code refused}. Lists that are absent are
+ * empty.
  */
 record IntakeCase(Path folder, JsonNode expected) {
   private static final ObjectMapper JSON = new ObjectMapper();

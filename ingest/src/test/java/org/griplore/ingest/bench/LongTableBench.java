@@ -26,8 +26,8 @@ import org.griplore.store.vocabulary.DisciplineCatalogue;
 /**
  * How fast a long table is read into a new archive, beside a bare batch insert of the same rows
  * into one table of 18 columns. Both are timed in this run, one after the other, three times; the
- * ratio of the medians is printed. Run it with {@code mvn -pl ingest -am test-compile
- * exec:java -Dexec.classpathScope=test -Dexec.mainClass=org.griplore.ingest.bench.LongTableBench}.
+ * ratio of the medians is printed. Run it with {@code mvn -pl ingest -am test-compile exec:java
+ * -Dexec.classpathScope=test -Dexec.mainClass=org.griplore.ingest.bench.LongTableBench}.
  */
 public final class LongTableBench {
   private static final long SEED = 20_260_101;
@@ -44,8 +44,7 @@ public final class LongTableBench {
     try {
       Path csv = folder.resolve("long.csv");
       write(csv, rows);
-      out.printf(
-          Locale.ROOT, "%,d rows, %.0f MB, seed %d%n", rows, Files.size(csv) / 1e6, SEED);
+      out.printf(Locale.ROOT, "%,d rows, %.0f MB, seed %d%n", rows, Files.size(csv) / 1e6, SEED);
       double[] bare = new double[ROUNDS];
       double[] archive = new double[ROUNDS];
       for (int round = 0; round < ROUNDS; round++) {
@@ -93,8 +92,7 @@ public final class LongTableBench {
         statement.execute(
             "CREATE TABLE long_table ("
                 + String.join(
-                    ", ",
-                    Stream.of(LongTableRows.HEADER.split(",")).map(c -> c + type(c)).toList())
+                    ", ", Stream.of(LongTableRows.HEADER.split(",")).map(c -> c + type(c)).toList())
                 + ")");
       }
       connection.setAutoCommit(false);

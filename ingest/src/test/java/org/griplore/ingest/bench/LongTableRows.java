@@ -20,8 +20,16 @@ final class LongTableRows {
   private static final String[] UNITS = {"m", "m", "s", "N/kN", "dB(A)"};
   private static final double[] LEVELS = {30, 38, 85, 8.5, 70};
   private static final String[] LINES = {
-    "Baravel", "Corlunte", "Dismavar", "Ethrovane", "Fulmicor", "Gandrevel", "Hostivane",
-    "Iskarune", "Jovantle", "Kelmivor"
+    "Baravel",
+    "Corlunte",
+    "Dismavar",
+    "Ethrovane",
+    "Fulmicor",
+    "Gandrevel",
+    "Hostivane",
+    "Iskarune",
+    "Jovantle",
+    "Kelmivor"
   };
 
   private final Random random;
@@ -58,12 +66,7 @@ final class LongTableRows {
     test++;
     row[0] = "bench-" + test;
     row[1] =
-        String.format(
-            Locale.ROOT,
-            "%d-%02d-%02d",
-            2010 + test % 15,
-            1 + test % 12,
-            1 + test % 28);
+        String.format(Locale.ROOT, "%d-%02d-%02d", 2010 + test % 15, 1 + test % 12, 1 + test % 28);
     row[2] = "The Bench Courier";
     row[3] = "independent";
     row[4] = "Summer tyres, series " + test;
