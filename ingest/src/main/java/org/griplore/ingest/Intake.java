@@ -165,13 +165,12 @@ public final class Intake {
     }
     try (Addition addition =
         archive.begin(original, source.reading().form(), options.text(), clock)) {
-      if (source.reading().isLong()) {
-        try (WritingThread writing = new WritingThread(new Writing(addition))) {
-          source.reading().tell(context(original, options, writing));
-          writing.finish();
-        }
+      Writing writing = new Writing(addition);
+      if (source.reading().mayBeHuge()) {
+        Handover.between(
+            reader -> source.reading().tell(context(original, options, reader)), writing);
       } else {
-        source.reading().tell(context(original, options, new Writing(addition)));
+        source.reading().tell(context(original, options, writing));
       }
       return addition.commit();
     }

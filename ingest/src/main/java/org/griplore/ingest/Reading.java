@@ -85,8 +85,8 @@ final class Reading {
     return content instanceof Content.Tables tables ? tables.form() : "notes";
   }
 
-  /** Whether it is read row by row, and may be of any length. */
-  boolean isLong() {
+  /** Whether it is read row by row, as it may hold millions. */
+  boolean mayBeHuge() {
     return longTable != null;
   }
 
