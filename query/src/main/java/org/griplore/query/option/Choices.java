@@ -1,4 +1,4 @@
-package org.griplore.query.question;
+package org.griplore.query.option;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -26,11 +26,13 @@ public final class Choices {
   /**
    * Checks what was given against a question's options.
    *
+   * @param kind the question's word
+   * @param example an example of its command line
    * @throws Refusal when an option is unknown, given too often, missing, too long or not one of its
    *     words
    */
-  public static Choices of(Question question, Map<String, List<String>> given) {
-    List<Option> options = question.options();
+  public static Choices of(
+      String kind, String example, List<Option> options, Map<String, List<String>> given) {
     Map<String, List<String>> kept = new LinkedHashMap<>();
     given.forEach(
         (name, values) -> {
@@ -38,7 +40,7 @@ public final class Choices {
               options.stream()
                   .filter(known -> known.name().equals(name))
                   .findFirst()
-                  .orElseThrow(() -> unknown(question, name));
+                  .orElseThrow(() -> unknown(kind, options, name));
           List<String> filled =
               values.stream().map(String::strip).filter(v -> !v.isEmpty()).toList();
           filled.forEach(value -> check(option, value));
@@ -53,13 +55,13 @@ public final class Choices {
       if (option.given() == Option.Given.REQUIRED_ARGUMENTS && !kept.containsKey(option.name())) {
         throw new Refusal(
             "`"
-                + question.kind()
+                + kind
                 + "` needs "
                 + option.value()
                 + ": "
                 + option.meaning()
                 + ", as in `griplore "
-                + question.example()
+                + example
                 + "`.",
             new Problem(option.name(), "", option.value()));
       }
@@ -79,16 +81,10 @@ public final class Choices {
     }
   }
 
-  private static Refusal unknown(Question question, String name) {
-    List<String> names = question.options().stream().map(Option::name).toList();
+  private static Refusal unknown(String kind, List<Option> options, String name) {
+    List<String> names = options.stream().map(Option::name).toList();
     return new Refusal(
-        "`"
-            + question.kind()
-            + "` has no option `"
-            + name
-            + "`; it has "
-            + String.join(", ", names)
-            + ".",
+        "`" + kind + "` has no option `" + name + "`; it has " + String.join(", ", names) + ".",
         new Problem(name, name, "one of " + String.join(", ", names)));
   }
 

@@ -1,4 +1,4 @@
-package org.griplore.query.question;
+package org.griplore.query.option;
 
 import java.util.List;
 
