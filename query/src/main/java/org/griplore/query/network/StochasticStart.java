@@ -19,6 +19,7 @@ final class StochasticStart {
   private final double[] variance;
   private final double typical;
   private final double[][] signs;
+  private double slope = -1;
 
   StochasticStart(Laplacian laplacian, double[] variance, double typical) {
     this.laplacian = laplacian;
@@ -44,6 +45,11 @@ final class StochasticStart {
     return sum;
   }
 
+  /** Slope of the equation at the last step of {@link #interplay()}, near minus one. */
+  double slope() {
+    return slope;
+  }
+
   /** An interplay variance near the root, or zero where the equation has none. */
   double interplay() {
     double u = Math.log(2 * typical);
@@ -52,9 +58,9 @@ final class StochasticStart {
     double lowest = Math.log(typical);
     for (int step = 0; step < 12; step++) {
       double g = score(Math.exp(u) - typical);
-      double slope = (g - lastG) / (u - lastU);
-      if (!(slope < -0.05 && slope > -20)) {
-        slope = -1;
+      double secant = (g - lastG) / (u - lastU);
+      if (secant < -0.05 && secant > -20) {
+        slope = secant;
       }
       double next = u - g / slope;
       if (next <= lowest && u <= lowest) {
