@@ -3,7 +3,7 @@ package org.griplore.query.network;
 /** Variances of differences of model effects, from the inverse of the information matrix. */
 final class EffectCovariance {
   /** Up to this order the whole inverse is kept (8 bytes an entry: 128 MB at most). */
-  private static final int WHOLE = 4000;
+  static final int WHOLE = 4000;
 
   private final ModelOrder order;
   private final EnvelopeCholesky factor;

@@ -12,7 +12,7 @@ package org.griplore.query.network;
  */
 final class InterplayEstimator {
   /** Above this work of a factor the start comes from {@link StochasticStart} instead of DL. */
-  private static final double HEAVY = 5e8;
+  private static final double HEAVY = 5e7;
 
   /** A matrix up to this order is refactored until the root stands to the last digits. */
   private static final int SMALL = 800;
@@ -30,6 +30,7 @@ final class InterplayEstimator {
   private static final int MOST_STEPS = 80;
 
   private final Laplacian laplacian;
+  private final Parts parts;
   private final double[] variance;
   private final int df;
   private final double typical;
@@ -50,13 +51,14 @@ final class InterplayEstimator {
     }
   }
 
-  InterplayEstimator(Laplacian laplacian, double[] variance, int df) {
-    this(laplacian, variance, df, HEAVY);
+  InterplayEstimator(Laplacian laplacian, Parts parts, double[] variance, int df) {
+    this(laplacian, parts, variance, df, HEAVY);
   }
 
   /** With another bound on the work of a factor above which the start is stochastic. */
-  InterplayEstimator(Laplacian laplacian, double[] variance, int df, double heavy) {
+  InterplayEstimator(Laplacian laplacian, Parts parts, double[] variance, int df, double heavy) {
     this.laplacian = laplacian;
+    this.parts = parts;
     this.heavy = heavy;
     this.variance = variance;
     this.df = df;
@@ -72,7 +74,7 @@ final class InterplayEstimator {
       return Estimate.at(zero, zero.quadratic, evaluations);
     }
     if (method == VarianceMethod.REML && laplacian.order.work > heavy) {
-      StochasticStart start = new StochasticStart(laplacian, variance, typical);
+      StochasticStart start = new StochasticStart(laplacian, parts, variance, typical);
       return reml(null, start.q(), start.interplay(), start.slope());
     }
     GlsPoint zero = evaluate(0, true);
@@ -162,6 +164,8 @@ final class InterplayEstimator {
 
   private GlsPoint evaluate(double t, boolean withTrace) {
     evaluations++;
-    return GlsPoint.at(laplacian, variance, t, withTrace);
+    // from a stochastic start the first step is mostly the last, whose whole inverse is kept
+    boolean whole = laplacian.order.work > heavy && laplacian.size() <= EffectCovariance.WHOLE;
+    return GlsPoint.at(laplacian, variance, t, withTrace, whole);
   }
 }

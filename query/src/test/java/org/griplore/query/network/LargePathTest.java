@@ -82,9 +82,9 @@ class LargePathTest {
     Setting s = Setting.of(GeneratedNetwork.of(60, 80, 5, Time.NONE, seed).arms());
     double[] v = s.rows.variance;
     InterplayEstimator.Estimate exact =
-        new InterplayEstimator(s.laplacian, v, s.df).estimate(VarianceMethod.REML);
+        new InterplayEstimator(s.laplacian, s.parts, v, s.df).estimate(VarianceMethod.REML);
     InterplayEstimator.Estimate stochastic =
-        new InterplayEstimator(s.laplacian, v, s.df, 0).estimate(VarianceMethod.REML);
+        new InterplayEstimator(s.laplacian, s.parts, v, s.df, 0).estimate(VarianceMethod.REML);
     assertThat(exact.interplay()).isPositive();
     assertThat(stochastic.interplay())
         .isCloseTo(exact.interplay(), within(1e-9 * exact.interplay()));
@@ -102,7 +102,7 @@ class LargePathTest {
     }
     Setting s = Setting.of(quiet.build(60, 40));
     assertThat(
-            new InterplayEstimator(s.laplacian, s.rows.variance, s.df, 0)
+            new InterplayEstimator(s.laplacian, s.parts, s.rows.variance, s.df, 0)
                 .estimate(VarianceMethod.REML)
                 .interplay())
         .isZero();
