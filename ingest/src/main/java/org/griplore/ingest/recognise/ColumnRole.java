@@ -1,53 +1,40 @@
 package org.griplore.ingest.recognise;
 
-import java.util.Locale;
+import org.griplore.store.vocabulary.Discipline;
+import org.griplore.store.vocabulary.Unit;
 
-/** What a column that is no discipline holds. */
-public enum ColumnRole {
-  MODEL,
-  MAKER,
-  SIZE,
-  /** The place in the whole test. */
-  PLACE,
-  /** The tester's total of the whole test. */
-  TOTAL,
-  /** A total of some disciplines only, such as all wet ones. */
-  SUBTOTAL,
-  /** Words on an entry: remarks, strengths, weaknesses. */
-  NOTE,
-  DATE,
-  VEHICLE,
-  VEHICLE_MASS,
-  VENUE,
-  RUNS,
-  /** Standard deviation, coefficient of variation or the like; the header says which. */
-  SPREAD,
-  UNIT,
-  /** A result whose discipline another column, the title or the sheet names. */
-  VALUE,
-  DISCIPLINE,
-  LOAD_INDEX,
-  SPEED_SYMBOL,
-  SEASON,
-  SEGMENT,
-  TITLE,
-  SOURCE,
-  SOURCE_KIND,
-  TEST,
-  ORIGIN,
-  /** Week or date of production. */
-  PRODUCTION,
-  TREAD_DEPTH,
-  HARDNESS,
-  PRESSURE,
-  SURFACE_TEMPERATURE,
-  AIR_TEMPERATURE,
-  /** Classes of the tyre label; never a test result. */
-  LABEL,
-  SEQUENCE;
+/** What a column of a table holds. */
+public sealed interface ColumnRole {
+  /** The tyre's name, maker and model together. */
+  record Tyre() implements ColumnRole {}
 
-  /** The word used in mappings and answers, like {@code load-index}. */
-  public String key() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
-  }
+  /** The maker's name alone. */
+  record Maker() implements ColumnRole {}
+
+  /** The model's name without its maker. */
+  record Model() implements ColumnRole {}
+
+  /** The tyre's size, where it differs from row to row. */
+  record Size() implements ColumnRole {}
+
+  /** Results in a discipline; the unit is null where the header does not say. */
+  record Value(Discipline discipline, Unit unit) implements ColumnRole {}
+
+  /** Places in a discipline. */
+  record Place(Discipline discipline) implements ColumnRole {}
+
+  /** Standard deviations of the runs in a discipline. */
+  record Spread(Discipline discipline) implements ColumnRole {}
+
+  /** Numbers of runs in a discipline. */
+  record Runs(Discipline discipline) implements ColumnRole {}
+
+  /** Remarks on the tyre. */
+  record Remark() implements ColumnRole {}
+
+  /** Known, and not needed: a running number, the season of every row. */
+  record Ignored(String why) implements ColumnRole {}
+
+  /** Not understood. */
+  record Unknown() implements ColumnRole {}
 }

@@ -58,7 +58,7 @@ public record TyreSize(
   }
 
   /** The first size in a longer text such as a title, if there is one. */
-  public static Optional<TyreSize> in(String text) {
+  public static Optional<TyreSize> find(String text) {
     return SizeReader.within(text);
   }
 

@@ -42,18 +42,10 @@ public final class DisciplineCatalogue {
       Comparator.comparing(Found::hit, HeaderPhrase.Hit.SUREST);
 
   private final Map<String, Discipline> byKey;
-  private final List<Phrase> phrases;
+  private List<Phrase> phrases;
 
   private DisciplineCatalogue(Map<String, Discipline> byKey) {
     this.byKey = Collections.unmodifiableMap(byKey);
-    List<Phrase> all = new ArrayList<>();
-    for (Discipline discipline : byKey.values()) {
-      phrasesOf(discipline)
-          .forEach(
-              (notation, language) ->
-                  all.add(new Phrase(discipline, language, HeaderPhrase.of(notation))));
-    }
-    this.phrases = List.copyOf(all);
   }
 
   /** The disciplines that come with the program. */
@@ -117,7 +109,7 @@ public final class DisciplineCatalogue {
   public List<Match> candidates(String headerText) {
     List<String> words = HeaderKey.words(headerText);
     List<Found> found = new ArrayList<>();
-    for (Phrase phrase : phrases) {
+    for (Phrase phrase : phrases()) {
       phrase.phrase().in(words).ifPresent(hit -> found.add(new Found(phrase, hit)));
     }
     if (found.isEmpty()) {
@@ -136,12 +128,27 @@ public final class DisciplineCatalogue {
 
   private static List<Match> decidedByUnit(String header, Map<String, Match> equal) {
     Optional<Dimension> named =
-        UnitWords.ofHeader(header).map(recognised -> recognised.unit().dimension());
+        UnitWords.inHeader(header).map(recognised -> recognised.unit().dimension());
     List<Match> fitting =
         equal.values().stream()
             .filter(match -> named.filter(match.discipline().dimension()::equals).isPresent())
             .toList();
     return fitting.size() == 1 ? fitting : List.copyOf(equal.values());
+  }
+
+  /** Made when first asked for: questions never ask. */
+  private synchronized List<Phrase> phrases() {
+    if (phrases == null) {
+      List<Phrase> all = new ArrayList<>();
+      for (Discipline discipline : byKey.values()) {
+        phrasesOf(discipline)
+            .forEach(
+                (notation, language) ->
+                    all.add(new Phrase(discipline, language, HeaderPhrase.of(notation))));
+      }
+      phrases = List.copyOf(all);
+    }
+    return phrases;
   }
 
   private static Map<String, String> phrasesOf(Discipline discipline) {

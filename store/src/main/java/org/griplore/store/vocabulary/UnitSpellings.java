@@ -26,7 +26,7 @@ final class UnitSpellings {
 
   static {
     sure("m/s2 m/s² ms-2 ms−2 m/sec2 m/s/s", Unit.METRE_PER_SECOND_SQUARED);
-    sure("km/h kmh km/st kph km/std", Unit.KILOMETRE_PER_HOUR);
+    sure("km/h kmh km/st kph km/std km/tim km/t", Unit.KILOMETRE_PER_HOUR);
     sure("mph mi/h", Unit.MILE_PER_HOUR);
     sure("m/s m/sec", Unit.METRE_PER_SECOND);
     sure("db(a) dba db[a] db/a", Unit.DECIBEL_A);
@@ -40,25 +40,29 @@ final class UnitSpellings {
     sure("°f ℉ fahrenheit degf", Unit.FAHRENHEIT);
     sure("€ eur euro euros", Unit.EURO);
     sure("£ gbp", Unit.POUND_STERLING);
-    sure("chf sfr sfr.", Unit.SWISS_FRANC);
+    sure("chf sfr sfr. fr.", Unit.SWISS_FRANC);
     sure("usd us$", Unit.US_DOLLAR);
     doubtful("$", Unit.US_DOLLAR);
     doubtful("kr kr. kronor :-", Unit.KRONA);
     doubtful(
         "% percent prozent pourcent procent pct", Unit.PERCENT_OF_BEST, Unit.PERCENT_OF_REFERENCE);
     sure(
-        "%ofbest %vombesten %desbesten %dumeilleur %avbästa 100=best best=100 bestwert=100 100%=best",
+        "%ofbest percentofbest prozentvombesten %vombesten %desbesten %dumeilleur %avbästa 100=best"
+            + " 100%=best best=100 best=100% bestwert=100 bester=100 bester=100% bäst=100"
+            + " meilleur=100",
         Unit.PERCENT_OF_BEST);
     sure(
-        "%ofreference %ofref %ofcontrol %derreferenz %vonreferenz %delaréférence %avreferens ref=100"
-            + " reference=100 referenz=100 100=reference 100=ref",
+        "%ofreference percentofreference %ofref %ofref. %ofcontrol %derreferenz %vonreferenz"
+            + " %delaréférence %avreferens ref=100 reference=100 reference=100% referenz=100"
+            + " referenz=100% control=100 100=reference 100=ref",
         Unit.PERCENT_OF_REFERENCE);
     sure("1-10 1–10 0-10 0–10 10=best 10=bestnote max10 max.10 schulnote/10", Unit.POINTS_10);
     sure("0-100 0–100 1-100 1–100 max100 max.100", Unit.POINTS_100);
-    sure("schulnote schulnoten 1=best 1=sehrgut 1=bestnote", Unit.SCHOOL_MARK);
-    doubtful("1-6 1–6", Unit.SCHOOL_MARK);
+    sure("schulnote schulnoten mark(1best) 1best 1=best 1=sehrgut 1=bestnote", Unit.SCHOOL_MARK);
+    doubtful("1-6 1–6 note1-6 noten1-6 note(1-6) noten(1-6)", Unit.SCHOOL_MARK);
+    sure("points1-10 punkte1-10 poäng1-10 points(1-10) punkte(1-10) poäng(1-10)", Unit.POINTS_10);
     doubtful("punkte punkt pkt pkt. points point pts pts. poäng", Unit.POINTS_10, Unit.POINTS_100);
-    shyDoubtful("betyg score bewertung rating", Unit.POINTS_10, Unit.POINTS_100);
+    shyDoubtful("p betyg score bewertung rating", Unit.POINTS_10, Unit.POINTS_100);
     shyDoubtful("note noten mark marks grade", Unit.SCHOOL_MARK, Unit.POINTS_10);
     for (String of : "/ von outof of sur av de".split(" ")) {
       for (String word : ",points,point,pts,punkte,pkt,poäng,note,score,betyg,rating".split(",")) {
@@ -66,10 +70,11 @@ final class UnitSpellings {
         sure(word + of + "100", Unit.POINTS_100);
       }
     }
+    shyDoubtful("c grad", Unit.CELSIUS);
     shy("m metre metres meter meters mètre mètres", Unit.METRE);
     shy("km kilometre kilometres kilometer kilometers kilomètre kilomètres", Unit.KILOMETRE);
     shy("mm millimetre millimetres millimeter millimètres", Unit.MILLIMETRE);
-    shy("ft ft. feet foot", Unit.FOOT);
+    shy("ft ft. feet foot pieds", Unit.FOOT);
     shy("yd yds yard yards", Unit.YARD);
     shy("mi mile miles", Unit.MILE);
     shy("inch inches zoll pouce pouces tum \"", Unit.INCH);

@@ -32,28 +32,36 @@ public final class UnitWords {
   private UnitWords() {}
 
   /** The likeliest unit of a column whose header or title this is. */
-  public static Optional<Recognised> ofHeader(String header) {
+  public static Optional<Recognised> inHeader(String header) {
     return meanings(header).stream().findFirst();
   }
 
   /** The likeliest unit among those in which the discipline is published. */
-  public static Optional<Recognised> ofHeader(String header, Discipline discipline) {
+  public static Optional<Recognised> inHeader(String header, Discipline discipline) {
     return meanings(header).stream().filter(is -> discipline.accepts(is.unit())).findFirst();
   }
 
   /** The unit written with a number in a cell ({@code 38,4 m}, {@code € 89}, {@code 7/10}). */
-  public static Optional<Recognised> ofCell(String cell) {
+  public static Optional<Recognised> inCell(String cell) {
     return cellMeanings(cell).stream().findFirst();
   }
 
   /** The unit written with a number, among those in which the discipline is published. */
-  public static Optional<Recognised> ofCell(String cell, Discipline discipline) {
+  public static Optional<Recognised> inCell(String cell, Discipline discipline) {
     return cellMeanings(cell).stream().filter(is -> discipline.accepts(is.unit())).findFirst();
+  }
+
+  /** The likeliest unit that a text on its own means, as in a column of units. */
+  public static Optional<Recognised> ofText(String text) {
+    Optional<Unit> symbol = Unit.ofSymbol(text.strip()).filter(unit -> unit != Unit.NUMBER);
+    return symbol.isPresent()
+        ? symbol.map(unit -> new Recognised(unit, text.strip(), false))
+        : whole(text.strip()).stream().findFirst();
   }
 
   /** Whether the whole text is a unit and nothing else. */
   public static boolean isUnit(String text) {
-    return UnitSpellings.of(text) != null;
+    return ofText(text).isPresent();
   }
 
   private static List<Recognised> cellMeanings(String cell) {

@@ -158,7 +158,7 @@ class TyreSizeTest {
           Rundenzeit 95,3 s | -
           """)
   void sizeIsFoundInALongerText(String text, String expected) {
-    assertThat(TyreSize.in(text).map(TyreSize::toString).orElse("-")).isEqualTo(expected);
+    assertThat(TyreSize.find(text).map(TyreSize::toString).orElse("-")).isEqualTo(expected);
   }
 
   @Test
@@ -180,7 +180,7 @@ class TyreSizeTest {
       TyreSize size = anySize(random);
       assertThat(TyreSize.parse(size.toString())).as("seed %d, case %d", seed, i).isEqualTo(size);
       assertThat(TyreSize.parse(size.key()).key()).isEqualTo(size.key());
-      assertThat(TyreSize.in("Test in " + size + ", wet")).contains(size);
+      assertThat(TyreSize.find("Test in " + size + ", wet")).contains(size);
     }
   }
 

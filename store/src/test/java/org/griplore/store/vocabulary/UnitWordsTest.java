@@ -67,7 +67,7 @@ class UnitWordsTest {
           m | METRE | false
           """)
   void headerUnitIsRecognised(String header, Unit unit, boolean assumed) {
-    UnitWords.Recognised found = UnitWords.ofHeader(header).orElseThrow();
+    UnitWords.Recognised found = UnitWords.inHeader(header).orElseThrow();
     assertThat(found.unit()).isEqualTo(unit);
     assertThat(found.assumed()).isEqualTo(assumed);
     assertThat(header).contains(found.found());
@@ -92,7 +92,7 @@ class UnitWordsTest {
           ''
           """)
   void conditionOrWordIsNoUnit(String header) {
-    assertThat(UnitWords.ofHeader(header)).isEmpty();
+    assertThat(UnitWords.inHeader(header)).isEmpty();
   }
 
   @ParameterizedTest(name = "cell {0}: {1}")
@@ -118,13 +118,13 @@ class UnitWordsTest {
           18.5 lb | POUND
           """)
   void cellUnitIsRecognised(String cell, Unit unit) {
-    assertThat(UnitWords.ofCell(cell).orElseThrow().unit()).isEqualTo(unit);
+    assertThat(UnitWords.inCell(cell).orElseThrow().unit()).isEqualTo(unit);
   }
 
   @ParameterizedTest(name = "cell {0} names no unit")
   @CsvSource({"38.4", "n/a", "205/55 R16", "'2,1 (gut)'", "-", "''"})
   void cellWithoutUnit(String cell) {
-    assertThat(UnitWords.ofCell(cell)).isEmpty();
+    assertThat(UnitWords.inCell(cell)).isEmpty();
   }
 
   @Test
@@ -137,6 +137,6 @@ class UnitWordsTest {
   }
 
   private static Unit unit(String header, String key) {
-    return UnitWords.ofHeader(header, CATALOGUE.get(key)).orElseThrow().unit();
+    return UnitWords.inHeader(header, CATALOGUE.get(key)).orElseThrow().unit();
   }
 }

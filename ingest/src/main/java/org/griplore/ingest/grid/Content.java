@@ -1,0 +1,25 @@
+package org.griplore.ingest.grid;
+
+import java.util.List;
+
+/** What a file holds once it is read. */
+public sealed interface Content {
+  /** One or more tables. */
+  record Tables(String form, List<Grid> grids) implements Content {
+    /** Keeps the list from changing. */
+    public Tables {
+      grids = List.copyOf(grids);
+    }
+  }
+
+  /** Text without tables: plain or Markdown. */
+  record Prose(List<Line> lines) implements Content {
+    /** Keeps the list from changing. */
+    public Prose {
+      lines = List.copyOf(lines);
+    }
+  }
+
+  /** A line of text with its number from 1. */
+  record Line(int number, String text) {}
+}

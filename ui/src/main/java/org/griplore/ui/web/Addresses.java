@@ -1,0 +1,63 @@
+package org.griplore.ui.web;
+
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import org.griplore.query.answer.Asked;
+
+/** Builds every address of the explorer: {@code /QUESTION?option=value}. */
+public final class Addresses {
+  private Addresses() {}
+
+  /** The page of an answer, with the options as they were given. */
+  public static String page(Asked asked) {
+    return of(asked.kind(), "", asked.options());
+  }
+
+  /** The same answer in another form: {@code json}, {@code csv}, {@code md}. */
+  public static String form(Asked asked, String ending) {
+    return of(asked.kind(), "." + ending, asked.options());
+  }
+
+  /** The page of a model: its placings. */
+  public static String model(String name) {
+    return of("placings", "", Map.of("model", List.of(name)));
+  }
+
+  /** The page of a line: its models. */
+  public static String line(String name) {
+    return of("models", "", Map.of("line", List.of(name)));
+  }
+
+  /** The page of a test. */
+  public static String test(String key) {
+    return of("test", "", Map.of("test", List.of(key)));
+  }
+
+  /** The tests that have a discipline. */
+  public static String discipline(String key) {
+    return of("tests", "", Map.of("discipline", List.of(key)));
+  }
+
+  /** Where a result comes from. */
+  public static String result(long number) {
+    return of("origin", "", Map.of("result", List.of(String.valueOf(number))));
+  }
+
+  private static String of(String kind, String ending, Map<String, List<String>> options) {
+    StringBuilder address = new StringBuilder("/").append(kind).append(ending);
+    char before = '?';
+    for (Map.Entry<String, List<String>> option : options.entrySet()) {
+      for (String value : option.getValue()) {
+        address.append(before).append(encoded(option.getKey())).append('=').append(encoded(value));
+        before = '&';
+      }
+    }
+    return address.toString();
+  }
+
+  private static String encoded(String text) {
+    return URLEncoder.encode(text, StandardCharsets.UTF_8);
+  }
+}

@@ -1,0 +1,12 @@
+package org.griplore.ui.web;
+
+import com.fasterxml.jackson.databind.JsonNode;
+
+/**
+ * A plot for a page: a Vega-Lite specification made here, drawn in the browser.
+ *
+ * @param id the element's id
+ * @param title what it shows, in a sentence, for everybody who cannot see it
+ * @param specification Vega-Lite 6
+ */
+public record Chart(String id, String title, JsonNode specification) {}
