@@ -47,8 +47,8 @@ final class UnitSpellings {
     doubtful(
         "% percent prozent pourcent procent pct", Unit.PERCENT_OF_BEST, Unit.PERCENT_OF_REFERENCE);
     sure(
-        "%ofbest percentofbest prozentvombesten %vombesten %desbesten %dumeilleur %avbästa 100=best"
-            + " 100%=best best=100 best=100% bestwert=100 bester=100 bester=100% bäst=100"
+        "%ofbest percentofbest prozentvombesten %vombesten %desbesten %dumeilleur %avbästa"
+            + " 100=best 100%=best best=100 best=100% bestwert=100 bester=100 bester=100% bäst=100"
             + " meilleur=100",
         Unit.PERCENT_OF_BEST);
     sure(
