@@ -116,7 +116,7 @@ public final class Filter {
       if (size != null && !its.get().key().equals(size)) {
         return Optional.of("another size");
       }
-      if (rim != null && its.get().rimInches() != rim) {
+      if (rim != null && its.get().rimCode() != rim) {
         return Optional.of("another rim diameter");
       }
     }
