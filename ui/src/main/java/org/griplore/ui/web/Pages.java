@@ -1,0 +1,58 @@
+package org.griplore.ui.web;
+
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import java.util.List;
+import java.util.Map;
+import org.griplore.query.question.Desk;
+import org.griplore.query.question.Question;
+import org.griplore.query.question.Questions;
+
+/** Lays out the page of every question. */
+final class Pages {
+  private final TemplateEngine templates =
+      TemplateEngine.createPrecompiled(
+          null, ContentType.Html, Pages.class.getClassLoader(), "org.griplore.ui.pages");
+  private final Desk desk;
+  private final Offers offers;
+
+  Pages(Desk desk) {
+    this.desk = desk;
+    this.offers = new Offers(desk);
+  }
+
+  String start() {
+    Question holdings = Questions.of("holdings").orElseThrow();
+    return render("start.jte", Map.of("view", view(holdings, Map.of()), "models", offers.models()));
+  }
+
+  /**
+   * The page of an answer, or of the form alone where the question needs words it was not given.
+   */
+  String of(Question question, Map<String, List<String>> given) {
+    if (given.isEmpty() && question.options().stream().anyMatch(Form::isNeeded)) {
+      return render(
+          "ask.jte", Map.of("question", question, "form", Form.of(question, Map.of(), offers)));
+    }
+    return render("answer.jte", Map.of("view", view(question, given)));
+  }
+
+  private AnswerView view(Question question, Map<String, List<String>> given) {
+    return AnswerView.of(question, Questions.ask(question, desk, given), offers);
+  }
+
+  String refusal(RefusalView view) {
+    return render("refusal.jte", Map.of("view", view));
+  }
+
+  Offers offers() {
+    return offers;
+  }
+
+  private String render(String template, Map<String, Object> parameters) {
+    StringOutput out = new StringOutput();
+    templates.render(template, parameters, out);
+    return out.toString();
+  }
+}
