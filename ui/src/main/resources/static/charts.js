@@ -23,8 +23,7 @@
     title: { color: INK },
     text: { color: INK },
     mark: { color: ACCENT },
-    rule: { color: QUIET },
-    style: { interval: { stroke: ACCENT }, chance: { fill: INK } },
+    style: { interval: { stroke: ACCENT }, chance: { fill: INK }, field: { stroke: QUIET } },
   };
 
   // A mark leads to its page; the table beside the plot has the same links for the keyboard.

@@ -12,6 +12,7 @@ import org.griplore.query.browse.SourcesQuestion;
 import org.griplore.query.browse.TestQuestion;
 import org.griplore.query.browse.TestsQuestion;
 import org.griplore.query.notes.FindQuestion;
+import org.griplore.query.notes.TallyQuestion;
 import org.griplore.query.placings.PlacingsQuestion;
 
 /** Every question the archive answers, in the order of the help. */
@@ -20,6 +21,7 @@ public final class Questions {
       List.of(
           new PlacingsQuestion(),
           new FindQuestion(),
+          new TallyQuestion(),
           new TestsQuestion(),
           new TestQuestion(),
           new ModelsQuestion(),

@@ -3,8 +3,10 @@ package org.griplore.ui.web;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.griplore.query.answer.Answer;
 import org.griplore.query.question.Desk;
 import org.griplore.query.question.Question;
 import org.griplore.query.question.Questions;
@@ -35,7 +37,35 @@ final class Pages {
       return render(
           "ask.jte", Map.of("question", question, "form", Form.of(question, Map.of(), offers)));
     }
-    return render("answer.jte", Map.of("view", view(question, given)));
+    AnswerView view = view(question, given);
+    return switch (question.kind()) {
+      case "find" ->
+          render(
+              "find.jte", Map.of("view", view, "find", FindView.of(view.answer(), tally(given))));
+      case "test" ->
+          render(
+              "test.jte", Map.of("view", view, "test", TestView.of(view.answer(), notes(given))));
+      case "models" ->
+          render("models.jte", Map.of("view", view, "lineage", LineageView.of(view.answer())));
+      case "origin" ->
+          render("origin.jte", Map.of("view", view, "origin", OriginView.of(view.answer(), desk)));
+      default -> render("answer.jte", Map.of("view", view));
+    };
+  }
+
+  /** The same words and filters, counted; the page's own options do not narrow the counts. */
+  private Answer<?> tally(Map<String, List<String>> given) {
+    Map<String, List<String>> words = new LinkedHashMap<>(given);
+    words.keySet().removeAll(List.of("limit", "skip"));
+    return Questions.ask(Questions.of("tally").orElseThrow(), desk, words);
+  }
+
+  /** The notes of the test that is shown. */
+  private Answer<?> notes(Map<String, List<String>> given) {
+    return Questions.ask(
+        Questions.of("find").orElseThrow(),
+        desk,
+        Map.of("text", List.of("*"), "test", given.get("test")));
   }
 
   private AnswerView view(Question question, Map<String, List<String>> given) {

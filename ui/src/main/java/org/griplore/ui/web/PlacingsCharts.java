@@ -111,5 +111,9 @@ final class PlacingsCharts {
         .add(first + "-01-01")
         .add(last + "-12-31");
     ((ObjectNode) encoding.at("/y/scale")).putArray("domain").add(0.5).add(field + 0.5);
+    ArrayNode ticks = ((ObjectNode) encoding.at("/y/axis")).putArray("values");
+    for (int place = 1; place <= field; place += field > 8 ? 3 : field > 4 ? 2 : 1) {
+      ticks.add(place);
+    }
   }
 }

@@ -42,9 +42,12 @@ public record TableView(List<Head> heads, List<List<CellView>> rows) {
 
   /** The same, with models that lead elsewhere than to their placings. */
   static <R> TableView of(List<Column<R>> columns, List<R> rows, UnaryOperator<String> modelPage) {
-    List<Column<R>> shown = columns.stream().filter(column -> !column.detail()).toList();
+    List<Column<R>> shown =
+        columns.stream().filter(column -> !column.detail() && isTold(column, rows)).toList();
     List<Head> heads =
-        shown.stream().map(column -> new Head(column.label(), shape(column.format()))).toList();
+        shown.stream()
+            .map(column -> new Head(column.label().replace("m/s2", "m/s²"), shape(column.format())))
+            .toList();
     List<List<CellView>> cells = new ArrayList<>();
     for (R row : rows) {
       cells.add(shown.stream().map(column -> cell(column, row, modelPage)).toList());
@@ -76,6 +79,11 @@ public record TableView(List<Head> heads, List<List<CellView>> rows) {
   @SuppressWarnings("unchecked")
   private static <S> TableView inside(List<? extends Column<?>> columns, List<?> rows) {
     return of((List<Column<S>>) columns, (List<S>) rows);
+  }
+
+  /** A column without a single value takes no room. */
+  private static <R> boolean isTold(Column<R> column, List<R> rows) {
+    return rows.isEmpty() || rows.stream().anyMatch(row -> column.value().apply(row) != null);
   }
 
   private static String shape(Format format) {
