@@ -40,6 +40,7 @@ public final class LineageForm {
         OwnForm.columns(grid.rows().get(0).stream().map(GridCell::text).toList());
     positions.forEach(
         (topic, position) -> columns.put(topic, grid.rows().get(0).get(position).column()));
+    OwnForm.understand(grid, OwnForm.LINEAGE.words(), context);
   }
 
   /**

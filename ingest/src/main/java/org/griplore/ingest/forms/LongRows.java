@@ -40,6 +40,22 @@ final class LongRows {
         finding(Finding.Kind.NOT_READ, i, header.get(i), "a column of the long table");
       }
     }
+    OwnForm.understood(header)
+        .forEach(
+            (position, topic) ->
+                context
+                    .receiver()
+                    .column(
+                        new UnderstoodColumn(
+                            header.get(position),
+                            new Cell(
+                                sheet,
+                                records.rowOf(position),
+                                records.columnOf(position),
+                                header.get(position)),
+                            topic,
+                            "",
+                            List.of())));
   }
 
   boolean has(String topic) {
