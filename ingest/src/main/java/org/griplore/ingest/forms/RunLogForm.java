@@ -49,6 +49,7 @@ public final class RunLogForm {
     List<GridCell> header = grid.rows().get(0);
     OwnForm.columns(header.stream().map(GridCell::text).toList())
         .forEach((topic, position) -> columns.put(topic, header.get(position).column()));
+    OwnForm.understand(grid, OwnForm.RUN_LOG.words(), context);
     this.numbers =
         new NumberReader(
             DecimalMark.of(grid.rows().stream().skip(1).flatMap(List::stream).map(GridCell::text)));
