@@ -21,6 +21,7 @@ import org.commonmark.renderer.text.TextContentRenderer;
 final class MarkdownReader {
   private static final Pattern DASHES =
       Pattern.compile("\\s{0,3}\\|?\\s*:?-+:?\\s*(\\|\\s*:?-+:?\\s*)*\\|?\\s*");
+  private static final Pattern FENCE = Pattern.compile("\\s*(?:`{3,}|~{3,})[^`]*");
   private static final Pattern DETAIL = Pattern.compile("[^:|]{2,40}:\\s.*");
   private static final Parser PARSER =
       Parser.builder().includeSourceSpans(IncludeSourceSpans.BLOCKS).build();
@@ -76,8 +77,10 @@ final class MarkdownReader {
         tell(first(item), text(item).replace('\n', ' '));
       }
     } else if (node instanceof Block && !node.getSourceSpans().isEmpty()) {
-      node.getSourceSpans()
-          .forEach(span -> tell(span.getLineIndex() + 1, lines.get(span.getLineIndex())));
+      node.getSourceSpans().stream()
+          .map(span -> span.getLineIndex())
+          .filter(line -> !FENCE.matcher(lines.get(line)).matches())
+          .forEach(line -> tell(line + 1, lines.get(line)));
     }
   }
 

@@ -54,6 +54,11 @@ final class WorkbookBytes {
     return bytes;
   }
 
+  /** A packed file without parts. */
+  static WorkbookBytes empty() {
+    return new WorkbookBytes();
+  }
+
   private static String relations(
       String id, String type, String target, String id2, String type2, String target2) {
     String one = "<Relationship Id=\"%s\" Type=\"%s\" Target=\"%s\"/>";
