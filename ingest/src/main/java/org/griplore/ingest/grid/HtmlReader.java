@@ -5,6 +5,8 @@ import java.io.InputStream;
 import java.nio.charset.Charset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.griplore.store.archive.Original;
 import org.griplore.store.vocabulary.Problem;
 import org.griplore.store.vocabulary.Refusal;
@@ -25,12 +27,12 @@ final class HtmlReader {
 
   private final List<Grid> grids = new ArrayList<>();
   private List<GridCell> preamble = new ArrayList<>();
-  private final boolean several;
+  private final Set<Element> tables;
   private String heading = "";
   private int order;
 
-  private HtmlReader(boolean several) {
-    this.several = several;
+  private HtmlReader(Set<Element> tables) {
+    this.tables = tables;
   }
 
   static List<Grid> read(Original original, Charset charset) throws IOException {
@@ -42,13 +44,14 @@ final class HtmlReader {
     page.select("footer").stream()
         .filter(footer -> footer.closest("article, table, figure") == null)
         .forEach(Element::remove);
-    long tables = page.select("table").stream().filter(HtmlTable::isData).count();
-    if (tables == 0) {
+    Set<Element> tables =
+        page.select("table").stream().filter(HtmlTable::isData).collect(Collectors.toSet());
+    if (tables.isEmpty()) {
       throw new Refusal(
           original.name() + " is a page that holds no table: save the page that shows the results.",
           new Problem(original.name(), "a page without a table", "a page with a table"));
     }
-    HtmlReader reader = new HtmlReader(tables > 1);
+    HtmlReader reader = new HtmlReader(tables);
     if (page.select("h1").isEmpty()) {
       reader.tell(page.title().strip());
     }
@@ -66,13 +69,13 @@ final class HtmlReader {
   private void element(Element element) {
     Element table = element.closest("table");
     if (element == table) {
-      if (HtmlTable.isData(element)) {
-        grids.add(HtmlTable.grid(element, several ? heading : "", preamble));
+      if (tables.contains(element)) {
+        grids.add(HtmlTable.grid(element, tables.size() > 1 ? heading : "", preamble));
         preamble = new ArrayList<>();
       }
       return;
     }
-    boolean insideData = table != null && HtmlTable.isData(table);
+    boolean insideData = table != null && tables.contains(table);
     if (insideData
         || element.closest("aside") != null
         || holdsOther(element)

@@ -23,7 +23,7 @@ final class HtmlTable {
   /** As browsers do (HTML Standard, 4.9.12: colspan at most 1000). */
   private static final int WIDEST_SPAN = 1000;
 
-  private static final int MOST_PLACES = 2_000_000;
+  private static final int MOST_PLACES = 500_000;
   private static final Pattern UNIT = Pattern.compile("(?:^|.*[^\\p{L}\\p{N}])(?:mm|cm|km|m|s)");
   private static final Pattern HIDDEN = Pattern.compile("(?i).*display\\s*:\\s*none.*");
 
