@@ -112,6 +112,14 @@ final class HtmlTable {
 
   /** An element's text on one line. */
   static String text(Element element) {
+    return onOneLine(element.childrenSize() == 0 ? element : asShown(element));
+  }
+
+  private static String onOneLine(Element element) {
+    return element.text().replace('\u00a0', ' ').replaceAll("\\s+", " ").strip();
+  }
+
+  private static Element asShown(Element element) {
     Element copy = element.clone();
     copy.select("[hidden], [style]").stream()
         .filter(inner -> inner != copy && isHidden(inner))
@@ -124,7 +132,7 @@ final class HtmlTable {
       String bare = mark.replaceAll("[()\\[\\]]", "").strip();
       raised.text(bare.isEmpty() ? "" : power ? bare : " [" + bare + "]");
     }
-    return copy.text().replace('\u00a0', ' ').replaceAll("\\s+", " ").strip();
+    return copy;
   }
 
   private static String before(Element raised) {

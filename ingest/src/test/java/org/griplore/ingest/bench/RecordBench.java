@@ -2,6 +2,8 @@ package org.griplore.ingest.bench;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import org.griplore.ingest.grid.DelimitedText;
@@ -15,6 +17,7 @@ import org.griplore.store.archive.Original;
  */
 public final class RecordBench {
   private static final int BLOCK_ROWS = 1000;
+  private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
 
   private RecordBench() {}
 
@@ -62,6 +65,7 @@ public final class RecordBench {
     DelimitedText text = DocumentReader.delimited(original).orElseThrow();
     for (int run = 1; run <= 5; run++) {
       long start = System.nanoTime();
+      long startCpu = THREADS.getCurrentThreadCpuTime();
       long read = 0;
       long fields = 0;
       try (RecordReader records = text.open()) {
@@ -70,15 +74,18 @@ public final class RecordBench {
           fields += records.count();
         }
       }
+      double cpu = (THREADS.getCurrentThreadCpuTime() - startCpu) / 1e9;
       double seconds = (System.nanoTime() - start) / 1e9;
       System.out.printf(
           Locale.ROOT,
-          "run %d: %d rows of %d fields in %.2f s, %.0f rows/s%n",
+          "run %d: %d rows of %d fields in %.2f s (%.2f s of one core), %.0f rows/s (%.0f)%n",
           run,
           read,
           fields / read,
           seconds,
-          read / seconds);
+          cpu,
+          read / seconds,
+          read / cpu);
     }
   }
 }
