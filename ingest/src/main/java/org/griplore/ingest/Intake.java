@@ -165,7 +165,13 @@ public final class Intake {
     }
     try (Addition addition =
         archive.begin(original, source.reading().form(), options.text(), clock)) {
-      source.reading().tell(context(original, options, new Writing(addition)));
+      Writing writing = new Writing(addition);
+      if (source.reading().mayBeHuge()) {
+        Handover.between(
+            reader -> source.reading().tell(context(original, options, reader)), writing);
+      } else {
+        source.reading().tell(context(original, options, writing));
+      }
       return addition.commit();
     }
   }

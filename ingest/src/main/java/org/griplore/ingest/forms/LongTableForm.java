@@ -249,10 +249,10 @@ public final class LongTableForm {
     return disciplines.computeIfAbsent(
         word,
         text -> {
-          Discipline exact = context.catalogue().get(text.strip());
-          return exact != null
-              ? Optional.of(exact)
-              : context.catalogue().byHeader(text).map(match -> match.discipline());
+          return context
+              .catalogue()
+              .find(text.strip())
+              .or(() -> context.catalogue().byHeader(text).map(match -> match.discipline()));
         });
   }
 
@@ -341,13 +341,27 @@ public final class LongTableForm {
     if (text.isEmpty()) {
       return null;
     }
-    if (text.matches("\\d{1,6}") && !text.matches("0+")) {
-      return Integer.valueOf(text);
+    int number = plainWhole(text);
+    if (number > 0) {
+      return number;
     }
     if (!(NUMBERS.read(text) instanceof NumberReader.Reading.Missing)) {
       finding(Finding.Kind.NOT_READ, columns.get(topic), text, "a whole number from 1");
     }
     return null;
+  }
+
+  /** The number that up to six digits make; 0 when the text is anything else. */
+  private static int plainWhole(String text) {
+    int number = 0;
+    for (int i = 0; i < text.length(); i++) {
+      int digit = text.charAt(i) - '0';
+      if (digit < 0 || digit > 9 || i == 6) {
+        return 0;
+      }
+      number = 10 * number + digit;
+    }
+    return number;
   }
 
   private Details details() {

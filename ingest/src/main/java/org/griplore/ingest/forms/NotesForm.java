@@ -128,10 +128,7 @@ public final class NotesForm {
     return context
         .catalogue()
         .byHeader(prefix)
-        .filter(
-            match ->
-                HeaderKey.of(match.words()).equals(HeaderKey.of(prefix))
-                    || HeaderKey.of(match.discipline().name()).equals(HeaderKey.of(prefix)));
+        .filter(match -> HeaderKey.of(match.words()).equals(HeaderKey.of(prefix)));
   }
 
   private String model(Raw raw) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import org.griplore.ingest.grid.Grid;
 import org.griplore.ingest.grid.GridCell;
+import org.griplore.ingest.recognise.CellNumber;
 import org.griplore.ingest.recognise.DecimalMark;
 import org.griplore.ingest.recognise.DetailLines;
 import org.griplore.ingest.recognise.DetailsReader;
@@ -137,11 +138,12 @@ public final class RunLogForm {
       notRead(row.get(0), "discipline, sequence, tyre and role in each row");
       return Optional.empty();
     }
-    Discipline discipline = context.catalogue().get(word.text().strip());
-    if (discipline == null) {
-      discipline =
-          context.catalogue().byHeader(word.text()).map(match -> match.discipline()).orElse(null);
-    }
+    Discipline discipline =
+        context
+            .catalogue()
+            .find(word.text().strip())
+            .or(() -> context.catalogue().byHeader(word.text()).map(match -> match.discipline()))
+            .orElse(null);
     if (discipline == null) {
       notRead(word, "a discipline of the catalogue, like wet-braking");
       return Optional.empty();

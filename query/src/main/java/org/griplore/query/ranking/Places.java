@@ -29,6 +29,43 @@ public final class Places {
     }
   }
 
+  /**
+   * The places of values all of which are ranked.
+   *
+   * @throws IllegalArgumentException when one is NaN
+   */
+  public static int[] of(double[] values, Direction better) {
+    for (double value : values) {
+      if (Double.isNaN(value)) {
+        throw new IllegalArgumentException("a missing value has no place");
+      }
+    }
+    int[] places = new int[values.length];
+    rank(values, values.length, better, places);
+    return places;
+  }
+
+  /**
+   * How many entries have each entry's place, itself included.
+   *
+   * @param places 0 for those not ranked, which get 0
+   */
+  public static int[] sharers(int[] places) {
+    int most = 0;
+    for (int place : places) {
+      most = Math.max(most, place);
+    }
+    int[] having = new int[most + 1];
+    for (int place : places) {
+      having[place]++;
+    }
+    int[] sharers = new int[places.length];
+    for (int i = 0; i < places.length; i++) {
+      sharers[i] = places[i] == 0 ? 0 : having[places[i]];
+    }
+    return sharers;
+  }
+
   private static void byCounting(double[] values, int count, boolean highIsBetter, int[] places) {
     for (int i = 0; i < count; i++) {
       double value = values[i];

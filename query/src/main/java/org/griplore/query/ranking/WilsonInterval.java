@@ -1,7 +1,5 @@
 package org.griplore.query.ranking;
 
-import org.hipparchus.distribution.continuous.NormalDistribution;
-
 /**
  * The score interval of a share (Wilson 1927; recommended by Newcombe 1998, Stat Med 17:857), which
  * stays within 0 and 1 and is of use for few tests.
@@ -10,24 +8,19 @@ import org.hipparchus.distribution.continuous.NormalDistribution;
  * @param high upper end
  */
 public record WilsonInterval(double low, double high) {
-  private static final double Z_95 = 1.959963984540054;
-
   /**
    * The interval of {@code successes} out of {@code trials}:
    *
    * <p>(p + z²/2n ± z √(p(1-p)/n + z²/4n²)) / (1 + z²/n)
    *
+   * <p>The ends are exactly 0 for none and 1 for all.
+   *
    * @param level confidence level between 0 and 1
    * @throws IllegalArgumentException when there are no trials, or more successes than trials
    */
   public static WilsonInterval of(int successes, int trials, double level) {
-    if (trials < 1 || successes < 0 || successes > trials || !(level > 0 && level < 1)) {
-      throw new IllegalArgumentException(successes + " of " + trials + " at level " + level);
-    }
-    double z =
-        level == 0.95
-            ? Z_95
-            : new NormalDistribution(0, 1).inverseCumulativeProbability((1 + level) / 2);
+    ShareLevel.check(successes, trials, level);
+    double z = ShareLevel.normal(level);
     double n = trials;
     double p = successes / n;
     double z2 = z * z;

@@ -185,6 +185,11 @@ public final class UnitWords {
         .replaceAll("\\s+", " ");
   }
 
+  /** Whether the whole text is a unit and nothing else. */
+  public static boolean isUnit(String text) {
+    return ofText(text).isPresent();
+  }
+
   /** The unit that a text on its own means; a bare per cent sign is assumed to be of the best. */
   public static Optional<Recognised> ofText(String text) {
     String key = key(text);
