@@ -15,6 +15,7 @@ import org.griplore.query.compare.ContrastQuestion;
 import org.griplore.query.compare.GenerationsQuestion;
 import org.griplore.query.compare.StandingsQuestion;
 import org.griplore.query.notes.FindQuestion;
+import org.griplore.query.notes.TallyQuestion;
 import org.griplore.query.option.Choices;
 import org.griplore.query.placings.PlacingsQuestion;
 import org.griplore.query.question.Desk;
@@ -29,6 +30,7 @@ public final class Questions {
           new ContrastQuestion(),
           new GenerationsQuestion(),
           new FindQuestion(),
+          new TallyQuestion(),
           new TestsQuestion(),
           new TestQuestion(),
           new ModelsQuestion(),

@@ -100,8 +100,10 @@ public final class TestQuestion implements Question {
         "No test has the key \""
             + key
             + "\""
-            + (near.isEmpty() ? ": `griplore tests` lists them." : "; near: " + near + "."),
-        new Problem("test", key, "a test's key"));
+            + (near.isEmpty()
+                ? ": `griplore tests` lists them."
+                : "; near: " + String.join(", ", near) + "."),
+        new Problem("test", key, near.isEmpty() ? "a test's key" : String.join(" | ", near)));
   }
 
   private static String summary(TestRecord test, List<TyreRow> rows, List<String> disciplines) {
