@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.griplore.ingest.reduce.ReducedLog;
 import org.griplore.ingest.reduce.ReducedResult;
-import org.griplore.ingest.reduce.ReductionOptions;
 import org.griplore.ingest.reduce.Remark;
 import org.griplore.ingest.reduce.RunReducer;
 import org.griplore.ingest.reduce.SetResult;
@@ -39,7 +38,9 @@ final class LogReduction {
   Map<String, Result> results() {
     Optional<ReducedLog> log;
     try {
-      log = RunReducer.reduce(runs, discipline, ReductionOptions.ofDiscipline(discipline.key()));
+      log =
+          RunReducer.reduce(
+              runs, discipline, ReductionSettings.of(discipline.key(), context.given()));
     } catch (Refusal refusal) {
       refused(refusal);
       return Map.of();
@@ -84,7 +85,7 @@ final class LogReduction {
         switch (remark.kind()) {
           case REFERENCE_MISSING ->
               "log the reference set before the first and after the last candidate";
-          case TAKEN_AS -> "state it in the log";
+          case TAKEN_AS -> "state it in the log or beside it, like `window: 80-20`";
           case SPEED_DEVIATION -> "check the speeds, or call the run invalid in its remark";
           case LEFT_OUT -> "change the remark or fill the figure if the run is to count";
           case OUTLIER -> "call the run invalid in its remark if it is";

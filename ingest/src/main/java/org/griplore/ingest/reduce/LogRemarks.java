@@ -49,6 +49,15 @@ final class LogRemarks {
     }
   }
 
+  void noSurfaceTemperature(LoggedRun first) {
+    remarks.add(
+        new Remark(
+            Remark.Kind.TAKEN_AS,
+            first.cell(),
+            "sequence " + first.sequence() + ": passes without a surface temperature",
+            "levels of this set are not corrected to 20 \u00b0C of the road"));
+  }
+
   void deviations(List<SetStatistics> sets, Window window) {
     for (SetStatistics set : sets) {
       for (SetStatistics.SetRun of : set.runs()) {

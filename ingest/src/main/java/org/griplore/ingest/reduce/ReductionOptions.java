@@ -1,6 +1,7 @@
 package org.griplore.ingest.reduce;
 
 import java.util.Objects;
+import org.griplore.store.tyre.TyreClass;
 
 /**
  * How a log is reduced.
@@ -12,9 +13,17 @@ import java.util.Objects;
  * @param limits validity limits
  * @param window nominal speeds of braking runs; null to take those the runs aimed at, which is
  *     remarked on
+ * @param coastBy class of the tyres whose levels are brought to the reference speed and 20 degrees
+ *     Celsius of the road; null to take levels as logged
  */
 public record ReductionOptions(
-    Anchor anchor, Drift drift, OpenEnd openEnd, Spread spread, Limits limits, Window window) {
+    Anchor anchor,
+    Drift drift,
+    OpenEnd openEnd,
+    Spread spread,
+    Limits limits,
+    Window window,
+    TyreClass coastBy) {
   /** When a drift is corrected. */
   public enum Drift {
     /** Always (ASTM F1650 method B). */
@@ -39,7 +48,7 @@ public record ReductionOptions(
     POOLED
   }
 
-  /** Checks that only the window may be null. */
+  /** Checks that only the window and the class may be null. */
   public ReductionOptions {
     Objects.requireNonNull(anchor);
     Objects.requireNonNull(drift);
@@ -56,36 +65,42 @@ public record ReductionOptions(
         OpenEnd.NEAREST,
         Spread.OWN,
         Limits.ofDiscipline(key),
+        null,
         null);
   }
 
   /** The same on another level. */
   public ReductionOptions on(Anchor other) {
-    return new ReductionOptions(other, drift, openEnd, spread, limits, window);
+    return new ReductionOptions(other, drift, openEnd, spread, limits, window, coastBy);
   }
 
   /** The same with another rule for drifts. */
   public ReductionOptions correcting(Drift other) {
-    return new ReductionOptions(anchor, other, openEnd, spread, limits, window);
+    return new ReductionOptions(anchor, other, openEnd, spread, limits, window, coastBy);
   }
 
   /** The same with another rule for open ends. */
   public ReductionOptions atOpenEnds(OpenEnd other) {
-    return new ReductionOptions(anchor, drift, other, spread, limits, window);
+    return new ReductionOptions(anchor, drift, other, spread, limits, window, coastBy);
   }
 
   /** The same with another spread. */
   public ReductionOptions spreading(Spread other) {
-    return new ReductionOptions(anchor, drift, openEnd, other, limits, window);
+    return new ReductionOptions(anchor, drift, openEnd, other, limits, window, coastBy);
   }
 
   /** The same with other limits. */
   public ReductionOptions within(Limits other) {
-    return new ReductionOptions(anchor, drift, openEnd, spread, other, window);
+    return new ReductionOptions(anchor, drift, openEnd, spread, other, window, coastBy);
   }
 
   /** The same in a given window. */
   public ReductionOptions between(Window other) {
-    return new ReductionOptions(anchor, drift, openEnd, spread, limits, other);
+    return new ReductionOptions(anchor, drift, openEnd, spread, limits, other, coastBy);
+  }
+
+  /** The same with levels brought to the reference speed and 20 degrees Celsius of the road. */
+  public ReductionOptions coastingBy(TyreClass of) {
+    return new ReductionOptions(anchor, drift, openEnd, spread, limits, window, of);
   }
 }

@@ -74,9 +74,20 @@ public final class RunReducer {
     ordered.forEach(run -> places.computeIfAbsent(run.sequence(), s -> new ArrayList<>()).add(run));
     List<SetStatistics> all = new ArrayList<>();
     for (List<LoggedRun> together : places.values()) {
-      all.add(SetStatistics.of(all.size() + 1, together, measure));
+      all.add(set(all.size() + 1, together));
     }
     return List.copyOf(all);
+  }
+
+  private SetStatistics set(int position, List<LoggedRun> together) {
+    if (measure.kind() != Measure.Kind.LEVEL || options.coastBy() == null) {
+      return SetStatistics.of(position, together, measure);
+    }
+    PassLevels passes = PassLevels.of(together, options.coastBy());
+    if (passes.withoutTemperature()) {
+      remarks.noSurfaceTemperature(together.get(0));
+    }
+    return SetStatistics.of(position, together, "level and speed", passes::figure);
   }
 
   /** A changed reference tyre begins a new series: its measurements are not interpolated across. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import org.griplore.store.vocabulary.LoggedRun;
 
@@ -49,6 +50,11 @@ public record SetStatistics(
    *     figure cannot be
    */
   public static SetStatistics of(int position, List<LoggedRun> together, Measure measure) {
+    return of(position, together, measure.kind().words(), measure::figure);
+  }
+
+  static SetStatistics of(
+      int position, List<LoggedRun> together, String what, Function<LoggedRun, Double> figureOf) {
     LoggedRun first = together.get(0);
     List<SetRun> runs = new ArrayList<>();
     List<Double> counted = new ArrayList<>();
@@ -59,7 +65,7 @@ public record SetStatistics(
             named(run),
             named(first) + " as in the other runs of sequence " + run.sequence());
       }
-      SetRun judged = judged(run, measure);
+      SetRun judged = judged(run, what, figureOf);
       runs.add(judged);
       if (judged.leftOut() == null) {
         counted.add(judged.figure());
@@ -75,12 +81,12 @@ public record SetStatistics(
         List.copyOf(GrubbsRule.flags(counted)));
   }
 
-  private static SetRun judged(LoggedRun run, Measure measure) {
+  private static SetRun judged(LoggedRun run, String what, Function<LoggedRun, Double> figureOf) {
     if (isVoid(run)) {
       return new SetRun(run, null, "the log calls it invalid: " + run.remark());
     }
-    Double figure = measure.figure(run);
-    return new SetRun(run, figure, figure == null ? "no " + measure.kind().words() : null);
+    Double figure = figureOf.apply(run);
+    return new SetRun(run, figure, figure == null ? "no " + what : null);
   }
 
   private static String named(LoggedRun run) {

@@ -2,6 +2,7 @@ package org.griplore.ingest.reduce;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.griplore.store.vocabulary.Cell;
 import org.griplore.store.vocabulary.Direction;
 import org.griplore.store.vocabulary.Discipline;
@@ -25,16 +26,7 @@ final class LogSketch {
 
   static Discipline discipline(String key, Unit unit, Direction better, Scale scale) {
     return new Discipline(
-        key,
-        key,
-        unit.dimension(),
-        unit,
-        better,
-        scale,
-        List.of(),
-        java.util.Map.of(),
-        null,
-        "for a test");
+        key, key, unit.dimension(), unit, better, scale, List.of(), Map.of(), null, "for a test");
   }
 
   /** Stops of a set at the next place, all between the same speeds. */

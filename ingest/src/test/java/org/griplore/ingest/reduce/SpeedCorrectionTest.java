@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.griplore.store.vocabulary.Refusal;
 import org.junit.jupiter.api.Test;
@@ -83,7 +84,7 @@ class SpeedCorrectionTest {
   void fullyDevelopedDecelerationOfATrace() {
     // constant 8 m/s2 from 100 km/h after 5 m of build-up at full speed
     double a = 8;
-    java.util.ArrayList<FullyDevelopedDeceleration.Point> trace = new java.util.ArrayList<>();
+    List<FullyDevelopedDeceleration.Point> trace = new ArrayList<>();
     trace.add(new FullyDevelopedDeceleration.Point(100, 0));
     trace.add(new FullyDevelopedDeceleration.Point(100, 5));
     for (double v : new double[] {93, 71, 44, 21, 4}) {
