@@ -85,6 +85,11 @@ final class Reading {
     return content instanceof Content.Tables tables ? tables.form() : "notes";
   }
 
+  /** Whether it is read row by row, as it may hold millions. */
+  boolean mayBeHuge() {
+    return longTable != null;
+  }
+
   /** Lineage is read first and notes last, so that names are settled when they are needed. */
   int order() {
     if (form == OwnForm.LINEAGE) {

@@ -40,6 +40,11 @@ public final class Evidence {
     return snapshot.stamp();
   }
 
+  /** What it was made from. */
+  public Snapshot snapshot() {
+    return snapshot;
+  }
+
   /** What the disciplines are. */
   public DisciplineCatalogue catalogue() {
     return catalogue;

@@ -1,0 +1,116 @@
+package org.griplore.query.network;
+
+/**
+ * Results of one discipline, a column a quantity, a row an arm (one model in one test).
+ *
+ * <p>A variance is that of the arm's mean from its own runs. NaN says that it is unknown. Zero is
+ * taken as unknown too: a spread of nothing says that the reading was too coarse, not that the run
+ * was perfect; {@link #zeroVariances()} counts them. A test and model may meet only once; repeated
+ * results of one model in one test are combined before they come here.
+ */
+public final class Arms {
+  private final int tests;
+  private final int models;
+  private final int[] test;
+  private final int[] model;
+  private final double[] y;
+  private final double[] variance;
+  private final int zeroVariances;
+
+  /**
+   * @param tests number of tests; test numbers run from 0
+   * @param models number of models; model numbers run from 0
+   * @param test test of each arm
+   * @param model model of each arm
+   * @param y result of each arm, plus is better, on a scale where differences mean something (log
+   *     ratio, dB, points)
+   * @param variance run-level variance of each arm in the square of that scale, NaN when unknown
+   * @throws IllegalArgumentException when columns differ in length, a number is out of range, a
+   *     result is not finite, a variance is negative or infinite
+   */
+  public Arms(int tests, int models, int[] test, int[] model, double[] y, double[] variance) {
+    int n = y.length;
+    if (test.length != n || model.length != n || variance.length != n) {
+      throw new IllegalArgumentException(
+          "Columns of an arm table differ in length: "
+              + test.length
+              + ", "
+              + model.length
+              + ", "
+              + n
+              + ", "
+              + variance.length
+              + ".");
+    }
+    int zeros = 0;
+    for (int i = 0; i < n; i++) {
+      if (test[i] < 0 || test[i] >= tests) {
+        throw new IllegalArgumentException(
+            "Arm " + i + " has the test " + test[i] + ", expected 0 to " + (tests - 1) + ".");
+      }
+      if (model[i] < 0 || model[i] >= models) {
+        throw new IllegalArgumentException(
+            "Arm " + i + " has the model " + model[i] + ", expected 0 to " + (models - 1) + ".");
+      }
+      if (!Double.isFinite(y[i])) {
+        throw new IllegalArgumentException(
+            "Arm " + i + " has the result " + y[i] + ", expected a finite number.");
+      }
+      if (variance[i] < 0 || Double.isInfinite(variance[i])) {
+        throw new IllegalArgumentException(
+            "Arm "
+                + i
+                + " has the variance "
+                + variance[i]
+                + ", expected none or a positive number.");
+      }
+      if (variance[i] == 0) {
+        zeros++;
+      }
+    }
+    this.tests = tests;
+    this.models = models;
+    this.test = test.clone();
+    this.model = model.clone();
+    this.y = y.clone();
+    this.variance = variance.clone();
+    this.zeroVariances = zeros;
+  }
+
+  /** Number of arms. */
+  public int size() {
+    return y.length;
+  }
+
+  /** Number of tests, those without arms included. */
+  public int tests() {
+    return tests;
+  }
+
+  /** Number of models, those without arms included. */
+  public int models() {
+    return models;
+  }
+
+  /** Number of arms that state a variance of zero and are taken as unknown. */
+  public int zeroVariances() {
+    return zeroVariances;
+  }
+
+  int test(int arm) {
+    return test[arm];
+  }
+
+  int model(int arm) {
+    return model[arm];
+  }
+
+  double y(int arm) {
+    return y[arm];
+  }
+
+  /** Positive, or NaN when unknown. */
+  double variance(int arm) {
+    return variance[arm] > 0 ? variance[arm] : Double.NaN;
+  }
+}

@@ -1,0 +1,81 @@
+package org.griplore.query.network;
+
+import java.util.function.IntConsumer;
+import java.util.stream.IntStream;
+
+/**
+ * The shape of a symmetric matrix stored in square blocks: for each block column the first block
+ * row that holds anything. Factoring fills nothing outside this shape, so that it is found once and
+ * used in every step of an estimation.
+ */
+final class BlockEnvelope {
+  private static final int SIDE = 64;
+
+  /** Below this many blocks a second core costs more than it brings. */
+  private static final int PARALLEL_FROM = 6;
+
+  /** Order of the matrix, without padding. */
+  final int size;
+
+  /** Side of a block. */
+  final int side;
+
+  /** Number of blocks along the diagonal. */
+  final int blocks;
+
+  /** First block row of each block column. */
+  final int[] first;
+
+  /** Block columns to the right of each block row that reach up to it, ascending. */
+  final int[][] reach;
+
+  BlockEnvelope(int[] firstPosition) {
+    size = firstPosition.length;
+    side = Math.min(SIDE, Math.max(4, (size + 3) / 4 * 4));
+    blocks = (size + side - 1) / side;
+    first = new int[blocks];
+    for (int j = 0; j < blocks; j++) {
+      int low = j * side;
+      for (int c = j * side; c < Math.min(size, (j + 1) * side); c++) {
+        low = Math.min(low, firstPosition[c]);
+      }
+      first[j] = low / side;
+    }
+    reach = new int[blocks][];
+    for (int i = 0; i < blocks; i++) {
+      int row = i;
+      reach[i] = IntStream.range(i + 1, blocks).filter(j -> first[j] <= row).toArray();
+    }
+  }
+
+  int index(int blockRow, int blockColumn) {
+    return blockRow * blocks + blockColumn;
+  }
+
+  boolean holds(int blockRow, int blockColumn) {
+    int low = Math.min(blockRow, blockColumn);
+    return first[Math.max(blockRow, blockColumn)] <= low;
+  }
+
+  /** Upper blocks of zeros in this shape; blocks outside it are null. */
+  double[][] upperZeros() {
+    double[][] blocksOf = new double[blocks * blocks][];
+    for (int j = 0; j < blocks; j++) {
+      for (int i = first[j]; i <= j; i++) {
+        blocksOf[index(i, j)] = new double[side * side];
+      }
+    }
+    return blocksOf;
+  }
+
+  /** Runs independent tasks 0 to count - 1, on all cores when the matrix is large. */
+  void each(int count, IntConsumer task) {
+    if (blocks < PARALLEL_FROM) {
+      for (int i = 0; i < count; i++) {
+        task.accept(i);
+      }
+    } else {
+      IntStream.range(0, count).parallel().forEach(task);
+    }
+  }
+}

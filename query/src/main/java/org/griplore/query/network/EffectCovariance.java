@@ -1,0 +1,109 @@
+package org.griplore.query.network;
+
+/** Variances of differences of model effects, from the inverse of the information matrix. */
+final class EffectCovariance {
+  /** Up to this order the whole inverse is kept (8 bytes an entry: 128 MB at most). */
+  static final int WHOLE = 4000;
+
+  private final ModelOrder order;
+  private final EnvelopeCholesky factor;
+  private final SymmetricInverse inverse;
+  private final double scale;
+
+  /** For each position the sum of its row of the inverse over its part. */
+  private final double[] rowSums;
+
+  private final double[] partSums;
+  private final Parts parts;
+
+  /**
+   * @param held inverse already at hand, possibly only inside the envelope, or null
+   * @param scale factor of every variance
+   */
+  EffectCovariance(
+      ModelOrder order, Parts parts, EnvelopeCholesky factor, SymmetricInverse held, double scale) {
+    this(order, parts, factor, held, scale, WHOLE);
+  }
+
+  /** With another bound on the order up to which the whole inverse is kept. */
+  EffectCovariance(
+      ModelOrder order,
+      Parts parts,
+      EnvelopeCholesky factor,
+      SymmetricInverse held,
+      double scale,
+      int wholeUpTo) {
+    this.order = order;
+    this.parts = parts;
+    this.factor = factor;
+    this.scale = scale;
+    boolean whole = order.size() <= wholeUpTo;
+    this.inverse = held != null && (!whole || full(held)) ? held : factor.inverse(whole);
+    double[] ones = new double[order.size()];
+    for (int p = 0; p < ones.length; p++) {
+      ones[p] = order.grounded[p] ? 0 : 1;
+    }
+    this.rowSums = factor.solve(ones);
+    this.partSums = new double[parts.count()];
+    for (int p = 0; p < ones.length; p++) {
+      if (order.grounded[p]) {
+        rowSums[p] = 0;
+      }
+      partSums[parts.ofModel[order.modelAt[p]]] += rowSums[p];
+    }
+  }
+
+  private boolean full(SymmetricInverse held) {
+    for (int p = 0; p < order.size(); p++) {
+      if (!held.holds(0, p)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Variance of the difference of the effects at two positions of one part. */
+  double ofDifference(int p, int q) {
+    return scale * unscaledDifference(p, q);
+  }
+
+  /** The same in units of the weights, before the common scale. */
+  double unscaledDifference(int p, int q) {
+    return Math.max(0, entry(p, p) + entry(q, q) - 2 * entry(p, q));
+  }
+
+  /** Variance of the effect at a position less the mean effect of its part. */
+  double ofCentred(int p) {
+    int part = parts.ofModel[order.modelAt[p]];
+    double n = parts.size[part];
+    return Math.max(0, scale * (entry(p, p) - 2 * rowSums[p] / n + partSums[part] / (n * n)));
+  }
+
+  /** Variance of a combination of effects whose weights add up to zero in each part. */
+  double ofCombination(int[] positions, double[] weights) {
+    double[] right = new double[order.size()];
+    for (int k = 0; k < positions.length; k++) {
+      if (!order.grounded[positions[k]]) {
+        right[positions[k]] += weights[k];
+      }
+    }
+    double[] x = factor.solve(right);
+    double sum = 0;
+    for (int p = 0; p < right.length; p++) {
+      sum += right[p] * x[p];
+    }
+    return Math.max(0, scale * sum);
+  }
+
+  private double entry(int p, int q) {
+    if (order.grounded[p] || order.grounded[q]) {
+      return 0;
+    }
+    if (inverse.holds(p, q)) {
+      return inverse.get(p, q);
+    }
+    double[] unit = new double[order.size()];
+    unit[p] = 1;
+    return factor.solve(unit)[q];
+  }
+}

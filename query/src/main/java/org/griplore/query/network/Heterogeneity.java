@@ -1,0 +1,16 @@
+package org.griplore.query.network;
+
+/**
+ * How far the results of tests scatter beyond their run-level variances.
+ *
+ * @param q generalised Q: weighted sum of squares left by test and model effects without interplay
+ * @param df its degrees of freedom: arms less tests less models plus parts
+ * @param p probability of a larger Q when there is no interplay
+ * @param iSquared share of the scatter beyond run-level error, {@code max(0, (Q - df) / Q)}, 0 to 1
+ */
+public record Heterogeneity(double q, int df, double p, double iSquared) {
+  static Heterogeneity of(double q, int df) {
+    double share = q > 0 && q > df ? (q - df) / q : 0;
+    return new Heterogeneity(q, df, TailProbability.chiSquareAbove(q, df), df > 0 ? share : 0);
+  }
+}

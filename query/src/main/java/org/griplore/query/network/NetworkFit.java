@@ -1,0 +1,299 @@
+package org.griplore.query.network;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/**
+ * A fitted network of one discipline. Immutable; every comparison is looked up from the kept
+ * inverse. No method answers NaN: what cannot be known is empty or a {@link NotCompared}.
+ */
+public final class NetworkFit {
+
+  /** What a fit starts from. */
+  record Basis(
+      Arms arms,
+      FitOptions options,
+      TestRows rows,
+      Parts parts,
+      Laplacian laplacian,
+      ArmsOfModel armsOfModel,
+      ErrorKnowledge errors,
+      int df) {}
+
+  private final Basis basis;
+  private final GlsPoint point;
+  private final Optional<Heterogeneity> heterogeneity;
+  private final double interplay;
+  private final double scale;
+  private final EffectCovariance covariance;
+  private final double[] effects;
+  private final double[] testEffects;
+  private final int evaluations;
+
+  private NetworkFit(
+      Basis basis,
+      GlsPoint point,
+      Optional<Heterogeneity> heterogeneity,
+      double interplay,
+      double scale,
+      int evaluations) {
+    this.basis = basis;
+    this.point = point;
+    this.heterogeneity = heterogeneity;
+    this.interplay = interplay;
+    this.scale = scale;
+    this.evaluations = evaluations;
+    this.covariance =
+        new EffectCovariance(
+            basis.laplacian.order, basis.parts, point.factor, point.inverse, scale);
+    this.effects = Centred.effects(basis.laplacian.order, basis.parts, point.effects);
+    this.testEffects = point.testEffects(effects);
+  }
+
+  static NetworkFit known(Basis basis, InterplayEstimator.Estimate estimate) {
+    return new NetworkFit(
+        basis,
+        estimate.point(),
+        Optional.of(Heterogeneity.of(estimate.q(), basis.df)),
+        estimate.interplay(),
+        estimate.scale(),
+        estimate.evaluations());
+  }
+
+  static NetworkFit lumped(Basis basis, GlsPoint point) {
+    double residual = basis.df > 0 ? point.quadratic / basis.df : 1;
+    return new NetworkFit(basis, point, Optional.empty(), 0, residual, 1);
+  }
+
+  /** The choices of this fit. */
+  public FitOptions options() {
+    return basis.options;
+  }
+
+  /** What was known of run-level variances. */
+  public ErrorKnowledge errors() {
+    return basis.errors;
+  }
+
+  /** Number of tests with at least two models. */
+  public int tests() {
+    return basis.rows.tests;
+  }
+
+  /** Number of arms in those tests. */
+  public int arms() {
+    return basis.rows.arms;
+  }
+
+  /** Number of tests left out because they held a single model. */
+  public int singleArmTests() {
+    return basis.rows.singleArmTests;
+  }
+
+  /** Number of arms whose stated variance of zero was taken as unknown. */
+  public int zeroVariances() {
+    return basis.arms.zeroVariances();
+  }
+
+  /** Degrees of freedom left for the interplay: arms less tests less models plus parts. */
+  public int residualDf() {
+    return basis.df;
+  }
+
+  /**
+   * Interplay variance per arm; a contrast of two models inside a test carries twice this. Zero by
+   * definition with {@link VarianceMethod#NONE}; empty when error and interplay are one lump or no
+   * degrees of freedom are left to tell.
+   */
+  public OptionalDouble interplay() {
+    boolean told =
+        basis.errors != ErrorKnowledge.UNKNOWN
+            && (basis.df > 0 || basis.options.method() == VarianceMethod.NONE);
+    return told ? OptionalDouble.of(interplay) : OptionalDouble.empty();
+  }
+
+  /**
+   * Variance of error and interplay together per arm, where no run-level variance is known:
+   * residual sum of squares over {@link #residualDf()}, which is REML and DL alike. Empty
+   * otherwise.
+   */
+  public OptionalDouble residualVariance() {
+    return basis.errors == ErrorKnowledge.UNKNOWN && basis.df > 0
+        ? OptionalDouble.of(scale)
+        : OptionalDouble.empty();
+  }
+
+  /** Q, I-squared and p; empty when no run-level variance is known. */
+  public Optional<Heterogeneity> heterogeneity() {
+    return heterogeneity;
+  }
+
+  /**
+   * Q split into scatter within and disagreement between designs; empty as {@link
+   * #heterogeneity()}.
+   */
+  public Optional<DesignSplit> designSplit() {
+    return heterogeneity.map(
+        h ->
+            DesignSplit.of(
+                basis.rows, NetworkFitter.filled(basis.rows, basis.options.typicalVariance()), h));
+  }
+
+  /** Number of connected parts. */
+  public int parts() {
+    return basis.parts.count();
+  }
+
+  /** Part of a model; empty when it was never tested against another. */
+  public OptionalInt part(int model) {
+    int part = basis.parts.ofModel[model];
+    return part == Parts.NONE ? OptionalInt.empty() : OptionalInt.of(part);
+  }
+
+  /** Number of times the information matrix was factored. */
+  public int evaluations() {
+    return evaluations;
+  }
+
+  /**
+   * The difference of two models, first minus second.
+   *
+   * @param first number of a model
+   * @param second number of a model
+   */
+  public Comparison compare(int first, int second) {
+    Optional<NotCompared> missing = whyNot(first, second);
+    if (missing.isPresent()) {
+      return missing.get();
+    }
+    int p = position(first);
+    int q = position(second);
+    Estimate estimate = estimate(effects[p] - effects[q], Math.sqrt(covariance.ofDifference(p, q)));
+    return compared(estimate);
+  }
+
+  private Compared compared(Estimate estimate) {
+    boolean lump = basis.errors == ErrorKnowledge.UNKNOWN;
+    int df = lump ? basis.df : basis.options.predictionRule().degrees(basis.df);
+    boolean told = lump || basis.options.method() != VarianceMethod.NONE;
+    if (!told || df < 1 || estimate.se().isEmpty()) {
+      return new Compared(estimate, OptionalDouble.empty(), OptionalInt.empty());
+    }
+    double se = estimate.se().getAsDouble();
+    double variance = se * se + 2 * (lump ? scale : interplay);
+    return new Compared(estimate, OptionalDouble.of(Math.sqrt(variance)), OptionalInt.of(df));
+  }
+
+  /**
+   * A combination of model effects, such as the mean of one group less the mean of another.
+   *
+   * @param models numbers of the models
+   * @param weights weight of each; they add up to zero inside every part
+   * @return the combination; empty when a model is in no part or weights do not cancel in a part
+   */
+  public Optional<Estimate> combination(int[] models, double[] weights) {
+    double[] sums = new double[parts()];
+    double[] sizes = new double[parts()];
+    int[] positions = new int[models.length];
+    double value = 0;
+    for (int k = 0; k < models.length; k++) {
+      int part = basis.parts.ofModel[models[k]];
+      if (part == Parts.NONE) {
+        return Optional.empty();
+      }
+      positions[k] = position(models[k]);
+      sums[part] += weights[k];
+      sizes[part] += Math.abs(weights[k]);
+      value += weights[k] * effects[positions[k]];
+    }
+    for (int part = 0; part < sums.length; part++) {
+      if (Math.abs(sums[part]) > 1e-9 * sizes[part]) {
+        return Optional.empty();
+      }
+    }
+    return Optional.of(estimate(value, Math.sqrt(covariance.ofCombination(positions, weights))));
+  }
+
+  /** Direct and indirect evidence on the difference of two models, first minus second. */
+  public Evidence evidence(int first, int second) {
+    return new EvidenceSplitter(this).split(first, second);
+  }
+
+  /**
+   * Every compared model with its effect and P-score, part by part, the best first. Takes as many
+   * steps as a part has pairs of models.
+   */
+  public List<ModelStanding> standings() {
+    return new StandingTable(this).rows();
+  }
+
+  /** Effect of a model less the mean effect of its part's models; empty for a model in no part. */
+  public Optional<Estimate> effect(int model) {
+    if (basis.parts.ofModel[model] == Parts.NONE) {
+      return Optional.empty();
+    }
+    int p = position(model);
+    return Optional.of(estimate(effects[p], Math.sqrt(covariance.ofCentred(p))));
+  }
+
+  /**
+   * Effect of a test: the result it would give an average model of its part. Empty for a test of
+   * fewer than two models.
+   */
+  public OptionalDouble testEffect(int test) {
+    int at = java.util.Arrays.binarySearch(basis.rows.testNumber, test);
+    return at < 0 ? OptionalDouble.empty() : OptionalDouble.of(testEffects[at]);
+  }
+
+  Basis basis() {
+    return basis;
+  }
+
+  double[] weights() {
+    return point.weights;
+  }
+
+  EffectCovariance covariance() {
+    return covariance;
+  }
+
+  /** Factor from variances in units of the fit to variances of the results. */
+  double scale() {
+    return scale;
+  }
+
+  int position(int model) {
+    return basis.laplacian.order.position[model];
+  }
+
+  double effectAt(int position) {
+    return effects[position];
+  }
+
+  /** An estimate with this standard error, or with none when the variance is not estimable. */
+  Estimate estimate(double value, double se) {
+    boolean lump = basis.errors == ErrorKnowledge.UNKNOWN;
+    return new Estimate(
+        value,
+        lump && basis.df <= 0 ? OptionalDouble.empty() : OptionalDouble.of(se),
+        lump && basis.df > 0 ? OptionalInt.of(basis.df) : OptionalInt.empty());
+  }
+
+  Optional<NotCompared> whyNot(int first, int second) {
+    for (int model : new int[] {first, second}) {
+      if (basis.parts.ofModel[model] == Parts.NONE) {
+        return Optional.of(
+            new NotCompared(
+                model,
+                basis.rows.seen[model]
+                    ? NotCompared.Reason.ONLY_ALONE
+                    : NotCompared.Reason.NOT_TESTED));
+      }
+    }
+    return basis.parts.ofModel[first] == basis.parts.ofModel[second]
+        ? Optional.empty()
+        : Optional.of(new NotCompared(first, NotCompared.Reason.SEPARATE_PARTS));
+  }
+}

@@ -1,0 +1,67 @@
+package org.griplore.query.network;
+
+import java.util.OptionalDouble;
+
+/**
+ * Fits the two-way network of one discipline. The models' order and the shape of their information
+ * matrix are found once a fit; every step towards the interplay variance refactors in that shape.
+ */
+public final class NetworkFitter {
+  private NetworkFitter() {}
+
+  /**
+   * Fits model effects by generalised least squares, with the interplay variance of the chosen
+   * method.
+   *
+   * @param arms the results
+   * @param options the choices
+   * @return the fit; it is immutable and answers comparisons in constant time
+   * @throws IllegalArgumentException when one test holds a model twice
+   * @throws ArithmeticException when variances differ so widely that the equations lose all digits
+   */
+  public static NetworkFit fit(Arms arms, FitOptions options) {
+    TestRows rows = new TestRows(arms);
+    Parts parts = new Parts(rows, arms.models());
+    ModelOrder order = ModelOrder.of(rows, parts, arms.models());
+    Laplacian laplacian = new Laplacian(rows, order);
+    int df = rows.arms - rows.tests - order.size() + parts.count();
+    ErrorKnowledge errors = errors(rows, options.typicalVariance());
+    ArmsOfModel armsOfModel = new ArmsOfModel(rows, arms.models());
+    NetworkFit.Basis basis =
+        new NetworkFit.Basis(arms, options, rows, parts, laplacian, armsOfModel, errors, df);
+    if (errors == ErrorKnowledge.UNKNOWN) {
+      double[] ones = new double[rows.arms];
+      java.util.Arrays.fill(ones, 1);
+      GlsPoint point = GlsPoint.at(laplacian, ones, 0, false, false);
+      return NetworkFit.lumped(basis, point);
+    }
+    double[] variance = filled(rows, options.typicalVariance());
+    InterplayEstimator.Estimate estimate =
+        new InterplayEstimator(laplacian, parts, variance, df).estimate(options.method());
+    return NetworkFit.known(basis, estimate);
+  }
+
+  static ErrorKnowledge errors(TestRows rows, OptionalDouble typical) {
+    int known = rows.knownVariances();
+    if (rows.arms == 0) {
+      return ErrorKnowledge.UNKNOWN;
+    }
+    if (known == rows.arms) {
+      return ErrorKnowledge.KNOWN;
+    }
+    return known > 0 || typical.isPresent() ? ErrorKnowledge.MIXED : ErrorKnowledge.UNKNOWN;
+  }
+
+  static double[] filled(TestRows rows, OptionalDouble typical) {
+    double[] variance = rows.variance.clone();
+    if (rows.knownVariances() < variance.length) {
+      double fill = typical.isPresent() ? typical.getAsDouble() : rows.medianVariance();
+      for (int i = 0; i < variance.length; i++) {
+        if (Double.isNaN(variance[i])) {
+          variance[i] = fill;
+        }
+      }
+    }
+    return variance;
+  }
+}

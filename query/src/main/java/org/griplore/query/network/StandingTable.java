@@ -1,0 +1,76 @@
+package org.griplore.query.network;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+
+/**
+ * Effects and P-scores of all compared models. The P-score of a model is the mean over the others
+ * of its part of the normal probability that its effect is larger, given both estimates and the
+ * standard error of their difference; the mean over a part is one half.
+ */
+final class StandingTable {
+  private final NetworkFit fit;
+
+  StandingTable(NetworkFit fit) {
+    this.fit = fit;
+  }
+
+  List<ModelStanding> rows() {
+    Parts parts = fit.basis().parts();
+    ArmsOfModel arms = fit.basis().armsOfModel();
+    double[] scores = scores();
+    List<ModelStanding> rows = new ArrayList<>();
+    for (int m = 0; m < parts.ofModel.length; m++) {
+      if (parts.ofModel[m] != Parts.NONE) {
+        Estimate effect = fit.effect(m).orElseThrow();
+        rows.add(
+            new ModelStanding(
+                m,
+                parts.ofModel[m],
+                effect,
+                effect.se().isPresent() ? OptionalDouble.of(scores[m]) : OptionalDouble.empty(),
+                arms.count(m)));
+      }
+    }
+    rows.sort(
+        Comparator.comparingInt(ModelStanding::part)
+            .thenComparing(r -> -r.effect().value())
+            .thenComparingInt(ModelStanding::model));
+    return List.copyOf(rows);
+  }
+
+  /** P-score by model; zero where a model is in no part. */
+  private double[] scores() {
+    Parts parts = fit.basis().parts();
+    double[] scores = new double[parts.ofModel.length];
+    for (int part = 0; part < parts.count(); part++) {
+      int wanted = part;
+      int[] members =
+          IntStream.range(0, scores.length).filter(m -> parts.ofModel[m] == wanted).toArray();
+      for (int i = 0; i < members.length; i++) {
+        int p = fit.position(members[i]);
+        for (int j = 0; j < i; j++) {
+          double better = better(p, fit.position(members[j]));
+          scores[members[i]] += better;
+          scores[members[j]] += 1 - better;
+        }
+      }
+      for (int m : members) {
+        scores[m] /= members.length - 1;
+      }
+    }
+    return scores;
+  }
+
+  private double better(int p, int q) {
+    double difference = fit.effectAt(p) - fit.effectAt(q);
+    double sd = Math.sqrt(fit.covariance().ofDifference(p, q));
+    if (sd > 0) {
+      return NormalTable.below(difference / sd);
+    }
+    return difference > 0 ? 1 : difference < 0 ? 0 : 0.5;
+  }
+}
