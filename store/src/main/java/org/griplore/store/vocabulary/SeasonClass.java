@@ -1,5 +1,8 @@
 package org.griplore.store.vocabulary;
 
+import java.util.Arrays;
+import java.util.Optional;
+
 /** The season a tyre is built for. */
 public enum SeasonClass {
   SUMMER("summer"),
@@ -15,5 +18,10 @@ public enum SeasonClass {
   /** The word used in files, options and answers. */
   public String key() {
     return key;
+  }
+
+  /** The one with this word. */
+  public static Optional<SeasonClass> ofKey(String key) {
+    return Arrays.stream(values()).filter(value -> value.key.equals(key)).findFirst();
   }
 }

@@ -1,5 +1,8 @@
 package org.griplore.store.vocabulary;
 
+import java.util.Arrays;
+import java.util.Optional;
+
 /** Who stands behind a test report. */
 public enum SourceKind {
   /** The user's own tests. */
@@ -18,5 +21,10 @@ public enum SourceKind {
   /** The word used in files, options and answers. */
   public String key() {
     return key;
+  }
+
+  /** The one with this word. */
+  public static Optional<SourceKind> ofKey(String key) {
+    return Arrays.stream(values()).filter(value -> value.key.equals(key)).findFirst();
   }
 }

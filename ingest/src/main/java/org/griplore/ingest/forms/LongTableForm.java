@@ -1,0 +1,308 @@
+package org.griplore.ingest.forms;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.griplore.ingest.grid.Grid;
+import org.griplore.ingest.grid.GridRows;
+import org.griplore.ingest.grid.RowSource;
+import org.griplore.ingest.recognise.DetailLines;
+import org.griplore.ingest.recognise.NumberReader;
+import org.griplore.store.vocabulary.Cell;
+import org.griplore.store.vocabulary.Discipline;
+import org.griplore.store.vocabulary.Entry;
+import org.griplore.store.vocabulary.Finding;
+import org.griplore.store.vocabulary.Note;
+import org.griplore.store.vocabulary.Result;
+import org.griplore.store.vocabulary.ResultCells;
+import org.griplore.store.vocabulary.TestReport;
+import org.griplore.store.vocabulary.Unit;
+import org.griplore.store.vocabulary.UnitWords;
+
+/**
+ * Our long table, a row a result, read row by row however long it is: {@code test, date, source,
+ * source_kind, title, size, season, vehicle, vehicle_mass_kg, venue, model, discipline, value,
+ * unit, spread, runs, place, note}. Rows of one test that stand together are told together.
+ */
+public final class LongTableForm {
+  /** So many rows of one test at most are kept before they are told. */
+  private static final int ROWS_A_PIECE = 5000;
+
+  private final RowSource records;
+  private final LongRows rows;
+  private final LongTests tests;
+  private final SourceContext context;
+  private final Map<String, Optional<Discipline>> disciplines = new HashMap<>();
+  private final Map<String, Optional<Unit>> units = new HashMap<>();
+  private final Map<String, String> models = new HashMap<>();
+  private final Set<String> assumedUnits = new HashSet<>();
+  private Piece piece;
+
+  private LongTableForm(
+      RowSource records, String sheet, DetailLines beside, SourceContext context) {
+    this.records = records;
+    this.context = context;
+    this.rows = new LongRows(records, sheet, context);
+    this.tests = new LongTests(rows, sheet, beside, context);
+  }
+
+  /** Reads on from the header, on which the records stand. */
+  public static void read(RowSource records, SourceContext context) throws IOException {
+    new LongTableForm(records, "", DetailLines.NONE, context).read();
+  }
+
+  /**
+   * Reads a list of results whose test is told beside it.
+   *
+   * @param beside the details that stand beside the list
+   */
+  static void read(Grid grid, DetailLines beside, SourceContext context) {
+    try {
+      GridRows rows = new GridRows(grid);
+      rows.next();
+      new LongTableForm(rows, grid.name(), beside, context).read();
+    } catch (IOException e) {
+      throw new IllegalStateException("a grid is in memory", e);
+    }
+  }
+
+  private void read() throws IOException {
+    int width = records.count();
+    while (records.next()) {
+      if (records.count() == 1 && records.field(0).isBlank()) {
+        continue;
+      }
+      if (records.count() > width && !extraEmpty(width)) {
+        rows.finding(
+            Finding.Kind.NOT_READ,
+            width,
+            records.field(width),
+            "a row of " + width + " fields; the others were left");
+      }
+      row();
+    }
+    flush();
+    rows.tellRest();
+  }
+
+  private boolean extraEmpty(int width) {
+    for (int i = width; i < records.count(); i++) {
+      if (!records.field(i).isBlank()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private void row() {
+    LongTests.Told test = tests.ofRow(piece == null ? null : piece.test);
+    if (test == null) {
+      return;
+    }
+    if (piece == null || piece.test != test || ++piece.rows >= ROWS_A_PIECE) {
+      flush();
+      piece = new Piece(test);
+    }
+    String written = rows.text("model").strip();
+    if (!rows.text("note").isBlank() || !rows.text("remark").isBlank()) {
+      note(written);
+    }
+    if (written.isEmpty()) {
+      if (!rows.text("discipline").isBlank()) {
+        rows.finding(Finding.Kind.NOT_READ, "model", "", "the name of a model");
+      }
+      return;
+    }
+    EntryRow entry = piece.entry(model(written), tests.ownSize(test), rows.cell("model"));
+    result().ifPresent(entry.results::add);
+  }
+
+  private String model(String written) {
+    String known = models.get(written);
+    if (known == null) {
+      known = SettledName.of(written, rows.cell("model"), context);
+      models.put(written, known);
+    }
+    return known;
+  }
+
+  private void note(String written) {
+    String topic = rows.text("note").isBlank() ? "remark" : "note";
+    Discipline discipline = discipline(rows.text("discipline")).orElse(null);
+    piece.notes.add(
+        new Note(
+            written.isEmpty() ? null : model(written),
+            discipline == null || discipline.key().equals("overall") ? null : discipline.key(),
+            rows.text(topic).strip(),
+            rows.cell(topic)));
+  }
+
+  private Optional<Result> result() {
+    String word = rows.text("discipline");
+    Optional<Discipline> discipline = discipline(word);
+    if (discipline.isEmpty()) {
+      if (!word.isBlank()) {
+        rows.finding(
+            Finding.Kind.NOT_READ,
+            "discipline",
+            word,
+            "a discipline of the catalogue, like wet-braking, or overall");
+      }
+      return Optional.empty();
+    }
+    ValueReader.Read value = value(discipline.get());
+    Integer place = rows.whole("place");
+    if (value == null && place == null) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Result(
+            discipline.get().key(),
+            value == null ? null : (Double) value.value(),
+            value == null ? null : value.unit(),
+            value == null ? null : spread(value, discipline.get()),
+            rows.whole("runs"),
+            place,
+            new ResultCells(
+                value == null ? null : rows.cell("value"),
+                value == null ? null : rows.cell("spread"),
+                rows.cell("runs"),
+                place == null ? null : rows.cell("place")),
+            value == null ? "" : value.rule()));
+  }
+
+  private Optional<Discipline> discipline(String word) {
+    return disciplines.computeIfAbsent(
+        word,
+        text -> {
+          return context
+              .catalogue()
+              .find(text.strip())
+              .or(() -> context.catalogue().byHeader(text).map(match -> match.discipline()));
+        });
+  }
+
+  private ValueReader.Read value(Discipline discipline) {
+    String text = rows.text("value");
+    if (text.isEmpty()) {
+      return null;
+    }
+    NumberReader.Reading read = LongRows.number(text);
+    if (!(read instanceof NumberReader.Reading.Number number)) {
+      if (!(read instanceof NumberReader.Reading.Missing)) {
+        rows.finding(Finding.Kind.NOT_READ, "value", text, "a number");
+      }
+      return null;
+    }
+    boolean stated = !rows.text("unit").isBlank();
+    Unit unit = stated ? stated(discipline) : given(discipline);
+    if (unit == null) {
+      return null;
+    }
+    ValueReader.Read value =
+        ValueReader.read(number, discipline, unit, !stated && !isGiven(discipline));
+    if (value.problem() != null) {
+      rows.finding(
+          Finding.Kind.CONFLICT,
+          "value",
+          (text + " " + rows.text("unit")).strip(),
+          value.problem());
+      return null;
+    }
+    if (value.remark() != null) {
+      rows.finding(Finding.Kind.ASSUMED, "value", text, value.remark());
+    }
+    return value;
+  }
+
+  private Unit stated(Discipline discipline) {
+    String text = rows.text("unit");
+    Optional<Unit> unit =
+        units.computeIfAbsent(text, t -> UnitWords.ofText(t).map(UnitWords.Recognised::unit));
+    if (unit.isEmpty()) {
+      rows.finding(
+          Finding.Kind.NOT_READ, "unit", text, "a unit, like " + discipline.unit().symbol());
+    }
+    return unit.orElse(null);
+  }
+
+  private boolean isGiven(Discipline discipline) {
+    return context.given().containsKey("unit " + discipline.key());
+  }
+
+  /** The unit that the user gave for a discipline, else its canonical one; told once. */
+  private Unit given(Discipline discipline) {
+    if (isGiven(discipline)) {
+      return UnitWords.ofText(context.given().get("unit " + discipline.key()))
+          .map(UnitWords.Recognised::unit)
+          .orElse(discipline.unit());
+    }
+    if (assumedUnits.add(discipline.key())) {
+      rows.finding(
+          Finding.Kind.ASSUMED,
+          "value",
+          rows.text("value"),
+          "no unit is stated; taken as "
+              + discipline.unit().symbol()
+              + ", here and in further rows of "
+              + discipline.key());
+    }
+    return discipline.unit();
+  }
+
+  private Double spread(ValueReader.Read value, Discipline discipline) {
+    String text = rows.text("spread");
+    if (text.isBlank() || !(LongRows.number(text) instanceof NumberReader.Reading.Number number)) {
+      return null;
+    }
+    Unit stated =
+        rows.text("unit").isBlank()
+            ? given(discipline)
+            : units.get(rows.text("unit")).orElse(discipline.unit());
+    return stated == value.unit()
+        ? (Double) number.value()
+        : (Double) stated.convert(number.value(), value.unit());
+  }
+
+  private void flush() {
+    if (piece != null) {
+      context.receiver().report(piece.report());
+      piece = null;
+    }
+  }
+
+  /** An entry's rows that stand together. */
+  private record EntryRow(String model, String size, Cell name, List<Result> results) {}
+
+  /** The rows of one test that stand together. */
+  private static final class Piece {
+    final LongTests.Told test;
+    int rows;
+    final Map<String, EntryRow> entries = new LinkedHashMap<>();
+    final List<Note> notes = new ArrayList<>();
+
+    Piece(LongTests.Told test) {
+      this.test = test;
+    }
+
+    EntryRow entry(String model, String size, Cell name) {
+      return entries.computeIfAbsent(
+          size == null ? model : model + "\n" + size,
+          k -> new EntryRow(model, size, name, new ArrayList<>()));
+    }
+
+    TestReport report() {
+      List<Entry> told = new ArrayList<>();
+      entries
+          .values()
+          .forEach(e -> told.add(new Entry(e.model(), e.name(), e.size(), e.results())));
+      return new TestReport(test.key, test.takeDetails(), told, notes, List.of());
+    }
+  }
+}

@@ -1,0 +1,25 @@
+package org.griplore.ingest.forms;
+
+import java.util.List;
+import org.griplore.store.vocabulary.Finding;
+import org.griplore.store.vocabulary.LineageRow;
+import org.griplore.store.vocabulary.TestReport;
+
+/** Takes what a source tells: an archive's addition, or a preview that keeps it in memory. */
+public interface Receiver {
+  /** What is told of one test, or of part of one. */
+  void report(TestReport report);
+
+  /**
+   * What is told of a model's descent.
+   *
+   * @param means names met before that turn out to mean this model
+   */
+  void lineage(LineageRow row, List<String> means);
+
+  /** Something that was not understood, or was assumed. */
+  void finding(Finding finding);
+
+  /** A column that was understood, or not; for those who show it. */
+  default void column(UnderstoodColumn column) {}
+}

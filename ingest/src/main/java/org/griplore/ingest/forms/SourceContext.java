@@ -1,0 +1,22 @@
+package org.griplore.ingest.forms;
+
+import java.util.Map;
+import org.griplore.ingest.names.NameReconciler;
+import org.griplore.store.vocabulary.DisciplineCatalogue;
+
+/**
+ * What a form needs to know beside the content.
+ *
+ * @param file the file's name, for keys of tests that have none
+ * @param catalogue the disciplines
+ * @param names settles tyres' names
+ * @param given details given beside the content, by topic ({@code date}, {@code size}, {@code unit
+ *     wet-braking} ...): they fill what the content does not say
+ * @param receiver takes what is told
+ */
+public record SourceContext(
+    String file,
+    DisciplineCatalogue catalogue,
+    NameReconciler names,
+    Map<String, String> given,
+    Receiver receiver) {}

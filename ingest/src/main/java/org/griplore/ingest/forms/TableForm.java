@@ -1,0 +1,139 @@
+package org.griplore.ingest.forms;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.griplore.ingest.grid.Grid;
+import org.griplore.ingest.grid.GridCell;
+import org.griplore.ingest.recognise.DetailLines;
+import org.griplore.ingest.recognise.DetailsReader;
+import org.griplore.ingest.recognise.TableArea;
+import org.griplore.ingest.recognise.TableFinder;
+import org.griplore.store.vocabulary.Cell;
+import org.griplore.store.vocabulary.Details;
+import org.griplore.store.vocabulary.Entry;
+import org.griplore.store.vocabulary.Finding;
+import org.griplore.store.vocabulary.Note;
+import org.griplore.store.vocabulary.TestReport;
+
+/**
+ * Tables of tyres and disciplines, as testers and publications make them: several sheets of one
+ * workbook or several tables of one page tell of the same test unless they name another.
+ */
+public final class TableForm {
+  private TableForm() {}
+
+  /**
+   * Reads all tables of a source.
+   *
+   * @return whether there was a table at all
+   */
+  public static boolean read(List<Grid> grids, SourceContext context) {
+    TableFinder finder = new TableFinder(context.catalogue());
+    DetailLines earlier = DetailLines.NONE;
+    Map<String, String> keys = new LinkedHashMap<>();
+    boolean any = false;
+    for (Grid grid : grids) {
+      if (isResultList(grid)) {
+        List<List<GridCell>> lines = new ArrayList<>();
+        grid.preamble().forEach(cell -> lines.add(List.of(cell)));
+        LongTableForm.read(grid, DetailLines.of(lines).orElse(earlier), context);
+        any = true;
+        continue;
+      }
+      List<TableArea> areas = finder.find(grid);
+      List<List<GridCell>> preamble = new ArrayList<>();
+      grid.preamble().forEach(cell -> preamble.add(List.of(cell)));
+      for (TableArea area : areas) {
+        List<List<GridCell>> lines = new ArrayList<>(preamble);
+        lines.addAll(area.before());
+        DetailLines own = DetailLines.of(lines);
+        DetailLines details = namesAnotherTest(own, earlier) ? own : own.orElse(earlier);
+        readArea(grid, area, details, context, keys);
+        earlier = details;
+        preamble.clear();
+        any = true;
+      }
+      if (areas.isEmpty()) {
+        earlier = remarksOnly(grid, earlier, context);
+      }
+    }
+    return any;
+  }
+
+  private static boolean isResultList(Grid grid) {
+    return !grid.rows().isEmpty()
+        && OwnForm.isResultList(grid.rows().get(0).stream().map(GridCell::text).toList());
+  }
+
+  private static boolean namesAnotherTest(DetailLines own, DetailLines earlier) {
+    return own.byTopic().containsKey("test") && earlier.byTopic().containsKey("test")
+        || own.byTopic().containsKey("date") && earlier.byTopic().containsKey("date");
+  }
+
+  private static void readArea(
+      Grid grid,
+      TableArea area,
+      DetailLines lines,
+      SourceContext context,
+      Map<String, String> keys) {
+    Details details =
+        DetailsReader.read(lines, context.given(), grid.name(), context.receiver()::finding);
+    String key = TestKey.of(lines, context.given(), details, context.file());
+    if (keys.put(key, grid.name()) != null) {
+      details = details.withoutCells();
+    }
+    TableReader reader = new TableReader(grid.name(), area, lines, context, details.size());
+    List<Entry> entries = reader.entries();
+    List<Note> notes = new ArrayList<>(reader.notes());
+    lines.others().forEach(cell -> notes.add(note(grid.name(), cell)));
+    area.after().forEach(line -> line.forEach(cell -> notes.add(note(grid.name(), cell))));
+    context.receiver().report(new TestReport(key, details, entries, notes, List.of()));
+  }
+
+  private static Note note(String sheet, GridCell cell) {
+    return new Note(
+        null, null, cell.text(), new Cell(sheet, cell.row(), cell.column(), cell.text()));
+  }
+
+  /** A sheet or page part without a table: its details count, its texts are notes on the test. */
+  private static DetailLines remarksOnly(Grid grid, DetailLines earlier, SourceContext context) {
+    List<List<GridCell>> lines = new ArrayList<>();
+    grid.preamble().forEach(cell -> lines.add(List.of(cell)));
+    lines.addAll(grid.rows());
+    DetailLines own = DetailLines.of(lines);
+    boolean titled = own.title() != null && !own.byTopic().isEmpty();
+    DetailLines details = own.orElse(earlier);
+    List<Note> notes = new ArrayList<>();
+    own.others().forEach(cell -> notes.add(note(grid.name(), cell)));
+    if (!titled && own.title() != null && earlier.title() != null) {
+      notes.add(0, note(grid.name(), own.title()));
+      details = new DetailLines(details.byTopic(), earlier.title(), List.of(), List.of());
+    }
+    if (!notes.isEmpty() && !earlier.equals(DetailLines.NONE)) {
+      Details told = DetailsReader.read(details, context.given(), grid.name(), finding -> {});
+      context
+          .receiver()
+          .report(
+              new TestReport(
+                  TestKey.of(details, context.given(), told, context.file()),
+                  told.withoutCells(),
+                  List.of(),
+                  notes,
+                  List.of()));
+    } else if (!notes.isEmpty()) {
+      GridCell first = grid.rows().get(0).get(0);
+      context
+          .receiver()
+          .finding(
+              new Finding(
+                  Finding.Kind.NOT_READ,
+                  new Cell(grid.name(), first.row(), first.column(), first.text()),
+                  first.text(),
+                  "a header row that names tyres and disciplines",
+                  "head the column of tyres \"Tyre\" and the others with a discipline"));
+    }
+    return new DetailLines(details.byTopic(), details.title(), List.of(), List.of());
+  }
+}

@@ -1,0 +1,282 @@
+package org.griplore.ingest.forms;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.griplore.ingest.grid.GridCell;
+import org.griplore.ingest.recognise.ColumnRole;
+import org.griplore.ingest.recognise.DetailLines;
+import org.griplore.ingest.recognise.FigureColumn;
+import org.griplore.ingest.recognise.FoundThing;
+import org.griplore.ingest.recognise.NumberReader;
+import org.griplore.ingest.recognise.PlaceText;
+import org.griplore.ingest.recognise.ReadFigure;
+import org.griplore.ingest.recognise.TableArea;
+import org.griplore.store.tyre.TyreSize;
+import org.griplore.store.vocabulary.Cell;
+import org.griplore.store.vocabulary.Discipline;
+import org.griplore.store.vocabulary.Entry;
+import org.griplore.store.vocabulary.Finding;
+import org.griplore.store.vocabulary.HeaderKey;
+import org.griplore.store.vocabulary.NameKey;
+import org.griplore.store.vocabulary.Note;
+import org.griplore.store.vocabulary.Result;
+
+/** Reads one table: a row a tyre, each cell by its column's role. */
+final class TableReader {
+  private static final String CORRECT = "correct it in the source and add it again";
+
+  /** First words of rows that sum a table up. */
+  private static final Set<String> SUMMARIES =
+      Set.of(
+          "mittelwert",
+          "mittel",
+          "durchschnitt",
+          "schnitt",
+          "average",
+          "mean",
+          "moyenne",
+          "medel",
+          "medelvarde",
+          "median",
+          "mediane",
+          "minimum",
+          "maximum",
+          "gewichtung",
+          "weighting",
+          "ponderation",
+          "viktning");
+
+  private final String sheet;
+  private final TableArea area;
+  private final SourceContext context;
+  private final String testSize;
+  private final TableColumns columns;
+  private final List<ColumnRole> roles;
+  private final List<Note> notes = new ArrayList<>();
+
+  /**
+   * A reader of one table.
+   *
+   * @param testSize the test's size; null when it states none
+   */
+  TableReader(
+      String sheet, TableArea area, DetailLines lines, SourceContext context, String testSize) {
+    this.sheet = sheet;
+    this.area = area;
+    this.context = context;
+    this.testSize = testSize;
+    this.columns = new TableColumns(area, lines, context);
+    this.roles = columns.roles();
+    columns.findings().forEach(this::tell);
+    for (int column = 0; column < roles.size(); column++) {
+      context.receiver().column(understood(column));
+    }
+  }
+
+  private UnderstoodColumn understood(int column) {
+    TableArea.Head head = area.heads().get(column);
+    FigureColumn figures = columns.figures(column);
+    List<String> samples =
+        area.rows().stream()
+            .map(row -> row.get(column))
+            .filter(Objects::nonNull)
+            .map(GridCell::text)
+            .limit(3)
+            .toList();
+    String unitText = head.unitText() == null ? "" : " " + head.unitText();
+    return new UnderstoodColumn(
+        (head.text() + unitText).strip(),
+        head.cell() == null ? null : cell(head.cell(), head.cell().text()),
+        roles.get(column).words(),
+        figures == null ? "" : figures.unitWords(),
+        samples);
+  }
+
+  List<Entry> entries() {
+    Map<String, Integer> rowOf = new HashMap<>();
+    List<Entry> entries = new ArrayList<>();
+    for (int row = 0; row < area.rows().size(); row++) {
+      List<GridCell> cells = area.rows().get(row);
+      Named named = named(cells);
+      if (named == null) {
+        cells.stream().filter(Objects::nonNull).forEach(this::loose);
+      } else if (SUMMARIES.contains(HeaderKey.of(named.written()))) {
+        tell(
+            Finding.Kind.ASSUMED,
+            named.cell(),
+            named.written(),
+            "a summary of the table and no tyre: the row was left out",
+            "give the tyre its full name if it is one");
+      } else {
+        entry(named, row, rowOf, entries);
+      }
+    }
+    return entries;
+  }
+
+  private void entry(Named named, int row, Map<String, Integer> rowOf, List<Entry> entries) {
+    Cell cell = cell(named.cell(), named.written());
+    String model = SettledName.of(named.written(), cell, context);
+    String size = size(area.rows().get(row));
+    Integer earlier = rowOf.putIfAbsent(model + "\n" + size, named.cell().row());
+    if (earlier != null) {
+      tell(
+          Finding.Kind.CONFLICT,
+          named.cell(),
+          named.written(),
+          "each tyre once in a test; it stands in row "
+              + earlier
+              + " already, and that row was taken",
+          "remove the repeated row, or give it its own size");
+    } else {
+      entries.add(new Entry(model, cell, size, results(row, model)));
+    }
+  }
+
+  /** The rows' remarks; complete after {@link #entries}. */
+  List<Note> notes() {
+    return notes;
+  }
+
+  /** A row without a tyre's name: nothing is lost. */
+  private void loose(GridCell cell) {
+    if (columns.read(cell) instanceof NumberReader.Reading.NotNumber) {
+      notes.add(new Note(null, null, cell.text(), cell(cell, cell.text())));
+    } else {
+      tell(
+          Finding.Kind.NOT_READ,
+          cell,
+          cell.text(),
+          "a tyre's name in its row",
+          "write the name in the column of tyres");
+    }
+  }
+
+  private record Named(String written, GridCell cell) {}
+
+  private Named named(List<GridCell> row) {
+    GridCell tyre = null;
+    GridCell maker = null;
+    GridCell model = null;
+    for (int column = 0; column < roles.size(); column++) {
+      ColumnRole role = roles.get(column);
+      tyre = role instanceof ColumnRole.Tyre && tyre == null ? row.get(column) : tyre;
+      maker = role instanceof ColumnRole.Maker ? row.get(column) : maker;
+      model = role instanceof ColumnRole.Model ? row.get(column) : model;
+    }
+    GridCell main = tyre != null ? tyre : model;
+    if (main == null || bare(main.text()).isEmpty()) {
+      return null;
+    }
+    String written = bare(main.text());
+    if (tyre == null && maker != null) {
+      written = joined(bare(maker.text()), written);
+    }
+    return new Named(written, main);
+  }
+
+  /** Maker and model as one name, the maker only once. */
+  private static String joined(String maker, String model) {
+    boolean there = (NameKey.of(model) + " ").startsWith(NameKey.of(maker) + " ");
+    return there ? model : maker + " " + model;
+  }
+
+  /** A name without footnote marks. */
+  private static String bare(String name) {
+    return name.replaceAll(
+            "\\s*(\\[\\d{1,2}\\]|[*\u2020\u2021\u00b9\u00b2\u00b3\u2070-\u207e]+\\)?)\\s*$", "")
+        .strip();
+  }
+
+  /** The row's own size where it differs from the test's. */
+  private String size(List<GridCell> row) {
+    for (int column = 0; column < roles.size(); column++) {
+      GridCell cell = row.get(column);
+      if (roles.get(column) instanceof ColumnRole.Size && cell != null) {
+        String size = TyreSize.find(cell.text()).map(TyreSize::toString).orElse(null);
+        if (size == null && !(columns.read(cell) instanceof NumberReader.Reading.Missing)) {
+          tell(Finding.Kind.NOT_READ, cell, cell.text(), "a size like 205/55 R16 91V", CORRECT);
+        }
+        return Objects.equals(size, testSize) ? null : size;
+      }
+    }
+    return null;
+  }
+
+  private List<Result> results(int row, String model) {
+    Map<Discipline, EntryFigures> figures = new LinkedHashMap<>();
+    for (int column = 0; column < roles.size(); column++) {
+      GridCell cell = area.rows().get(row).get(column);
+      if (cell != null) {
+        take(figures, row, column, cell, model);
+      }
+    }
+    List<Result> results = new ArrayList<>();
+    figures.forEach((discipline, figure) -> figure.result(discipline).ifPresent(results::add));
+    return results;
+  }
+
+  private void take(
+      Map<Discipline, EntryFigures> figures, int row, int column, GridCell cell, String model) {
+    ColumnRole role = roles.get(column);
+    if (role instanceof ColumnRole.Remark) {
+      if (!(columns.read(cell) instanceof NumberReader.Reading.Missing)) {
+        notes.add(new Note(model, null, cell.text(), cell(cell, cell.text())));
+      }
+    } else if (role instanceof ColumnRole.Value value) {
+      FigureColumn read = columns.figures(column);
+      ReadFigure figure = read.at(row);
+      if (figure != null && read.holdsPlaces()) {
+        of(figures, value.discipline()).place((int) figure.value(), cell(cell, cell.text()));
+      } else if (figure != null) {
+        of(figures, value.discipline()).value(figure, cell(cell, cell.text()));
+      }
+    } else if (role instanceof ColumnRole.Place place) {
+      place(figures, place.discipline(), cell);
+    } else if (role instanceof ColumnRole.Runs runs) {
+      if (columns.read(cell) instanceof NumberReader.Reading.Number number && number.value() >= 1) {
+        of(figures, runs.discipline()).runs((int) number.value(), cell(cell, cell.text()));
+      }
+    } else if (role instanceof ColumnRole.Spread spread) {
+      if (columns.read(cell) instanceof NumberReader.Reading.Number number && number.value() >= 0) {
+        of(figures, spread.discipline()).spread(number.value(), cell(cell, cell.text()));
+      }
+    }
+  }
+
+  private static EntryFigures of(Map<Discipline, EntryFigures> figures, Discipline discipline) {
+    return figures.computeIfAbsent(discipline, d -> new EntryFigures());
+  }
+
+  private void place(Map<Discipline, EntryFigures> figures, Discipline discipline, GridCell cell) {
+    OptionalInt place = PlaceText.of(cell.text());
+    if (place.isPresent()) {
+      of(figures, discipline).place(place.getAsInt(), cell(cell, cell.text()));
+    } else if (!(columns.read(cell) instanceof NumberReader.Reading.Missing)) {
+      tell(Finding.Kind.NOT_READ, cell, cell.text(), "a place from 1", CORRECT);
+    }
+  }
+
+  private void tell(FoundThing found) {
+    tell(found.kind(), found.cell(), found.found(), found.expected(), found.remedy());
+  }
+
+  private void tell(
+      Finding.Kind kind, GridCell cell, String found, String expected, String remedy) {
+    context
+        .receiver()
+        .finding(
+            new Finding(
+                kind, cell == null ? null : cell(cell, cell.text()), found, expected, remedy));
+  }
+
+  private Cell cell(GridCell cell, String found) {
+    return new Cell(sheet, cell.row(), cell.column(), found);
+  }
+}

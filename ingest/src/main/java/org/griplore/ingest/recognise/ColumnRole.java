@@ -1,0 +1,58 @@
+package org.griplore.ingest.recognise;
+
+import org.griplore.store.vocabulary.Discipline;
+import org.griplore.store.vocabulary.Unit;
+
+/** What a column of a table holds. */
+public sealed interface ColumnRole {
+  /** What it holds, in a few words. */
+  default String words() {
+    if (this instanceof Value value) {
+      return value.discipline().key();
+    } else if (this instanceof Place place) {
+      return "place, " + place.discipline().key();
+    } else if (this instanceof Spread spread) {
+      return "spread, " + spread.discipline().key();
+    } else if (this instanceof Runs runs) {
+      return "runs, " + runs.discipline().key();
+    } else if (this instanceof Ignored ignored) {
+      return "not taken: " + ignored.why();
+    } else if (this instanceof Unknown) {
+      return "not understood";
+    }
+    return getClass().getSimpleName().toLowerCase(java.util.Locale.ROOT);
+  }
+
+  /** The tyre's name, maker and model together. */
+  record Tyre() implements ColumnRole {}
+
+  /** The maker's name alone. */
+  record Maker() implements ColumnRole {}
+
+  /** The model's name without its maker. */
+  record Model() implements ColumnRole {}
+
+  /** The tyre's size, where it differs from row to row. */
+  record Size() implements ColumnRole {}
+
+  /** Results in a discipline; the unit is null where the header does not say. */
+  record Value(Discipline discipline, Unit unit) implements ColumnRole {}
+
+  /** Places in a discipline. */
+  record Place(Discipline discipline) implements ColumnRole {}
+
+  /** Standard deviations of the runs in a discipline. */
+  record Spread(Discipline discipline) implements ColumnRole {}
+
+  /** Numbers of runs in a discipline. */
+  record Runs(Discipline discipline) implements ColumnRole {}
+
+  /** Remarks on the tyre. */
+  record Remark() implements ColumnRole {}
+
+  /** Known, and not needed: a running number, the season of every row. */
+  record Ignored(String why) implements ColumnRole {}
+
+  /** Not understood. */
+  record Unknown() implements ColumnRole {}
+}

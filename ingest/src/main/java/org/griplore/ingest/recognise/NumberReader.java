@@ -1,0 +1,173 @@
+package org.griplore.ingest.recognise;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.griplore.store.vocabulary.UnitWords;
+
+/** Reads numbers as people write them in tables. */
+public final class NumberReader {
+  private static final Set<String> MISSING =
+      Set.of(
+          "",
+          "-",
+          "--",
+          "\u2013",
+          "\u2014",
+          "\u2212",
+          ".",
+          "/",
+          "?",
+          "x",
+          "n/a",
+          "na",
+          "n.a.",
+          "n. a.",
+          "#n/a",
+          "nan",
+          "null",
+          "none",
+          "k.a.",
+          "k. a.",
+          "k.a",
+          "ka",
+          "keine angabe",
+          "e.t.",
+          "e. t.",
+          "ej testad",
+          "ej testat",
+          "s.o.",
+          "n.c.",
+          "nc",
+          "n.d.",
+          "nd",
+          "nt",
+          "n.t.",
+          "n/t",
+          "not tested",
+          "nicht getestet",
+          "non test\u00e9",
+          "non testee",
+          "ei testattu",
+          "uppgift saknas",
+          "\u2026",
+          "...",
+          "(-)",
+          "tbd");
+  private static final Set<String> NOT_FINISHED =
+      Set.of("dnf", "dns", "abbruch", "abgebrochen", "abandon", "ab", "brutet", "aborted", "void");
+  private static final Pattern FOOTNOTE =
+      Pattern.compile(
+          "\\s*(?:\\[\\d{1,3}\\]|[*\u2020\u2021\u00b9\u00b2\u00b3\u2070-\u207e]+\\)?)\\s*$");
+  private static final Pattern NUMBER =
+      Pattern.compile(
+          "^(?<currency>[\u20ac\u00a3$]|EUR|GBP|USD|SEK|CHF)?\\s*(?<sign>[-+\u2212])?\\s*"
+              + "(?<digits>\\d(?:[\\d.,]|[ \u00a0\u202f'\u2019](?=\\d{3}))*|[.,]\\d+)\\s*(?<rest>.*)$");
+
+  private final DecimalMark mark;
+
+  /** Reads the numbers of a table with this decimal mark. */
+  public NumberReader(DecimalMark mark) {
+    this.mark = mark;
+  }
+
+  /** What a text turned out to be. */
+  public sealed interface Reading {
+    /**
+     * A number.
+     *
+     * @param unit the unit written with it; empty when there is none
+     * @param rules what was done to the text, in words; empty when nothing
+     * @param doubtful whether a single separator before three digits was taken for a thousands mark
+     */
+    record Number(double value, Optional<UnitWords.Recognised> unit, String rules, boolean doubtful)
+        implements Reading {}
+
+    /** A mark that says that there is no value. */
+    record Missing() implements Reading {}
+
+    /** A mark that says that the attempt was broken off. */
+    record NotFinished() implements Reading {}
+
+    /** Neither: not understood. */
+    record NotNumber(String expected) implements Reading {}
+  }
+
+  /** Reads one text. */
+  public Reading read(String text) {
+    String plain = text.strip().replace('\u00a0', ' ').replace('\u202f', ' ').strip();
+    String lower = plain.toLowerCase(Locale.ROOT);
+    if (MISSING.contains(lower)) {
+      return new Reading.Missing();
+    }
+    if (NOT_FINISHED.contains(lower)) {
+      return new Reading.NotFinished();
+    }
+    StringBuilder rules = new StringBuilder();
+    String marked = plain;
+    Matcher footnote = FOOTNOTE.matcher(marked);
+    if (footnote.find() && footnote.start() > 0 && !endsInUnit(marked)) {
+      marked = marked.substring(0, footnote.start()).strip();
+      add(rules, "footnote mark left out");
+    }
+    Matcher number = NUMBER.matcher(marked);
+    if (!number.matches()) {
+      return new Reading.NotNumber("a number");
+    }
+    String rest = number.group("rest").strip();
+    if (rest.isEmpty() && number.group("currency") != null) {
+      rest = number.group("currency");
+    }
+    Optional<UnitWords.Recognised> unit =
+        rest.isEmpty() ? Optional.empty() : UnitWords.ofText(rest);
+    if (!rest.isEmpty() && unit.isEmpty()) {
+      return new Reading.NotNumber("a number, or a number with its unit");
+    }
+    return value(number, unit, rules);
+  }
+
+  /** {@code m/s2} may be written with a raised two, which is no footnote. */
+  private static boolean endsInUnit(String text) {
+    return text.endsWith("m/s\u00b2") || text.matches(".*m/s\\s?\u00b2$");
+  }
+
+  private Reading value(Matcher number, Optional<UnitWords.Recognised> unit, StringBuilder rules) {
+    String digits = number.group("digits").replaceAll("[ \u00a0\u202f'\u2019]", "");
+    if (digits.length() != number.group("digits").length()) {
+      add(rules, "thousands set apart");
+    }
+    digits = digits.replaceAll("[.,]$", "");
+    char told = DecimalMark.told(digits);
+    boolean doubtful = false;
+    char decimal = mark.mark();
+    if (told != ' ') {
+      decimal = told;
+    } else if (mark == DecimalMark.OPEN || mark == DecimalMark.MIXED) {
+      doubtful = digits.indexOf('.') >= 0 || digits.indexOf(',') >= 0;
+      decimal = digits.indexOf(',') >= 0 ? '.' : ',';
+    }
+    char thousands = decimal == '.' ? ',' : '.';
+    if (digits.indexOf(thousands) >= 0) {
+      add(rules, "thousands mark left out");
+    }
+    if (decimal == ',' && digits.indexOf(',') >= 0) {
+      add(rules, "decimal comma");
+    }
+    String plain = digits.replace(String.valueOf(thousands), "").replace(decimal, '.');
+    if (plain.indexOf('.') != plain.lastIndexOf('.')) {
+      return new Reading.NotNumber("one decimal mark");
+    }
+    double value = Double.parseDouble(plain);
+    String sign = number.group("sign");
+    if (sign != null && !sign.equals("+")) {
+      value = -value;
+    }
+    return new Reading.Number(value, unit, rules.toString(), doubtful);
+  }
+
+  private static void add(StringBuilder rules, String rule) {
+    rules.append(rules.isEmpty() ? "" : "; ").append(rule);
+  }
+}

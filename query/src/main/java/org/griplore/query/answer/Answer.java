@@ -1,0 +1,55 @@
+package org.griplore.query.answer;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * An answer with its evidence. The same object becomes a page, a terminal table, JSON, CSV or
+ * Markdown.
+ *
+ * @param <R> what one row is about
+ * @param asked the question that was answered
+ * @param summary the answer in one sentence
+ * @param columns what is told of each row, in order
+ * @param rows the rows; none when there is no evidence
+ * @param excluded what was left out, with counts
+ * @param caveats what to be careful about, in sentences
+ * @param sources the test reports behind the rows
+ * @param relations figures about the rows as a whole, by key (may be empty)
+ */
+public record Answer<R>(
+    Asked asked,
+    String summary,
+    List<Column<R>> columns,
+    List<R> rows,
+    List<Exclusion> excluded,
+    List<String> caveats,
+    List<SourceReference> sources,
+    Map<String, Object> relations) {
+  /** Keeps the lists from changing. */
+  public Answer {
+    columns = List.copyOf(columns);
+    rows = List.copyOf(rows);
+    excluded = List.copyOf(excluded);
+    caveats = List.copyOf(caveats);
+    sources = List.copyOf(sources);
+    relations = Map.copyOf(relations);
+  }
+
+  /** An answer without figures about the rows as a whole. */
+  public Answer(
+      Asked asked,
+      String summary,
+      List<Column<R>> columns,
+      List<R> rows,
+      List<Exclusion> excluded,
+      List<String> caveats,
+      List<SourceReference> sources) {
+    this(asked, summary, columns, rows, excluded, caveats, sources, Map.of());
+  }
+
+  /** Whether there was anything to answer from. */
+  public boolean hasEvidence() {
+    return !rows.isEmpty();
+  }
+}

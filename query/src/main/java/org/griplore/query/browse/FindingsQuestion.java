@@ -1,0 +1,85 @@
+package org.griplore.query.browse;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.griplore.query.answer.Answer;
+import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Column;
+import org.griplore.query.answer.Format;
+import org.griplore.query.evidence.Exclusions;
+import org.griplore.query.option.Choices;
+import org.griplore.query.option.Option;
+import org.griplore.query.question.Desk;
+import org.griplore.query.question.Question;
+import org.griplore.store.archive.FindingRecord;
+import org.griplore.store.vocabulary.Cell;
+import org.griplore.store.vocabulary.Finding;
+
+/** Lists what was not understood in the sources, or understood only by assuming something. */
+public final class FindingsQuestion implements Question {
+  private static final List<String> KINDS =
+      Arrays.stream(Finding.Kind.values()).map(kind -> kind.key().replace(' ', '-')).toList();
+
+  @Override
+  public String kind() {
+    return "findings";
+  }
+
+  @Override
+  public String purpose() {
+    return "What in the sources was not understood, or only by assuming something";
+  }
+
+  @Override
+  public String example() {
+    return "findings --sort not-read";
+  }
+
+  @Override
+  public List<Option> options() {
+    return List.of(
+        Option.repeated("sort", "SORT", "only findings of this sort").oneOf(KINDS),
+        Option.once("file", "NAME", "only findings in this file", null));
+  }
+
+  @Override
+  public Answer<FindingRecord> answer(Desk desk, Choices choices) {
+    List<String> kinds = choices.all("sort");
+    String file = choices.text("file");
+    Exclusions excluded = new Exclusions();
+    List<FindingRecord> rows = new ArrayList<>();
+    for (FindingRecord finding : desk.archive().findings()) {
+      String kind = finding.finding().kind().key().replace(' ', '-');
+      if (!kinds.isEmpty() && !kinds.contains(kind)) {
+        excluded.add("findings of another sort");
+      } else if (file != null && !file.equals(finding.file())) {
+        excluded.add("findings in other files");
+      } else {
+        rows.add(finding);
+      }
+    }
+    return new Answer<>(
+        new Asked(kind(), "What was not understood, or assumed?", choices.given()),
+        rows.size() == 1 ? "One finding." : rows.size() + " findings.",
+        columns(),
+        rows,
+        excluded.list(),
+        List.of(),
+        List.of());
+  }
+
+  private static List<Column<FindingRecord>> columns() {
+    return List.of(
+        Column.of("sort", "Sort", Format.TEXT, row -> row.finding().kind().key()),
+        Column.of("file", "File", Format.TEXT, FindingRecord::file),
+        Column.of("where", "Where", Format.TEXT, row -> place(row.finding().cell())),
+        Column.of("found", "Found", Format.TEXT, row -> row.finding().found()),
+        Column.of("expected", "Expected or assumed", Format.TEXT, row -> row.finding().expected()),
+        Column.of("remedy", "What to do", Format.TEXT, row -> row.finding().remedy()));
+  }
+
+  private static String place(Cell cell) {
+    return cell == null ? null : cell.place();
+  }
+}

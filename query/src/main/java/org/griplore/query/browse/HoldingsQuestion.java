@@ -1,0 +1,129 @@
+package org.griplore.query.browse;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.griplore.query.answer.Answer;
+import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Column;
+import org.griplore.query.answer.Format;
+import org.griplore.query.evidence.Evidence;
+import org.griplore.query.option.Choices;
+import org.griplore.query.option.Option;
+import org.griplore.query.question.Desk;
+import org.griplore.query.question.Question;
+import org.griplore.store.vocabulary.TestDate;
+
+/** Says what the archive holds: tests and results by year and discipline. */
+public final class HoldingsQuestion implements Question {
+  /**
+   * What there is of one discipline in one year.
+   *
+   * @param year null for undated tests
+   */
+  public record HoldingsRow(Integer year, String discipline, int tests, int results) {}
+
+  private record Place(Integer year, int discipline) {}
+
+  private static final class Tally {
+    final Set<Integer> tests = new HashSet<>();
+    int results;
+  }
+
+  @Override
+  public String kind() {
+    return "holdings";
+  }
+
+  @Override
+  public String purpose() {
+    return "What the archive holds, by year and discipline";
+  }
+
+  @Override
+  public String example() {
+    return "holdings";
+  }
+
+  @Override
+  public List<Option> options() {
+    return List.of();
+  }
+
+  @Override
+  public Answer<HoldingsRow> answer(Desk desk, Choices choices) {
+    Evidence evidence = desk.evidence();
+    Map<Place, Tally> tallies = new HashMap<>();
+    for (int result = 0; result < evidence.results().count(); result++) {
+      int test = evidence.entries().test()[evidence.results().entry()[result]];
+      TestDate date = evidence.tests().get(test).details().date();
+      Place place =
+          new Place(date == null ? null : date.year(), evidence.results().discipline()[result]);
+      Tally tally = tallies.computeIfAbsent(place, key -> new Tally());
+      tally.tests.add(test);
+      tally.results++;
+    }
+    List<HoldingsRow> rows = new ArrayList<>();
+    tallies.forEach(
+        (place, tally) ->
+            rows.add(
+                new HoldingsRow(
+                    place.year(),
+                    evidence.disciplines().get(place.discipline()),
+                    tally.tests.size(),
+                    tally.results)));
+    rows.sort(
+        Comparator.comparing(
+                HoldingsRow::year, Comparator.nullsLast(Comparator.<Integer>naturalOrder()))
+            .thenComparing(HoldingsRow::discipline));
+    Map<String, Object> totals =
+        Map.of(
+            "tests", evidence.tests().size(),
+            "models", evidence.models().size(),
+            "results", evidence.results().count(),
+            "notes", desk.archive().noteCount(),
+            "sources", desk.archive().sourceCount(),
+            "findings", desk.archive().findingCount());
+    return new Answer<>(
+        new Asked(kind(), "What does the archive hold?", choices.given()),
+        summary(evidence, totals),
+        columns(),
+        rows,
+        List.of(),
+        List.of(),
+        List.of(),
+        totals);
+  }
+
+  private static String summary(Evidence evidence, Map<String, Object> totals) {
+    List<Integer> years =
+        evidence.tests().stream()
+            .map(test -> test.details().date())
+            .filter(date -> date != null)
+            .map(TestDate::year)
+            .sorted()
+            .toList();
+    String when =
+        years.isEmpty() ? "" : " from " + years.get(0) + " to " + years.get(years.size() - 1);
+    return "%d tests%s of %d models, with %d results and %d notes from %d files."
+        .formatted(
+            totals.get("tests"),
+            when,
+            totals.get("models"),
+            totals.get("results"),
+            totals.get("notes"),
+            totals.get("sources"));
+  }
+
+  private static List<Column<HoldingsRow>> columns() {
+    return List.of(
+        Column.of("year", "Year", Format.YEAR, HoldingsRow::year),
+        Column.of("discipline", "Discipline", Format.DISCIPLINE, HoldingsRow::discipline),
+        Column.of("tests", "Tests", Format.COUNT, HoldingsRow::tests),
+        Column.of("results", "Results", Format.COUNT, HoldingsRow::results));
+  }
+}

@@ -1,0 +1,153 @@
+package org.griplore.query.browse;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.griplore.query.answer.Answer;
+import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Column;
+import org.griplore.query.answer.Format;
+import org.griplore.query.evidence.Evidence;
+import org.griplore.query.evidence.Exclusions;
+import org.griplore.query.evidence.Filter;
+import org.griplore.query.evidence.Names;
+import org.griplore.query.option.Choices;
+import org.griplore.query.option.Option;
+import org.griplore.query.question.Desk;
+import org.griplore.query.question.Question;
+import org.griplore.store.archive.ModelRecord;
+import org.griplore.store.archive.TestRecord;
+
+/** Lists the models with their descent and how often they were tested. */
+public final class ModelsQuestion implements Question {
+  /**
+   * One model. All but model, tests and aliases may be null.
+   *
+   * @param tests tests that the filters let count
+   */
+  public record ModelRow(
+      String model,
+      String maker,
+      String line,
+      String generation,
+      String launched,
+      String season,
+      String segment,
+      String follows,
+      int tests,
+      Integer firstYear,
+      Integer lastYear,
+      List<String> aliases) {}
+
+  @Override
+  public String kind() {
+    return "models";
+  }
+
+  @Override
+  public String purpose() {
+    return "Which models the archive knows, and how often each was tested";
+  }
+
+  @Override
+  public String example() {
+    return "models --line \"Velmora Aurelis\"";
+  }
+
+  @Override
+  public List<Option> options() {
+    List<Option> options = new ArrayList<>();
+    options.add(Option.repeated("line", "LINE", "only the models of this line"));
+    options.addAll(Filter.OPTIONS);
+    return options;
+  }
+
+  @Override
+  public Answer<ModelRow> answer(Desk desk, Choices choices) {
+    Evidence evidence = desk.evidence();
+    Filter filter = new Filter(choices, evidence);
+    TreeSet<Integer> wanted = new TreeSet<>();
+    choices.all("line").forEach(name -> wanted.addAll(desk.names().lineOrModel("line", name)));
+    Map<Integer, String> names =
+        evidence.models().stream().collect(Collectors.toMap(ModelRecord::id, ModelRecord::name));
+    Exclusions excluded = new Exclusions();
+    List<ModelRow> rows = new ArrayList<>();
+    for (int model = 0; model < evidence.models().size(); model++) {
+      if (!wanted.isEmpty() && !wanted.contains(model)) {
+        continue;
+      }
+      ModelRow row = row(evidence, model, filter, names);
+      boolean bare = row.maker() == null && row.line() == null;
+      if (bare && evidence.entriesOfModel().count(model) == 0) {
+        excluded.add("names of reference sets");
+      } else if (row.tests() == 0 && !filter.isOpen()) {
+        excluded.add("models without a test that counts");
+      } else {
+        rows.add(row);
+      }
+    }
+    return new Answer<>(
+        new Asked(
+            kind(), "Which models does the archive know" + filter.words() + "?", choices.given()),
+        "%d models, %d of them tested."
+            .formatted(rows.size(), rows.stream().filter(row -> row.tests() > 0).count()),
+        columns(),
+        rows,
+        excluded.list(),
+        List.of(),
+        List.of());
+  }
+
+  private static ModelRow row(
+      Evidence evidence, int model, Filter filter, Map<Integer, String> names) {
+    ModelRecord record = evidence.models().get(model);
+    TreeSet<Integer> tests = new TreeSet<>();
+    for (int i = evidence.entriesOfModel().from(model);
+        i < evidence.entriesOfModel().to(model);
+        i++) {
+      int entry = evidence.entriesOfModel().rows()[i];
+      if (filter.reasonAgainst(entry).isEmpty()) {
+        tests.add(evidence.entries().test()[entry]);
+      }
+    }
+    List<Integer> years =
+        tests.stream()
+            .map(evidence.tests()::get)
+            .map(TestRecord::details)
+            .filter(details -> details.date() != null)
+            .map(details -> details.date().year())
+            .sorted()
+            .toList();
+    return new ModelRow(
+        record.name(),
+        record.maker(),
+        Names.lineName(record),
+        record.generation(),
+        record.launched() == null ? null : record.launched().text(),
+        record.season() == null ? null : record.season().key(),
+        record.segment(),
+        record.follows() == null ? null : names.get(record.follows()),
+        tests.size(),
+        years.isEmpty() ? null : years.get(0),
+        years.isEmpty() ? null : years.get(years.size() - 1),
+        record.aliases());
+  }
+
+  private static List<Column<ModelRow>> columns() {
+    return List.of(
+        Column.of("model", "Model", Format.MODEL, ModelRow::model),
+        Column.<ModelRow>of("maker", "Maker", Format.TEXT, ModelRow::maker).asDetail(),
+        Column.of("line", "Line", Format.LINE, ModelRow::line),
+        Column.of("generation", "Generation", Format.TEXT, ModelRow::generation),
+        Column.of("launched", "Launched", Format.DATE, ModelRow::launched),
+        Column.of("season", "Season", Format.TEXT, ModelRow::season),
+        Column.of("segment", "Segment", Format.TEXT, ModelRow::segment),
+        Column.of("follows", "Follows", Format.MODEL, ModelRow::follows),
+        Column.of("tests", "Tests", Format.COUNT, ModelRow::tests),
+        Column.of("firstYear", "First", Format.YEAR, ModelRow::firstYear),
+        Column.of("lastYear", "Last", Format.YEAR, ModelRow::lastYear),
+        Column.<ModelRow>of("aliases", "Also written", Format.TEXTS, ModelRow::aliases).asDetail());
+  }
+}

@@ -1,0 +1,160 @@
+package org.griplore.query.browse;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.griplore.query.answer.Answer;
+import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Column;
+import org.griplore.query.answer.Format;
+import org.griplore.query.option.Choices;
+import org.griplore.query.option.Option;
+import org.griplore.query.question.Desk;
+import org.griplore.query.question.Question;
+import org.griplore.store.archive.ResultOrigin;
+import org.griplore.store.archive.Revision;
+import org.griplore.store.vocabulary.Cell;
+
+/** Leads one figure back to the file, sheet, row and column it came from. */
+public final class OriginQuestion implements Question {
+  /**
+   * One part of a result and its cell.
+   *
+   * @param part value, spread, runs or place
+   * @param figure as the archive holds it
+   * @param sheet empty when the file has one sheet only
+   * @param row 1-based
+   * @param column 1-based
+   */
+  public record OriginRow(
+      String part,
+      Object figure,
+      String unit,
+      String file,
+      String sheet,
+      int row,
+      int column,
+      String found,
+      String rule,
+      String sha256) {}
+
+  @Override
+  public String kind() {
+    return "origin";
+  }
+
+  @Override
+  public String purpose() {
+    return "Where one figure comes from: file, sheet, row, column and the text found there";
+  }
+
+  @Override
+  public String example() {
+    return "origin 17";
+  }
+
+  @Override
+  public List<Option> options() {
+    return List.of(
+        Option.arguments("result", "NUMBER", "the result's number, as answers give it", true));
+  }
+
+  @Override
+  public Answer<OriginRow> answer(Desk desk, Choices choices) {
+    List<OriginRow> rows = new ArrayList<>();
+    List<String> told = new ArrayList<>();
+    List<String> caveats = new ArrayList<>();
+    for (String number : choices.all("result")) {
+      if (!number.matches("\\d{1,18}")) {
+        throw Choices.refusal("result", number, "a whole number");
+      }
+      desk.archive()
+          .originOf(Long.parseLong(number))
+          .ifPresentOrElse(
+              origin -> {
+                rows.addAll(rows(origin));
+                told.add(sentence(origin));
+                if (origin.revision().supersededBy() != null) {
+                  caveats.add(
+                      "%s has been read again since: this figure is of reading %d."
+                          .formatted(origin.revision().name(), origin.revision().number()));
+                }
+              },
+              () -> told.add("The archive has no result number " + number + "."));
+    }
+    return new Answer<>(
+        new Asked(kind(), "Where does this figure come from?", choices.given()),
+        String.join(" ", told),
+        columns(),
+        rows,
+        List.of(),
+        caveats,
+        List.of());
+  }
+
+  private static String sentence(ResultOrigin origin) {
+    Cell cell = origin.cells().value() == null ? origin.cells().place() : origin.cells().value();
+    String figure =
+        origin.value() == null ? "place " + origin.place() : origin.value() + " " + origin.unit();
+    String written =
+        origin.nameFound() == null || origin.nameFound().equals(origin.model())
+            ? ""
+            : " (written \"" + origin.nameFound() + "\")";
+    return "%s%s, %s in test %s: %s, from %s, %s."
+        .formatted(
+            origin.model(),
+            written,
+            origin.discipline(),
+            origin.test(),
+            figure.strip(),
+            origin.revision().name(),
+            cell == null ? "no cell of its own" : cell.place());
+  }
+
+  private static List<OriginRow> rows(ResultOrigin origin) {
+    List<OriginRow> rows = new ArrayList<>();
+    add(rows, origin, "value", origin.value(), origin.unit(), origin.cells().value());
+    add(rows, origin, "spread", origin.spread(), origin.unit(), origin.cells().spread());
+    add(rows, origin, "runs", origin.runs(), null, origin.cells().runs());
+    add(rows, origin, "place", origin.place(), null, origin.cells().place());
+    return rows;
+  }
+
+  private static void add(
+      List<OriginRow> rows,
+      ResultOrigin origin,
+      String part,
+      Object figure,
+      String unit,
+      Cell cell) {
+    if (figure == null || cell == null) {
+      return;
+    }
+    Revision revision = origin.revision();
+    rows.add(
+        new OriginRow(
+            part,
+            figure,
+            unit,
+            revision.name(),
+            cell.sheet(),
+            cell.row(),
+            cell.column(),
+            cell.found(),
+            part.equals("value") && !origin.rule().isEmpty() ? origin.rule() : null,
+            revision.sha256()));
+  }
+
+  private static List<Column<OriginRow>> columns() {
+    return List.of(
+        Column.of("part", "Part", Format.TEXT, OriginRow::part),
+        Column.of("figure", "Figure", Format.TEXT, OriginRow::figure),
+        Column.of("unit", "Unit", Format.TEXT, OriginRow::unit),
+        Column.of("file", "File", Format.TEXT, OriginRow::file),
+        Column.of("sheet", "Sheet", Format.TEXT, OriginRow::sheet),
+        Column.of("row", "Row", Format.COUNT, OriginRow::row),
+        Column.of("column", "Column", Format.COUNT, OriginRow::column),
+        Column.of("found", "Text found", Format.TEXT, OriginRow::found),
+        Column.of("rule", "Rule", Format.TEXT, OriginRow::rule),
+        Column.<OriginRow>of("sha256", "SHA-256", Format.TEXT, OriginRow::sha256).asDetail());
+  }
+}

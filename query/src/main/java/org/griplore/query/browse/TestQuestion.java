@@ -1,0 +1,174 @@
+package org.griplore.query.browse;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.griplore.query.answer.Answer;
+import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Column;
+import org.griplore.query.answer.Format;
+import org.griplore.query.evidence.Citations;
+import org.griplore.query.evidence.Evidence;
+import org.griplore.query.evidence.Exclusions;
+import org.griplore.query.option.Choices;
+import org.griplore.query.option.Option;
+import org.griplore.query.question.CommonOptions;
+import org.griplore.query.question.Desk;
+import org.griplore.query.question.Question;
+import org.griplore.store.archive.TestRecord;
+import org.griplore.store.vocabulary.Details;
+import org.griplore.store.vocabulary.Problem;
+import org.griplore.store.vocabulary.Refusal;
+
+/** Shows one test in full: every tyre, every discipline, every figure with its number. */
+public final class TestQuestion implements Question {
+  /** One tyre of the test, its figures by catalogue key. */
+  public record TyreRow(String model, String size, Map<String, TestFigure> figures) {}
+
+  @Override
+  public String kind() {
+    return "test";
+  }
+
+  @Override
+  public String purpose() {
+    return "One test in full, with places and differences to the best or to a reference";
+  }
+
+  @Override
+  public String example() {
+    return "test own-2021-1 --reference \"Velmora Aurelis 4\"";
+  }
+
+  @Override
+  public List<Option> options() {
+    return List.of(
+        Option.arguments("test", "KEY", "the test's key, as `tests` lists it", true),
+        Option.once(
+            "reference", "MODEL", "show differences to this model instead of to the best", null));
+  }
+
+  @Override
+  public Answer<TyreRow> answer(Desk desk, Choices choices) {
+    Evidence evidence = desk.evidence();
+    if (choices.all("test").size() > 1) {
+      throw Choices.refusal("test", String.join(", ", choices.all("test")), "one test");
+    }
+    int test = position(evidence, choices.text("test"));
+    Integer reference =
+        choices.has("reference")
+            ? (Integer) desk.names().model("reference", choices.text("reference"))
+            : null;
+    Exclusions excluded = new Exclusions();
+    Citations citations = new Citations(evidence);
+    TestTable table = new TestTable(evidence, test, reference, excluded, citations);
+    List<TyreRow> rows = table.rows();
+    TestRecord record = evidence.tests().get(test);
+    List<String> caveats = new ArrayList<>();
+    if (reference != null && !table.hasReference()) {
+      caveats.add(
+          evidence.models().get(reference).name() + " was not in this test: no differences shown.");
+    }
+    caveats.add(CommonOptions.RESULTS_HOLD);
+    return new Answer<>(
+        new Asked(kind(), "What came out of test " + record.key() + "?", choices.given()),
+        summary(record, rows, table.disciplines()),
+        columns(evidence, table.disciplines(), table.unitOf()),
+        rows,
+        excluded.list(),
+        caveats,
+        citations.list(),
+        details(record));
+  }
+
+  private static int position(Evidence evidence, String key) {
+    for (int i = 0; i < evidence.tests().size(); i++) {
+      if (evidence.tests().get(i).key().equals(key)) {
+        return i;
+      }
+    }
+    List<String> near =
+        evidence.tests().stream()
+            .map(TestRecord::key)
+            .filter(known -> known.equalsIgnoreCase(key) || known.contains(key))
+            .limit(5)
+            .toList();
+    throw new Refusal(
+        "No test has the key \""
+            + key
+            + "\""
+            + (near.isEmpty()
+                ? ": `griplore tests` lists them."
+                : "; near: " + String.join(", ", near) + "."),
+        new Problem("test", key, near.isEmpty() ? "a test's key" : String.join(" | ", near)));
+  }
+
+  private static String summary(TestRecord test, List<TyreRow> rows, List<String> disciplines) {
+    Details details = test.details();
+    String what = Optional.ofNullable(details.title()).orElse(test.key());
+    String when = details.date() == null ? "" : ", " + details.date();
+    String size = details.size() == null ? "" : ", " + details.size();
+    String best =
+        rows.stream()
+            .filter(row -> row.figures().containsKey("overall"))
+            .filter(row -> Integer.valueOf(1).equals(row.figures().get("overall").place()))
+            .map(TyreRow::model)
+            .findFirst()
+            .map(model -> "; first overall: " + model)
+            .orElse("");
+    return "%s%s%s: %d tyres in %d disciplines%s."
+        .formatted(what, when, size, rows.size(), disciplines.size(), best);
+  }
+
+  private static Map<String, Object> details(TestRecord test) {
+    Details details = test.details();
+    Map<String, Object> told = new TreeMap<>();
+    put(told, "date", details.date() == null ? null : details.date().text());
+    put(told, "title", details.title());
+    put(told, "publication", details.publication());
+    put(told, "kind", details.kind() == null ? null : details.kind().key());
+    put(told, "size", details.size());
+    put(told, "season", details.season() == null ? null : details.season().key());
+    put(told, "vehicle", details.vehicle());
+    put(told, "vehicleMassKg", details.vehicleMassKg());
+    put(told, "venue", details.venue());
+    put(told, "surfaceC", details.surfaceC());
+    put(told, "airC", details.airC());
+    return told;
+  }
+
+  private static void put(Map<String, Object> told, String name, Object value) {
+    if (value != null) {
+      told.put(name, value);
+    }
+  }
+
+  private static List<Column<TyreRow>> columns(
+      Evidence evidence, List<String> disciplines, Map<String, String> unitOf) {
+    List<Column<TyreRow>> columns = new ArrayList<>();
+    columns.add(Column.of("model", "Model", Format.MODEL, TyreRow::model));
+    columns.add(Column.of("size", "Size", Format.TEXT, TyreRow::size));
+    for (String discipline : disciplines) {
+      String unit = unitOf.get(discipline);
+      String name = evidence.catalogue().get(discipline).name();
+      columns.add(
+          new Column<>(
+              discipline,
+              unit == null || unit.isEmpty() ? name : name + ", " + unit,
+              Format.FIGURE,
+              TestFigure.decimals(unit),
+              false,
+              List.of(),
+              row -> row.figures().get(discipline)));
+    }
+    columns.add(Column.rows("results", "Results", TestFigure.COLUMNS, TestQuestion::figures));
+    return columns;
+  }
+
+  private static List<TestFigure> figures(TyreRow row) {
+    return new ArrayList<>(new LinkedHashMap<>(row.figures()).values());
+  }
+}

@@ -1,0 +1,123 @@
+package org.griplore.query.evidence;
+
+import java.util.List;
+import java.util.concurrent.ConcurrentHashMap;
+import org.griplore.store.archive.EntryColumns;
+import org.griplore.store.archive.ModelRecord;
+import org.griplore.store.archive.ReportRecord;
+import org.griplore.store.archive.ResultColumns;
+import org.griplore.store.archive.Snapshot;
+import org.griplore.store.archive.TestRecord;
+import org.griplore.store.vocabulary.DisciplineCatalogue;
+
+/**
+ * The archive's contents at one stamp. Rows refer to each other by position. Safe for many threads;
+ * what is derived (rankings) is computed when first asked for and kept.
+ */
+public final class Evidence {
+  private final Snapshot snapshot;
+  private final DisciplineCatalogue catalogue;
+  private final Postings resultsOfDiscipline;
+  private final Postings resultsOfEntry;
+  private final Postings entriesOfModel;
+  private final Postings entriesOfTest;
+  private final ConcurrentHashMap<Integer, Ranking> rankings = new ConcurrentHashMap<>();
+
+  /** Takes a snapshot and the catalogue that explains its disciplines. */
+  public Evidence(Snapshot snapshot, DisciplineCatalogue catalogue) {
+    this.snapshot = snapshot;
+    this.catalogue = catalogue;
+    ResultColumns results = snapshot.results();
+    EntryColumns entries = snapshot.entries();
+    this.resultsOfDiscipline = Postings.of(results.discipline(), snapshot.disciplines().size());
+    this.resultsOfEntry = Postings.of(results.entry(), entries.count());
+    this.entriesOfModel = Postings.of(entries.model(), snapshot.models().size());
+    this.entriesOfTest = Postings.of(entries.test(), snapshot.tests().size());
+  }
+
+  /** The stamp of the archive it was loaded at. */
+  public long stamp() {
+    return snapshot.stamp();
+  }
+
+  /** What it was made from. */
+  public Snapshot snapshot() {
+    return snapshot;
+  }
+
+  /** What the disciplines are. */
+  public DisciplineCatalogue catalogue() {
+    return catalogue;
+  }
+
+  /** The models by name. */
+  public List<ModelRecord> models() {
+    return snapshot.models();
+  }
+
+  /** The tests by date. */
+  public List<TestRecord> tests() {
+    return snapshot.tests();
+  }
+
+  /** The reports in the order they were added. */
+  public List<ReportRecord> reports() {
+    return snapshot.reports();
+  }
+
+  /** Catalogue keys of the disciplines that occur. */
+  public List<String> disciplines() {
+    return snapshot.disciplines();
+  }
+
+  /** Symbols of the units that occur. */
+  public List<String> units() {
+    return snapshot.units();
+  }
+
+  /** Models in tests. */
+  public EntryColumns entries() {
+    return snapshot.entries();
+  }
+
+  /** The figures. */
+  public ResultColumns results() {
+    return snapshot.results();
+  }
+
+  /** Results by discipline position. */
+  public Postings resultsOfDiscipline() {
+    return resultsOfDiscipline;
+  }
+
+  /** Results by entry position. */
+  public Postings resultsOfEntry() {
+    return resultsOfEntry;
+  }
+
+  /** Entries by model position. */
+  public Postings entriesOfModel() {
+    return entriesOfModel;
+  }
+
+  /** Entries by test position. */
+  public Postings entriesOfTest() {
+    return entriesOfTest;
+  }
+
+  /** The position of a discipline that occurs, or -1. */
+  public int discipline(String key) {
+    return snapshot.disciplines().indexOf(key);
+  }
+
+  /** The places of all entries in one discipline, by its position. */
+  public Ranking ranking(int discipline) {
+    return rankings.computeIfAbsent(discipline, position -> Ranking.of(this, position));
+  }
+
+  /** The size an entry was tested in, or null when neither it nor its test says. */
+  public String sizeOf(int entry) {
+    String own = entries().size()[entry];
+    return own != null ? own : tests().get(entries().test()[entry]).details().size();
+  }
+}

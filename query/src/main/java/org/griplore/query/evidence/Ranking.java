@@ -1,0 +1,255 @@
+package org.griplore.query.evidence;
+
+import java.util.Arrays;
+import org.griplore.query.ranking.Places;
+import org.griplore.store.vocabulary.Direction;
+import org.griplore.store.vocabulary.Discipline;
+import org.griplore.store.vocabulary.Unit;
+
+/**
+ * The places of all entries in one discipline, test by test, by standard competition ranking (equal
+ * results share the better place and the next place is skipped: 1, 2, 2, 4). A published place
+ * counts before a computed one. Rows lie side by side by test.
+ *
+ * <p>The field of a test is the number of entries with a result in the discipline, or the highest
+ * published place where that is larger (a report that lists only some of those it ranked).
+ */
+public final class Ranking {
+  /** How a place was come by. */
+  public enum Basis {
+    /** As the report gives it. */
+    PUBLISHED("published"),
+    /** Ranked here by published values or totals. */
+    COMPUTED("computed"),
+    /** No place: results in different units, or told twice. */
+    NONE("none");
+
+    private final String key;
+
+    Basis(String key) {
+      this.key = key;
+    }
+
+    /** The word used in answers. */
+    public String key() {
+      return key;
+    }
+  }
+
+  private static final Basis[] BASES = Basis.values();
+
+  private final int[] result;
+  private final int[] place;
+  private final int[] field;
+  private final boolean[] tied;
+  private final byte[] basis;
+  private final Postings rowsOfModel;
+
+  private Ranking(int[] result, Evidence evidence) {
+    this.result = result;
+    this.place = new int[result.length];
+    this.field = new int[result.length];
+    this.tied = new boolean[result.length];
+    this.basis = new byte[result.length];
+    int[] model = new int[result.length];
+    for (int i = 0; i < result.length; i++) {
+      model[i] = evidence.entries().model()[evidence.results().entry()[result[i]]];
+    }
+    this.rowsOfModel = Postings.of(model, evidence.models().size());
+  }
+
+  static Ranking of(Evidence evidence, int discipline) {
+    int[] inTestOrder = sortedByTest(evidence, discipline);
+    Ranking ranking = new Ranking(inTestOrder, evidence);
+    Group group = new Group(evidence, discipline);
+    int[] entry = evidence.results().entry();
+    int[] test = evidence.entries().test();
+    for (int from = 0; from < inTestOrder.length; ) {
+      int to = from + 1;
+      while (to < inTestOrder.length
+          && test[entry[inTestOrder[to]]] == test[entry[inTestOrder[from]]]) {
+        to++;
+      }
+      group.rank(ranking, from, to);
+      from = to;
+    }
+    return ranking;
+  }
+
+  private static int[] sortedByTest(Evidence evidence, int discipline) {
+    Postings of = evidence.resultsOfDiscipline();
+    int[] results = Arrays.copyOfRange(of.rows(), of.from(discipline), of.to(discipline));
+    int[] keys = new int[results.length];
+    for (int i = 0; i < results.length; i++) {
+      keys[i] = evidence.entries().test()[evidence.results().entry()[results[i]]];
+    }
+    int[] order = Postings.of(keys, evidence.tests().size()).rows();
+    int[] sorted = new int[results.length];
+    for (int i = 0; i < sorted.length; i++) {
+      sorted[i] = results[order[i]];
+    }
+    return sorted;
+  }
+
+  /** Number of rows: results in the discipline. */
+  public int count() {
+    return result.length;
+  }
+
+  /** The rows of each model, in the order of the tests. */
+  public Postings rowsOfModel() {
+    return rowsOfModel;
+  }
+
+  /** Position of the row's result in {@link Evidence#results}. */
+  public int result(int row) {
+    return result[row];
+  }
+
+  /**
+   * The row of a result of this discipline.
+   *
+   * @throws IllegalArgumentException when the result is of another discipline
+   */
+  public int rowOf(int result, Evidence evidence) {
+    int model = evidence.entries().model()[evidence.results().entry()[result]];
+    for (int i = rowsOfModel.from(model); i < rowsOfModel.to(model); i++) {
+      if (this.result[rowsOfModel.rows()[i]] == result) {
+        return rowsOfModel.rows()[i];
+      }
+    }
+    throw new IllegalArgumentException("result " + result + " is not ranked here");
+  }
+
+  /** The place; 0 when there is none. */
+  public int place(int row) {
+    return place[row];
+  }
+
+  /** How many were ranked in the test. */
+  public int field(int row) {
+    return field[row];
+  }
+
+  /** Whether another entry of the test has the same place. */
+  public boolean tied(int row) {
+    return tied[row];
+  }
+
+  /** How the place was come by. */
+  public Basis basis(int row) {
+    return BASES[basis[row]];
+  }
+
+  /** Ranks the rows of one test; keeps its buffers from test to test. */
+  private static final class Group {
+    private final Evidence evidence;
+    private final Direction[] directions;
+    private boolean[] twice = new boolean[0];
+    private double[] values = new double[0];
+    private int[] places = new int[0];
+
+    Group(Evidence evidence, int discipline) {
+      this.evidence = evidence;
+      this.directions = directions(evidence, discipline);
+    }
+
+    private static Direction[] directions(Evidence evidence, int discipline) {
+      Discipline known = evidence.catalogue().get(evidence.disciplines().get(discipline));
+      Direction[] directions = new Direction[evidence.units().size()];
+      for (int unit = 0; unit < directions.length; unit++) {
+        Unit its = Unit.ofSymbol(evidence.units().get(unit)).orElseThrow();
+        directions[unit] = known.accepts(its) ? known.directionOf(its) : known.better();
+      }
+      return directions;
+    }
+
+    void rank(Ranking ranking, int from, int to) {
+      markTwice(ranking, from, to);
+      int highestPlace = 0;
+      int ranked = 0;
+      int unit = -1;
+      boolean oneUnit = true;
+      boolean allPublished = true;
+      for (int row = from; row < to; row++) {
+        if (twice[row - from]) {
+          continue;
+        }
+        int result = ranking.result[row];
+        int published = evidence.results().place()[result];
+        int its = evidence.results().unit()[result];
+        highestPlace = Math.max(highestPlace, published);
+        allPublished &= published > 0;
+        if (its >= 0) {
+          oneUnit &= unit < 0 || unit == its;
+          unit = its;
+        }
+        ranked++;
+      }
+      boolean computable = !allPublished && oneUnit && unit >= 0;
+      if (computable) {
+        compute(ranking, from, to, directions[unit]);
+      }
+      int field = Math.max(ranked, highestPlace);
+      for (int row = from; row < to; row++) {
+        int published = evidence.results().place()[ranking.result[row]];
+        ranking.field[row] = field;
+        if (twice[row - from]) {
+          set(ranking, row, 0, Basis.NONE);
+        } else if (published > 0) {
+          set(ranking, row, published, Basis.PUBLISHED);
+        } else if (computable && !Double.isNaN(values[row - from])) {
+          set(ranking, row, places[row - from], Basis.COMPUTED);
+        } else {
+          set(ranking, row, 0, Basis.NONE);
+        }
+      }
+      markTied(ranking, from, to);
+    }
+
+    /** The same model in the same size twice: a second report tells what the first has told. */
+    private void markTwice(Ranking ranking, int from, int to) {
+      if (twice.length < to - from) {
+        twice = new boolean[to - from];
+        values = new double[to - from];
+        places = new int[to - from];
+      }
+      int[] entry = evidence.results().entry();
+      for (int row = from; row < to; row++) {
+        int mine = entry[ranking.result[row]];
+        boolean told = false;
+        for (int other = from; other < row && !told; other++) {
+          int earlier = entry[ranking.result[other]];
+          told =
+              evidence.entries().model()[mine] == evidence.entries().model()[earlier]
+                  && java.util.Objects.equals(
+                      evidence.entries().size()[mine], evidence.entries().size()[earlier]);
+        }
+        twice[row - from] = told;
+      }
+    }
+
+    private void compute(Ranking ranking, int from, int to, Direction direction) {
+      for (int row = from; row < to; row++) {
+        values[row - from] =
+            twice[row - from] ? Double.NaN : evidence.results().value()[ranking.result[row]];
+      }
+      Places.rank(values, to - from, direction, places);
+    }
+
+    private static void set(Ranking ranking, int row, int place, Basis basis) {
+      ranking.place[row] = place;
+      ranking.basis[row] = (byte) basis.ordinal();
+    }
+
+    private static void markTied(Ranking ranking, int from, int to) {
+      for (int row = from; row < to; row++) {
+        for (int other = from; other < to && ranking.place[row] > 0; other++) {
+          if (other != row && ranking.place[other] == ranking.place[row]) {
+            ranking.tied[row] = true;
+          }
+        }
+      }
+    }
+  }
+}

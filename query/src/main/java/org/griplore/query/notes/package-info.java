@@ -1,0 +1,2 @@
+/** Finding past notes by their words. */
+package org.griplore.query.notes;

@@ -1,2 +1,0 @@
-/** Griplore query. */
-package org.griplore.query;

@@ -1,0 +1,156 @@
+package org.griplore.query.placings;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.griplore.query.evidence.Citations;
+import org.griplore.query.evidence.Evidence;
+import org.griplore.query.evidence.Exclusions;
+import org.griplore.query.evidence.Filter;
+import org.griplore.query.evidence.Ranking;
+import org.griplore.query.ranking.PoissonBinomial;
+import org.griplore.query.ranking.WilsonInterval;
+import org.griplore.store.archive.TestRecord;
+import org.griplore.store.vocabulary.TestDate;
+
+/** Counts one model's places after another, in one discipline and under one filter. */
+final class PlacingCounter {
+  private static final double LEVEL = 0.95;
+
+  private final Evidence evidence;
+  private final int discipline;
+  private final Ranking ranking;
+  private final Filter filter;
+  private final int top;
+  private final int minField;
+  private final Exclusions excluded;
+  private final Citations citations;
+
+  PlacingCounter(
+      Evidence evidence,
+      int discipline,
+      Filter filter,
+      int top,
+      int minField,
+      Exclusions excluded,
+      Citations citations) {
+    this.evidence = evidence;
+    this.discipline = discipline;
+    this.ranking = evidence.ranking(discipline);
+    this.filter = filter;
+    this.top = top;
+    this.minField = minField;
+    this.excluded = excluded;
+    this.citations = citations;
+  }
+
+  /** The model's row; empty when no test counts. What does not count goes to the exclusions. */
+  Optional<PlacingRow> count(int model) {
+    countUnranked(model);
+    List<Placing> places = new ArrayList<>();
+    Integer firstYear = null;
+    Integer lastYear = null;
+    int[] rows = ranking.rowsOfModel().rows();
+    for (int i = ranking.rowsOfModel().from(model); i < ranking.rowsOfModel().to(model); i++) {
+      int row = rows[i];
+      int entry = evidence.results().entry()[ranking.result(row)];
+      Optional<String> reason = reasonAgainst(row, entry);
+      if (reason.isPresent()) {
+        excluded.add(reason.get());
+        continue;
+      }
+      TestRecord test = evidence.tests().get(evidence.entries().test()[entry]);
+      TestDate date = test.details().date();
+      if (date != null) {
+        firstYear = firstYear == null ? date.year() : Math.min(firstYear, date.year());
+        lastYear = lastYear == null ? date.year() : Math.max(lastYear, date.year());
+      }
+      places.add(placing(row, entry, test, date));
+    }
+    return places.isEmpty()
+        ? Optional.empty()
+        : Optional.of(row(evidence.models().get(model).name(), places, firstYear, lastYear));
+  }
+
+  /** Entries of the model in tests that say nothing in the discipline. */
+  private void countUnranked(int model) {
+    for (int i = evidence.entriesOfModel().from(model);
+        i < evidence.entriesOfModel().to(model);
+        i++) {
+      int entry = evidence.entriesOfModel().rows()[i];
+      if (!hasResult(entry)) {
+        excluded.add(filter.reasonAgainst(entry).orElse("no figure in the discipline"));
+      }
+    }
+  }
+
+  private boolean hasResult(int entry) {
+    for (int i = evidence.resultsOfEntry().from(entry);
+        i < evidence.resultsOfEntry().to(entry);
+        i++) {
+      if (evidence.results().discipline()[evidence.resultsOfEntry().rows()[i]] == discipline) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private Optional<String> reasonAgainst(int row, int entry) {
+    Optional<String> filtered = filter.reasonAgainst(entry);
+    if (filtered.isPresent()) {
+      return filtered;
+    }
+    if (ranking.basis(row) == Ranking.Basis.NONE) {
+      return Optional.of("no place published, and none can be computed");
+    }
+    if (ranking.field(row) < minField) {
+      return Optional.of("field of " + (minField - 1) + " or fewer");
+    }
+    return Optional.empty();
+  }
+
+  private Placing placing(int row, int entry, TestRecord test, TestDate date) {
+    return new Placing(
+        test.key(),
+        date == null ? null : date.text(),
+        ranking.place(row),
+        ranking.field(row),
+        ranking.tied(row),
+        ranking.basis(row).key(),
+        citations.citeEntry(entry),
+        evidence.results().id()[ranking.result(row)]);
+  }
+
+  private PlacingRow row(String model, List<Placing> places, Integer firstYear, Integer lastYear) {
+    int within = 0;
+    double expected = 0;
+    double[] chances = new double[places.size()];
+    int[] sorted = new int[places.size()];
+    for (int i = 0; i < chances.length; i++) {
+      Placing placing = places.get(i);
+      within += placing.place() <= top ? 1 : 0;
+      chances[i] = Math.min(1.0, (double) top / placing.field());
+      expected += chances[i];
+      sorted[i] = placing.place();
+    }
+    Arrays.sort(sorted);
+    int half = sorted.length / 2;
+    double median = sorted.length % 2 == 1 ? sorted[half] : (sorted[half - 1] + sorted[half]) / 2.0;
+    WilsonInterval share = WilsonInterval.of(within, places.size(), LEVEL);
+    return new PlacingRow(
+        model,
+        places.size(),
+        within,
+        (double) within / places.size(),
+        share.low(),
+        share.high(),
+        expected,
+        PoissonBinomial.of(chances).atLeast(within),
+        sorted[0],
+        median,
+        firstYear,
+        lastYear,
+        List.copyOf(places));
+  }
+}

@@ -1,0 +1,188 @@
+package org.griplore.query.placings;
+
+import static java.util.stream.Collectors.joining;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+import org.griplore.query.answer.Answer;
+import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Column;
+import org.griplore.query.answer.Format;
+import org.griplore.query.evidence.Citations;
+import org.griplore.query.evidence.Evidence;
+import org.griplore.query.evidence.Exclusions;
+import org.griplore.query.evidence.Filter;
+import org.griplore.query.option.Choices;
+import org.griplore.query.option.Option;
+import org.griplore.query.question.CommonOptions;
+import org.griplore.query.question.Desk;
+import org.griplore.query.question.Question;
+
+/**
+ * How often models were among the first in their tests, and how often chance would put them there.
+ */
+public final class PlacingsQuestion implements Question {
+  private static final Option TOP = Option.once("top", "K", "count places up to this one", "3");
+  private static final Option MIN_FIELD =
+      Option.once(
+          "min-field",
+          "N",
+          "count only tests that ranked at least this many; one more than --top when not given",
+          null);
+
+  @Override
+  public String kind() {
+    return "placings";
+  }
+
+  @Override
+  public String purpose() {
+    return "How models ranked across past tests, against chance";
+  }
+
+  @Override
+  public String example() {
+    return "placings \"Velmora Aurelis 4\" --discipline wet-braking --from 2018";
+  }
+
+  @Override
+  public List<Option> options() {
+    List<Option> options = new ArrayList<>();
+    options.add(
+        Option.arguments("model", "MODEL", "the models to look at; all when none is named", false));
+    options.add(TOP);
+    options.add(CommonOptions.discipline("overall"));
+    options.add(MIN_FIELD);
+    options.addAll(Filter.OPTIONS);
+    return options;
+  }
+
+  @Override
+  public Answer<PlacingRow> answer(Desk desk, Choices choices) {
+    Evidence evidence = desk.evidence();
+    int top = choices.integer("top", 1, 1000).orElseThrow();
+    int minField = choices.integer("min-field", 1, 1000).orElse(top + 1);
+    String discipline = CommonOptions.discipline(choices, desk.catalogue());
+    Filter filter = new Filter(choices, evidence);
+    List<Integer> models =
+        choices.has("model")
+            ? choices.all("model").stream()
+                .map(name -> desk.names().model("model", name))
+                .distinct()
+                .toList()
+            : IntStream.range(0, evidence.models().size()).boxed().toList();
+    Exclusions excluded = new Exclusions();
+    Citations citations = new Citations(evidence);
+    int position = evidence.discipline(discipline);
+    List<PlacingRow> rows = new ArrayList<>();
+    if (position >= 0) {
+      PlacingCounter counter =
+          new PlacingCounter(evidence, position, filter, top, minField, excluded, citations);
+      for (int model : models) {
+        counter.count(model).ifPresent(rows::add);
+      }
+    }
+    if (!choices.has("model")) {
+      rows.sort(
+          Comparator.comparingDouble(PlacingRow::shareLow)
+              .reversed()
+              .thenComparing(PlacingRow::model));
+    }
+    List<String> names = models.stream().map(i -> evidence.models().get(i).name()).toList();
+    return new Answer<>(
+        new Asked(kind(), sentence(choices, names, top, discipline, filter), choices.given()),
+        summary(rows, names, choices, top, discipline),
+        columns(top),
+        rows,
+        excluded.list(),
+        caveats(citations, top, minField),
+        citations.list());
+  }
+
+  private static String sentence(
+      Choices choices, List<String> names, int top, String discipline, Filter filter) {
+    String who = choices.has("model") ? String.join(", ", names) : "each model";
+    return "How often was %s among the first %d in %s%s?"
+        .formatted(who, top, discipline, filter.words());
+  }
+
+  private static String summary(
+      List<PlacingRow> rows, List<String> names, Choices choices, int top, String discipline) {
+    if (rows.isEmpty()) {
+      return choices.has("model")
+          ? "No test that counts ranked %s in %s.".formatted(String.join(", ", names), discipline)
+          : "No test that counts ranked any model in %s.".formatted(discipline);
+    }
+    if (choices.has("model")) {
+      return rows.stream().map(row -> sentence(row, top)).collect(joining(" "));
+    }
+    return "%d models have counted tests; %s has the highest share of first %d places allowing for chance: %d of %d."
+        .formatted(
+            rows.size(), rows.get(0).model(), top, rows.get(0).within(), rows.get(0).tests());
+  }
+
+  private static String sentence(PlacingRow row, int top) {
+    return String.format(
+        Locale.ROOT,
+        "%s was among the first %d in %d of %d tests (%.0f %%, 95 %% interval %.0f to %.0f %%);"
+            + " chance alone would give %.1f, and at least %d with probability %s.",
+        row.model(),
+        top,
+        row.within(),
+        row.tests(),
+        100 * row.share(),
+        100 * row.shareLow(),
+        100 * row.shareHigh(),
+        row.expectedByChance(),
+        row.within(),
+        probability(row.chanceOfAtLeast()));
+  }
+
+  private static String probability(double chance) {
+    return chance < 0.001 ? "below 0.001" : String.format(Locale.ROOT, "%.3f", chance);
+  }
+
+  private static List<String> caveats(Citations citations, int top, int minField) {
+    List<String> caveats = new ArrayList<>();
+    if (minField <= top) {
+      caveats.add(
+          "Fields of %d or fewer put every model among the first %d; they are counted here."
+              .formatted(top, top));
+    }
+    CommonOptions.makerCaveat(citations).ifPresent(caveats::add);
+    caveats.add(CommonOptions.RESULTS_HOLD);
+    return caveats;
+  }
+
+  private static List<Column<PlacingRow>> columns(int top) {
+    List<Column<Placing>> inner =
+        List.of(
+            Column.of("test", "Test", Format.TEST, Placing::test),
+            Column.of("date", "Date", Format.DATE, Placing::date),
+            Column.of("place", "Place", Format.PLACE, Placing::place),
+            Column.of("field", "Of", Format.COUNT, Placing::field),
+            Column.of("tied", "Tied", Format.FLAG, Placing::tied),
+            Column.of("basis", "Basis", Format.TEXT, Placing::basis),
+            Column.of("source", "Source", Format.COUNT, Placing::source),
+            Column.of("result", "Result", Format.RESULT, Placing::result));
+    return List.of(
+        Column.of("model", "Model", Format.MODEL, PlacingRow::model),
+        Column.of("tests", "Tests", Format.COUNT, PlacingRow::tests),
+        Column.of("within", "First " + top, Format.COUNT, PlacingRow::within),
+        Column.of("share", "Share", Format.SHARE, PlacingRow::share),
+        Column.of("shareLow", "from", Format.SHARE, PlacingRow::shareLow),
+        Column.of("shareHigh", "to", Format.SHARE, PlacingRow::shareHigh),
+        Column.number(
+            "expectedByChance", "By chance", Format.NUMBER, 1, PlacingRow::expectedByChance),
+        Column.number(
+            "chanceOfAtLeast", "P(at least)", Format.CHANCE, 3, PlacingRow::chanceOfAtLeast),
+        Column.of("bestPlace", "Best", Format.PLACE, PlacingRow::bestPlace),
+        Column.number("medianPlace", "Median", Format.PLACE, 1, PlacingRow::medianPlace),
+        Column.of("firstYear", "First", Format.YEAR, PlacingRow::firstYear),
+        Column.of("lastYear", "Last", Format.YEAR, PlacingRow::lastYear),
+        Column.rows("places", "Places", inner, PlacingRow::places));
+  }
+}

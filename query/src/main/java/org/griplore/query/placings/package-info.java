@@ -1,0 +1,2 @@
+/** How models ranked across tests. */
+package org.griplore.query.placings;

@@ -1,0 +1,54 @@
+package org.griplore.query.question;
+
+import java.util.List;
+import java.util.Optional;
+import org.griplore.query.evidence.Citations;
+import org.griplore.query.option.Choices;
+import org.griplore.query.option.Option;
+import org.griplore.store.vocabulary.Discipline;
+import org.griplore.store.vocabulary.DisciplineCatalogue;
+
+/** Options and sentences that several questions share. */
+public final class CommonOptions {
+  /** The caution that goes with every comparison of results (after ASTM F1649, 5.3 and 5.4). */
+  public static final String RESULTS_HOLD =
+      "Results hold for the size, car, track and day they were measured with; another size of the"
+          + " same model may rank differently.";
+
+  private CommonOptions() {}
+
+  /** The option that names a discipline. */
+  public static Option discipline(String fallback) {
+    return Option.once(
+        "discipline",
+        "DISCIPLINE",
+        "a discipline's key, like wet-braking" + (fallback == null ? "" : ", or overall"),
+        fallback);
+  }
+
+  /**
+   * The key of the discipline asked for.
+   *
+   * @throws org.griplore.store.vocabulary.Refusal when the catalogue does not have it
+   */
+  public static String discipline(Choices choices, DisciplineCatalogue catalogue) {
+    String key = choices.text("discipline");
+    List<String> known = catalogue.all().stream().map(Discipline::key).toList();
+    if (key == null || !known.contains(key)) {
+      throw Choices.refusal(
+          "discipline", key == null ? "" : key, "one of " + String.join(", ", known));
+    }
+    return key;
+  }
+
+  /** Says how many of the cited reports makers supplied; nothing when none. */
+  public static Optional<String> makerCaveat(Citations citations) {
+    long makers = citations.fromMakers();
+    return makers == 0
+        ? Optional.empty()
+        : Optional.of(
+            makers
+                + (makers == 1 ? " report was" : " reports were")
+                + " supplied by a maker; `--source own --source independent` leaves them out.");
+  }
+}

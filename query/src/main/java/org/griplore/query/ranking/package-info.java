@@ -1,0 +1,2 @@
+/** Places, shares of places, and what chance alone would give. */
+package org.griplore.query.ranking;

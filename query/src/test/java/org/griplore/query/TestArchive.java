@@ -1,0 +1,156 @@
+package org.griplore.query;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.griplore.query.answer.Answer;
+import org.griplore.query.question.Desk;
+import org.griplore.store.archive.Addition;
+import org.griplore.store.archive.Archive;
+import org.griplore.store.archive.Original;
+import org.griplore.store.vocabulary.Cell;
+import org.griplore.store.vocabulary.Details;
+import org.griplore.store.vocabulary.DisciplineCatalogue;
+import org.griplore.store.vocabulary.Entry;
+import org.griplore.store.vocabulary.LineageRow;
+import org.griplore.store.vocabulary.Note;
+import org.griplore.store.vocabulary.Result;
+import org.griplore.store.vocabulary.ResultCells;
+import org.griplore.store.vocabulary.SourceKind;
+import org.griplore.store.vocabulary.TestDate;
+import org.griplore.store.vocabulary.TestReport;
+import org.griplore.store.vocabulary.Unit;
+
+/** A small archive written in a test, and the desk that answers from it. */
+public final class TestArchive implements AutoCloseable {
+  private final Archive archive;
+  private final Desk desk;
+  private int sources;
+
+  /** An empty archive in a folder. */
+  public TestArchive(Path folder) {
+    this.archive = Archive.openOrCreate(folder);
+    this.desk = new Desk(archive, DisciplineCatalogue.standard());
+  }
+
+  /** A test in the making. */
+  public static final class Told {
+    private final String key;
+    private final String date;
+    private final SourceKind kind;
+    private final String size;
+    private final List<Entry> entries = new ArrayList<>();
+    private final List<Note> notes = new ArrayList<>();
+
+    private Told(String key, String date, SourceKind kind, String size) {
+      this.key = key;
+      this.date = date;
+      this.kind = kind;
+      this.size = size;
+    }
+
+    /** A model with one figure; value or place may be null. */
+    public Told with(String model, String discipline, Double value, Unit unit, Integer place) {
+      Cell cell = new Cell("", entries.size() + 2, 2, String.valueOf(value));
+      entries.add(
+          new Entry(
+              model,
+              null,
+              null,
+              List.of(
+                  new Result(
+                      discipline,
+                      value,
+                      value == null ? null : unit,
+                      null,
+                      null,
+                      place,
+                      new ResultCells(
+                          value == null ? null : cell, null, null, place == null ? null : cell),
+                      ""))));
+      return this;
+    }
+
+    /** A note. */
+    public Told noted(String model, String discipline, String text) {
+      notes.add(new Note(model, discipline, text, new Cell("", notes.size() + 1, 1, text)));
+      return this;
+    }
+  }
+
+  /** Starts telling of a test. */
+  public static Told told(String key, String date, SourceKind kind, String size) {
+    return new Told(key, date, kind, size);
+  }
+
+  /** Adds tests as one source. */
+  public TestArchive add(Told... tests) {
+    String name = "source-" + ++sources;
+    Clock clock = Clock.fixed(Instant.parse("2024-01-01T00:00:00Z"), ZoneOffset.UTC);
+    try (Addition addition =
+        archive.begin(
+            Original.of(name, name.getBytes(StandardCharsets.UTF_8)), "table", "", clock)) {
+      for (Told test : tests) {
+        addition.put(
+            new TestReport(
+                test.key,
+                new Details(
+                    null,
+                    test.date == null ? null : new TestDate(test.date),
+                    test.kind,
+                    null,
+                    test.size,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    Map.of()),
+                test.entries,
+                test.notes,
+                List.of()));
+      }
+      addition.commit();
+    }
+    return this;
+  }
+
+  /** Adds lineage rows as one source. */
+  public TestArchive add(LineageRow... rows) {
+    String name = "source-" + ++sources;
+    try (Addition addition =
+        archive.begin(
+            Original.of(name, name.getBytes(StandardCharsets.UTF_8)),
+            "lineage",
+            "",
+            Clock.systemUTC())) {
+      for (LineageRow row : rows) {
+        addition.put(row);
+      }
+      addition.commit();
+    }
+    return this;
+  }
+
+  /** Asks a question as a command line or an address would. */
+  public Answer<?> ask(String kind, Map<String, List<String>> options) {
+    return Questions.ask(Questions.of(kind).orElseThrow(), desk, options);
+  }
+
+  /** The desk. */
+  public Desk desk() {
+    return desk;
+  }
+
+  @Override
+  public void close() {
+    desk.close();
+    archive.close();
+  }
+}

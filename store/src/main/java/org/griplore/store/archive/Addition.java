@@ -1,0 +1,176 @@
+package org.griplore.store.archive;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.channels.OverlappingFileLockException;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.util.List;
+import org.griplore.store.vocabulary.Finding;
+import org.griplore.store.vocabulary.LineageRow;
+import org.griplore.store.vocabulary.Refusal;
+import org.griplore.store.vocabulary.TestReport;
+
+/**
+ * One source on its way into the archive: whole, or not at all. Put what the source tells, then
+ * {@link #commit}; closing without it leaves the archive as it was. Not thread-safe.
+ */
+public final class Addition implements AutoCloseable {
+  private final Archive archive;
+  private final Original original;
+  private final FileChannel lockFile;
+  private final Connection connection;
+  private final RevisionWriter revision;
+  private final RowWriters rows;
+  private final ReportWriter reports;
+  private final LineageWriter lineage;
+  private boolean originalIsNew;
+  private boolean committed;
+
+  private Addition(
+      Archive archive,
+      Original original,
+      FileChannel lockFile,
+      Connection connection,
+      RevisionWriter revision) {
+    this.archive = archive;
+    this.original = original;
+    this.lockFile = lockFile;
+    this.connection = connection;
+    this.revision = revision;
+    this.rows = new RowWriters(connection, revision.id());
+    this.reports = new ReportWriter(connection, rows);
+    this.lineage = new LineageWriter(rows);
+  }
+
+  static Addition begin(
+      Archive archive, Original original, String form, String options, Clock clock) {
+    FileChannel lockFile = lock(archive);
+    Connection connection = null;
+    try {
+      connection = archive.ownWriting();
+      connection.setAutoCommit(false);
+      RevisionWriter revision = RevisionWriter.begin(connection, original, form, options, clock);
+      return new Addition(archive, original, lockFile, connection, revision);
+    } catch (SQLException e) {
+      Refusal refusal = ArchiveFailure.of(e);
+      release(connection, lockFile, refusal);
+      throw refusal;
+    } catch (RuntimeException e) {
+      release(connection, lockFile, e);
+      throw e;
+    }
+  }
+
+  /**
+   * Adds what is told of one test. A test told in several pieces is put together by its key; the
+   * details of the first piece count. A second figure for the same entry and discipline is not
+   * taken and becomes a finding.
+   */
+  public void put(TestReport report) {
+    reports.put(report);
+  }
+
+  /** Adds what is known of a model's descent. */
+  public void put(LineageRow row) {
+    lineage.put(row);
+  }
+
+  /** Adds a finding about this source. */
+  public void put(Finding finding) {
+    rows.finding(finding);
+  }
+
+  /**
+   * Settles that a name which was taken for a model of its own means another. Both must be names of
+   * models; the first keeps its entries as written and is no longer listed.
+   */
+  public void settleAs(String name, String means) {
+    rows.settleAs(name, means);
+  }
+
+  /**
+   * Makes it all stay.
+   *
+   * @throws Refusal when the disk is full or the original changed meanwhile; nothing was added then
+   */
+  public AdditionOutcome commit() {
+    try {
+      reports.finish();
+      rows.flush();
+      List<String> changes = revision.finish();
+      originalIsNew = archive.originals().keep(original);
+      Sql.execute(connection, "UPDATE archive_state SET stamp = stamp + 1");
+      connection.commit();
+      committed = true;
+      return new AdditionOutcome(
+          revision.isFirst() ? AdditionOutcome.Status.NEW : AdditionOutcome.Status.REVISED,
+          revision.id(),
+          reports.tests(),
+          reports.entries(),
+          reports.results(),
+          reports.notes(),
+          lineage.count(),
+          rows.findings(),
+          changes);
+    } catch (SQLException e) {
+      throw ArchiveFailure.of(e);
+    }
+  }
+
+  /** Every step is taken, whatever becomes of the others: above all the lock is released. */
+  @Override
+  public void close() {
+    try (lockFile;
+        connection) {
+      rows.close();
+      if (!committed) {
+        connection.rollback();
+      }
+    } catch (SQLException e) {
+      throw ArchiveFailure.of(e);
+    } catch (IOException e) {
+      throw new Refusal("The archive's lock could not be released: " + e.getMessage() + ".", e);
+    } finally {
+      if (!committed && originalIsNew) {
+        archive.originals().remove(original.sha256());
+      }
+    }
+  }
+
+  private static FileChannel lock(Archive archive) {
+    FileChannel channel = null;
+    try {
+      channel = archive.lockFile();
+      FileLock lock = channel.tryLock();
+      if (lock != null) {
+        return channel;
+      }
+      channel.close();
+    } catch (OverlappingFileLockException e) {
+      release(null, channel, e);
+    } catch (IOException e) {
+      throw new Refusal(
+          "The archive in " + archive.folder() + " cannot be written: " + e.getMessage() + ".", e);
+    }
+    throw new Refusal(
+        "Somebody else is adding to the archive in "
+            + archive.folder()
+            + " right now: try again when they have finished; nothing was added.");
+  }
+
+  private static void release(Connection connection, FileChannel lockFile, Exception because) {
+    try {
+      if (connection != null) {
+        connection.close();
+      }
+      if (lockFile != null) {
+        lockFile.close();
+      }
+    } catch (SQLException | IOException e) {
+      because.addSuppressed(e);
+    }
+  }
+}

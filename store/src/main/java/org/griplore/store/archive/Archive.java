@@ -1,0 +1,275 @@
+package org.griplore.store.archive;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.griplore.store.vocabulary.Problem;
+import org.griplore.store.vocabulary.Refusal;
+
+/**
+ * An archive of test reports in one folder. Reading is safe from several threads at once; one
+ * {@link Addition} at a time writes, on a connection of its own, and readers see it when it is
+ * whole.
+ */
+public final class Archive implements AutoCloseable {
+  private final Path folder;
+  private final Connection reading;
+  private final boolean writable;
+  private final OriginalFiles originals;
+  private long mostPages;
+
+  private Archive(Path folder, Connection reading, boolean writable) {
+    this.folder = folder;
+    this.reading = reading;
+    this.writable = writable;
+    this.originals = new OriginalFiles(folder);
+  }
+
+  /**
+   * Opens an archive that is there already. In a folder that cannot be written it is opened for
+   * reading only.
+   *
+   * @throws Refusal when there is none, or it is damaged or too new
+   */
+  public static Archive open(Path folder) {
+    if (!Files.isRegularFile(Connections.database(folder))) {
+      throw new Refusal(
+          "There is no archive in " + folder + ": `griplore add` makes one.",
+          new Problem("archive", folder.toString(), "a folder with archive.db in it"));
+    }
+    return opened(folder, Files.isWritable(folder));
+  }
+
+  /**
+   * Opens the archive in a folder; makes the folder and an empty archive when there is none.
+   *
+   * @throws Refusal when the folder cannot be made or written, or holds something else
+   */
+  public static Archive openOrCreate(Path folder) {
+    if (!Files.isRegularFile(Connections.database(folder))) {
+      try {
+        Files.createDirectories(folder);
+      } catch (IOException e) {
+        throw new Refusal(
+            "No archive can be made in " + folder + ": it is no folder, or it cannot be written.",
+            e,
+            new Problem("archive", folder.toString(), "a folder that can be written"));
+      }
+    }
+    return opened(folder, Files.isWritable(folder));
+  }
+
+  /** Opens the archive; in a folder that is not writable nothing is made or changed. */
+  static Archive opened(Path folder, boolean writable) {
+    DatabaseFile.refuseIncomplete(folder, writable);
+    Connection connection = null;
+    try {
+      connection = writable ? Connections.writing(folder) : Connections.readingOnly(folder);
+      if (writable) {
+        Migrations.run(connection);
+      } else {
+        Migrations.refuseOther(connection);
+      }
+      return new Archive(folder, connection, writable);
+    } catch (SQLException e) {
+      closeQuietly(connection, e);
+      throw ArchiveFailure.of(e);
+    } catch (Refusal e) {
+      closeQuietly(connection, e);
+      throw e;
+    }
+  }
+
+  private static void closeQuietly(Connection connection, Exception because) {
+    try {
+      if (connection != null) {
+        connection.close();
+      }
+    } catch (SQLException e) {
+      because.addSuppressed(e);
+    }
+  }
+
+  /** The archive's folder. */
+  public Path folder() {
+    return folder;
+  }
+
+  /** Whether this archive can be added to. */
+  public boolean writable() {
+    return writable;
+  }
+
+  /** Rises with every change; equal stamps mean equal contents. */
+  public long stamp() {
+    return Sql.number(reading, "SELECT stamp FROM archive_state");
+  }
+
+  /** The kept original files. */
+  public OriginalFiles originals() {
+    return originals;
+  }
+
+  /** The current reading of a content that is in the archive already, by its hash. */
+  public Optional<Revision> currentRevisionOf(String sha256) {
+    return Sql.first(
+        reading,
+        Revision.SELECT + " WHERE r.sha256 = ? AND r.superseded_by IS NULL ORDER BY r.id",
+        Revision::read,
+        sha256);
+  }
+
+  /** All readings of all sources, oldest first. */
+  public List<Revision> revisions() {
+    return Sql.list(reading, Revision.SELECT + " ORDER BY r.id", Revision::read);
+  }
+
+  /** The models with what is known of their descent, by name. */
+  public List<ModelRecord> models() {
+    return ModelReader.all(reading);
+  }
+
+  /** Everything current, loaded into columns for whole-archive questions. */
+  public Snapshot snapshot() {
+    return SnapshotLoader.load(reading);
+  }
+
+  /** Where one result stands, or empty when there is no such result. */
+  public Optional<ResultOrigin> originOf(long result) {
+    return OriginReader.read(reading, result);
+  }
+
+  /** The notes of the current reports, in the order they were added. */
+  public List<NoteRecord> notes() {
+    try (NoteFeed feed = noteFeed()) {
+      List<NoteRecord> notes = new ArrayList<>();
+      feed.forEachSince(0, (note, names) -> notes.add(note));
+      return List.copyOf(notes);
+    }
+  }
+
+  /** Opens the current notes as they are now, for reading them one by one. */
+  public NoteFeed noteFeed() {
+    return NoteFeed.open(this);
+  }
+
+  /** How many notes the current reports hold. */
+  public long noteCount() {
+    return Sql.number(
+        reading,
+        "SELECT count(*) FROM note n JOIN report p ON p.id = n.report"
+            + " JOIN revision r ON r.id = p.revision AND r.superseded_by IS NULL");
+  }
+
+  /** How many figures the current reports hold. */
+  public long figureCount() {
+    return Sql.number(
+        reading,
+        "SELECT count(*) FROM revision r JOIN report p ON p.revision = r.id"
+            + " JOIN entry e ON e.report = p.id JOIN result x ON x.entry = e.id"
+            + " WHERE r.superseded_by IS NULL");
+  }
+
+  /** How many sources the archive holds. */
+  public long sourceCount() {
+    return Sql.number(reading, "SELECT count(*) FROM source_file");
+  }
+
+  /** How many findings the current revisions hold. */
+  public long findingCount() {
+    return Sql.number(
+        reading,
+        "SELECT count(*) FROM finding f"
+            + " JOIN revision r ON r.id = f.revision AND r.superseded_by IS NULL");
+  }
+
+  /** What one reading said differently from the one before it, in sentences. */
+  public List<String> revisionChanges(int revision) {
+    return Sql.list(
+        reading,
+        "SELECT sentence FROM revision_change WHERE revision = ? ORDER BY position",
+        row -> row.getString(1),
+        revision);
+  }
+
+  /** The findings of one reading, superseded or not, in reading order. */
+  public List<FindingRecord> findingsOf(int revision) {
+    return FindingReader.ofRevision(reading, revision);
+  }
+
+  /** The findings of current revisions, in reading order. */
+  public List<FindingRecord> findings() {
+    return FindingReader.current(reading);
+  }
+
+  /** The logged runs of one test's current reports, in the log's order. */
+  public List<RunRecord> runs(int test) {
+    return RunReader.ofTest(reading, test);
+  }
+
+  /**
+   * Starts adding a source. Nothing is seen by others, and nothing stays, until {@link
+   * Addition#commit}.
+   *
+   * @param form what the source was read as, in a word or two
+   * @param options how it was read, as stored with the revision; empty when by the defaults
+   * @throws Refusal when the archive is read-only or somebody else is adding
+   */
+  public Addition begin(Original original, String form, String options, Clock clock) {
+    if (!writable) {
+      throw new Refusal(
+          "The archive in " + folder + " is read-only: nothing can be added.",
+          new Problem("archive", folder.toString(), "a folder that can be written"));
+    }
+    DatabaseFile.refuseGone(folder);
+    return Addition.begin(this, original, form, options, clock);
+  }
+
+  /** A writing connection for one addition. */
+  Connection ownWriting() throws SQLException {
+    Connection connection = Connections.writing(folder);
+    if (mostPages > 0) {
+      Sql.number(connection, "PRAGMA max_page_count = " + mostPages);
+    }
+    return connection;
+  }
+
+  /**
+   * Lets additions grow the database to so many pages only, as a full disk would; 0 for no limit.
+   */
+  void limitPages(long most) {
+    mostPages = most;
+  }
+
+  /** A reading connection of the caller's own, who closes it. */
+  Connection ownReading() throws SQLException {
+    return writable ? Connections.writing(folder) : Connections.readingOnly(folder);
+  }
+
+  /** Opens the lock file that one writer at a time holds. */
+  FileChannel lockFile() throws IOException {
+    return FileChannel.open(
+        folder.resolve("archive.lock"),
+        java.nio.file.StandardOpenOption.CREATE,
+        java.nio.file.StandardOpenOption.WRITE);
+  }
+
+  @Override
+  public void close() {
+    try {
+      if (writable && Files.isRegularFile(Connections.database(folder))) {
+        Connections.complete(reading);
+      }
+      reading.close();
+    } catch (SQLException e) {
+      throw ArchiveFailure.of(e);
+    }
+  }
+}

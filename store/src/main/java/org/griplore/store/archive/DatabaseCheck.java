@@ -1,0 +1,121 @@
+package org.griplore.store.archive;
+
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.LongConsumer;
+import org.griplore.store.vocabulary.Refusal;
+
+/** Verifies an archive's database: its pages, its references and the cells of current figures. */
+public final class DatabaseCheck {
+  private static final int ROWS_A_REPORT = 50_000;
+  private static final int MOST_TOLD = 10;
+
+  private final Connection connection;
+  private final List<String> problems = new ArrayList<>();
+
+  private DatabaseCheck(Connection connection) {
+    this.connection = connection;
+  }
+
+  /** Sentences on what SQLite finds wrong with its pages or indexes; empty when nothing. */
+  public static List<String> pages(Archive archive) {
+    return on(
+        archive,
+        check -> {
+          for (String told :
+              Sql.list(check.connection, "PRAGMA integrity_check(10)", row -> row.getString(1))) {
+            if (!told.equals("ok")) {
+              check.problems.add("archive.db is damaged: " + told + ".");
+            }
+          }
+        });
+  }
+
+  /** Sentences on rows that refer to a row that is not there; empty when there are none. */
+  public static List<String> references(Archive archive) {
+    return on(
+        archive,
+        check ->
+            Sql.list(
+                    check.connection,
+                    "SELECT \"table\", \"parent\", count(*) FROM pragma_foreign_key_check"
+                        + " GROUP BY 1, 2",
+                    row ->
+                        row.getLong(3)
+                            + " rows of "
+                            + row.getString(1)
+                            + " refer to a missing "
+                            + row.getString(2)
+                            + ".")
+                .forEach(check.problems::add));
+  }
+
+  /** Sentences on current figures of which a cell cannot be read; empty when there are none. */
+  public static List<String> cells(Archive archive, LongConsumer done) {
+    return on(archive, check -> check.readCells(done));
+  }
+
+  private interface Step {
+    void run(DatabaseCheck check) throws SQLException;
+  }
+
+  private static List<String> on(Archive archive, Step step) {
+    try (Connection connection = archive.ownReading()) {
+      DatabaseCheck check = new DatabaseCheck(connection);
+      step.run(check);
+      return check.problems;
+    } catch (SQLException e) {
+      return List.of(ArchiveFailure.of(e).sentence());
+    } catch (Refusal e) {
+      return List.of(e.sentence());
+    }
+  }
+
+  private void readCells(LongConsumer done) throws SQLException {
+    CellText.SheetNames sheets = SheetList.of(connection);
+    long read = 0;
+    long bad = 0;
+    try (PreparedStatement statement =
+            connection.prepareStatement(
+                "SELECT x.value_at, x.spread_at, x.runs_at, x.place_at, x.id, r.name FROM revision r"
+                    + " JOIN report p ON p.revision = r.id JOIN entry e ON e.report = p.id"
+                    + " JOIN result x ON x.entry = e.id WHERE r.superseded_by IS NULL");
+        ResultSet rows = statement.executeQuery()) {
+      while (rows.next()) {
+        for (int column = 1; column <= 4; column++) {
+          String written = rows.getString(column);
+          if (!readable(written, sheets) && bad++ < MOST_TOLD) {
+            problems.add(
+                "A figure of "
+                    + rows.getString(6)
+                    + " (number "
+                    + rows.getLong(5)
+                    + ") does not say where it stands: "
+                    + written
+                    + ".");
+          }
+        }
+        if (++read % ROWS_A_REPORT == 0) {
+          done.accept(read);
+        }
+      }
+    }
+    if (bad > MOST_TOLD) {
+      problems.add("And " + (bad - MOST_TOLD) + " more figures like these.");
+    }
+    done.accept(read);
+  }
+
+  private static boolean readable(String written, CellText.SheetNames sheets) {
+    try {
+      CellText.read(written, sheets);
+      return true;
+    } catch (IllegalArgumentException | IndexOutOfBoundsException | NullPointerException e) {
+      return false;
+    }
+  }
+}

@@ -1,0 +1,93 @@
+package org.griplore.store.archive;
+
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The current notes at one moment, read one by one on a connection of its own: additions made
+ * meanwhile are not seen. Not thread-safe.
+ */
+public final class NoteFeed implements AutoCloseable {
+  private final Connection connection;
+  private final NoteReader reader;
+
+  private NoteFeed(Connection connection) {
+    this.connection = connection;
+    this.reader = new NoteReader(connection);
+  }
+
+  static NoteFeed open(Archive archive) {
+    try {
+      Connection connection = archive.ownReading();
+      connection.setAutoCommit(false);
+      return new NoteFeed(connection);
+    } catch (SQLException e) {
+      throw ArchiveFailure.of(e);
+    }
+  }
+
+  /** Takes a note and the names it is found by. */
+  public interface Taker {
+    /**
+     * Takes one note.
+     *
+     * @param names the model's name and aliases; of a note about a test as a whole, the names of
+     *     the models tested
+     */
+    void take(NoteRecord note, List<String> names);
+  }
+
+  /** The archive's stamp at the feed's moment. */
+  public long stamp() {
+    return Sql.number(connection, "SELECT stamp FROM archive_state");
+  }
+
+  /** The newest reading; empty in a new archive. */
+  public Optional<Revision> newest() {
+    return Sql.first(connection, Revision.SELECT + " ORDER BY r.id DESC LIMIT 1", Revision::read);
+  }
+
+  /** The reading with this number. */
+  public Optional<Revision> revision(int id) {
+    return Sql.first(connection, Revision.SELECT + " WHERE r.id = ?", Revision::read, id);
+  }
+
+  /** The highest number that a note has, superseded ones included; 0 without notes. */
+  public long highestNote() {
+    return Sql.number(connection, "SELECT coalesce(max(id), 0) FROM note");
+  }
+
+  /** How many notes {@link #forEachSince} will give. */
+  public long countSince(int revision) {
+    return reader.countSince(revision);
+  }
+
+  /**
+   * Keys of the tests whose notes, or what they are shown with, may have changed by the readings
+   * after this one.
+   */
+  public List<String> testsSince(int revision) {
+    return reader.testsSince(revision);
+  }
+
+  /**
+   * Gives, in the order they were added, the notes that the readings after this one may have
+   * changed: those of {@link #testsSince}, and those about models whose names changed. Since 0,
+   * all.
+   */
+  public void forEachSince(int revision, Taker taker) {
+    reader.forEachSince(revision, taker);
+  }
+
+  @Override
+  public void close() {
+    try {
+      connection.rollback();
+      connection.close();
+    } catch (SQLException e) {
+      throw ArchiveFailure.of(e);
+    }
+  }
+}

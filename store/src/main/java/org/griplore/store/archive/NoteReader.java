@@ -1,0 +1,192 @@
+package org.griplore.store.archive;
+
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.griplore.store.vocabulary.SourceKind;
+import org.griplore.store.vocabulary.TestDate;
+
+/**
+ * Reads the notes of current reports that readings after a given one may have changed. What a
+ * report does not state of its test is taken from the test's first report that does.
+ */
+final class NoteReader {
+  private static final String NEWER_READINGS =
+      "SELECT id FROM revision WHERE id > ?1 OR superseded_by > ?1";
+
+  private static final String TESTS =
+      "SELECT test FROM report WHERE revision IN ("
+          + NEWER_READINGS
+          + ") UNION SELECT p.test FROM model m JOIN entry e ON e.model = m.id"
+          + " JOIN report p ON p.id = e.report WHERE m.same_as_revision > ?1";
+
+  private static final String MODELS =
+      "SELECT coalesce(m.same_as, m.id) FROM lineage l JOIN model m ON m.id = l.model"
+          + " WHERE l.revision IN ("
+          + NEWER_READINGS
+          + ") UNION SELECT same_as FROM model WHERE same_as_revision > ?1";
+
+  private static final String CURRENT_NOTES =
+      " FROM note n JOIN report p ON p.id = n.report"
+          + " JOIN revision r ON r.id = p.revision AND r.superseded_by IS NULL"
+          + " LEFT JOIN model m ON m.id = n.model WHERE ";
+
+  private final Connection connection;
+
+  NoteReader(Connection connection) {
+    this.connection = connection;
+  }
+
+  /** What is said of a test as a whole. */
+  private static final class Told {
+    String key;
+    String title;
+    String date;
+    String size;
+    String source;
+  }
+
+  /** A report's own words and, where it is silent, its test's. */
+  private record Report(Told test, String title, String date, String size, String source) {}
+
+  long countSince(int revision) {
+    return Sql.number(connection, "SELECT count(*)" + CURRENT_NOTES + changed(revision), revision);
+  }
+
+  /**
+   * The condition on a note. There is no index from models to notes: they are only looked through
+   * where a name did change.
+   */
+  private String changed(int revision) {
+    if (revision == 0) {
+      return "?1 = 0";
+    }
+    String ofTests = "p.test IN (" + TESTS + ")";
+    boolean renamed = Sql.first(connection, MODELS, row -> row.getInt(1), revision).isPresent();
+    return renamed ? "(" + ofTests + " OR coalesce(m.same_as, m.id) IN (" + MODELS + "))" : ofTests;
+  }
+
+  List<String> testsSince(int revision) {
+    return Sql.list(
+        connection,
+        "SELECT key FROM test WHERE id IN (" + TESTS + ") ORDER BY id",
+        row -> row.getString(1),
+        revision);
+  }
+
+  void forEachSince(int revision, NoteFeed.Taker taker) {
+    Map<Integer, Report> reports = reports(revision);
+    Map<Integer, List<String>> tested = tested(revision);
+    Map<Integer, List<String>> names = modelNames();
+    Map<Integer, String> disciplines =
+        NumberedWords.read(connection, "SELECT id, key FROM discipline");
+    CellText.SheetNames sheets = SheetList.of(connection);
+    try (PreparedStatement statement =
+        connection.prepareStatement(
+            "SELECT n.id, n.report, p.test, p.revision, r.name, coalesce(m.same_as, m.id),"
+                + " n.discipline, n.words, n.stands_at, (SELECT CASE WHEN count(*) = 1 THEN"
+                + " max(e.size) END FROM entry e WHERE e.report = n.report AND e.model = n.model)"
+                + CURRENT_NOTES
+                + changed(revision)
+                + " ORDER BY n.id")) {
+      statement.setInt(1, revision);
+      try (ResultSet row = statement.executeQuery()) {
+        while (row.next()) {
+          Report report = reports.get(row.getInt(2));
+          int model = row.getInt(6);
+          String date = either(report.date(), report.test().date);
+          String source = either(report.source(), report.test().source);
+          taker.take(
+              new NoteRecord(
+                  row.getLong(1),
+                  row.getInt(4),
+                  row.getString(5),
+                  report.test().key,
+                  either(report.title(), report.test().title),
+                  date == null ? null : new TestDate(date),
+                  either(row.getString(10), either(report.size(), report.test().size)),
+                  source == null ? null : SourceKind.valueOf(source),
+                  model == 0 ? null : names.get(model).get(0),
+                  disciplines.get(row.getInt(7)),
+                  row.getString(8),
+                  CellText.read(row.getString(9), sheets)),
+              model == 0
+                  ? tested.getOrDefault(row.getInt(3), List.of())
+                  : names.getOrDefault(model, List.of()));
+        }
+      }
+    } catch (SQLException e) {
+      throw ArchiveFailure.of(e);
+    }
+  }
+
+  private static String either(String own, String other) {
+    return own == null ? other : own;
+  }
+
+  /** Reports of all tests that have one of the notes wanted. */
+  private Map<Integer, Report> reports(int revision) {
+    Map<Integer, Told> tests = new HashMap<>();
+    Map<Integer, Report> reports = new HashMap<>();
+    Sql.list(
+        connection,
+        "SELECT p.id, p.test, t.key, p.title, p.date, p.size, p.source_kind FROM report p"
+            + " JOIN test t ON t.id = p.test"
+            + " JOIN revision r ON r.id = p.revision AND r.superseded_by IS NULL"
+            + " WHERE p.test IN (SELECT p.test"
+            + CURRENT_NOTES
+            + changed(revision)
+            + ") ORDER BY p.id",
+        row -> {
+          Told test = tests.computeIfAbsent(row.getInt(2), id -> new Told());
+          test.key = row.getString(3);
+          test.title = either(test.title, row.getString(4));
+          test.date = either(test.date, row.getString(5));
+          test.size = either(test.size, row.getString(6));
+          test.source = either(test.source, row.getString(7));
+          return reports.put(
+              row.getInt(1),
+              new Report(
+                  test, row.getString(4), row.getString(5), row.getString(6), row.getString(7)));
+        },
+        revision);
+    return reports;
+  }
+
+  /** Names of the models in those tests that have a note about the test as a whole. */
+  private Map<Integer, List<String>> tested(int revision) {
+    Map<Integer, List<String>> tested = new HashMap<>();
+    Sql.list(
+        connection,
+        "SELECT DISTINCT q.test, coalesce(s.name, k.name) FROM entry e"
+            + " JOIN report q ON q.id = e.report"
+            + " JOIN revision v ON v.id = q.revision AND v.superseded_by IS NULL"
+            + " JOIN model k ON k.id = e.model LEFT JOIN model s ON s.id = k.same_as"
+            + " WHERE q.test IN (SELECT p.test"
+            + CURRENT_NOTES
+            + "n.model IS NULL AND "
+            + changed(revision)
+            + ") ORDER BY 1, 2",
+        row ->
+            tested.computeIfAbsent(row.getInt(1), test -> new ArrayList<>()).add(row.getString(2)),
+        revision);
+    return tested;
+  }
+
+  /** A model's name, then its aliases. */
+  private Map<Integer, List<String>> modelNames() {
+    Map<Integer, List<String>> names = new HashMap<>();
+    for (ModelRecord model : ModelReader.all(connection)) {
+      List<String> all = new ArrayList<>();
+      all.add(model.name());
+      all.addAll(model.aliases());
+      names.put(model.id(), all);
+    }
+    return names;
+  }
+}

@@ -1,0 +1,2 @@
+/** Verifies an archive as a whole: database, originals and text index. */
+package org.griplore.store.check;

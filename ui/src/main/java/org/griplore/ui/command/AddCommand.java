@@ -1,0 +1,166 @@
+package org.griplore.ui.command;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.griplore.ingest.AddedSource;
+import org.griplore.ingest.Intake;
+import org.griplore.ingest.ReadOptions;
+import org.griplore.query.option.Choices;
+import org.griplore.store.archive.AdditionOutcome;
+import org.griplore.store.archive.Archive;
+import org.griplore.store.text.NoteIndex;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+import picocli.CommandLine.ParseResult;
+
+/** Adds files and folders to an archive, which is made when it is not there. */
+final class AddCommand implements Action {
+  /** Options for details that a source does not say: name, topic, meaning. */
+  private static final List<List<String>> DETAILS =
+      List.of(
+          List.of(
+              "kind",
+              "source_kind",
+              "KIND",
+              "Who stands behind the reports: own, independent, maker"),
+          List.of("publication", "source", "NAME", "Who published them"),
+          List.of("test", "test", "KEY", "The test's key"),
+          List.of("title", "title", "TEXT", "The test's title"),
+          List.of("date", "date", "DATE", "When it was tested"),
+          List.of("size", "size", "SIZE", "The size tested, like \"205/55 R16 91V\""),
+          List.of("season", "season", "CLASS", "summer, winter or all-season"),
+          List.of("vehicle", "vehicle", "TEXT", "The vehicle, with its mass in kg"),
+          List.of("venue", "venue", "TEXT", "The proving ground"),
+          List.of("unit", "unit", "UNIT", "The unit of all columns that state none"));
+
+  private final Clock clock;
+
+  private AddCommand(Clock clock) {
+    this.clock = clock;
+  }
+
+  static CommandSpec spec(Clock clock) {
+    CommandSpec spec = CommandSpec.wrapWithoutInspection(new AddCommand(clock));
+    spec.usageMessage()
+        .description(
+            "Add files, or all files in folders, to an archive; it is made when it is not there."
+                + " The same content twice changes nothing; a changed file becomes a new reading.")
+        .footer(
+            "",
+            "Example: griplore add results/2021 --kind own --archive my-archive",
+            "Details a file does not say may also stand beside it, in FILE.details, as lines like"
+                + " `Size: 205/55 R16 91V`.");
+    spec.addPositional(
+        PositionalParamSpec.builder()
+            .type(List.class)
+            .auxiliaryTypes(String.class)
+            .arity("0..*")
+            .paramLabel("PATH")
+            .description("Files and folders")
+            .build());
+    for (List<String> detail : DETAILS) {
+      spec.addOption(
+          OptionSpec.builder("--" + detail.get(0))
+              .type(String.class)
+              .paramLabel(detail.get(2))
+              .description(detail.get(3) + ", where a file does not say")
+              .build());
+    }
+    spec.addOption(CommonWords.archive());
+    return spec;
+  }
+
+  @Override
+  public int run(ParseResult words, Terminal terminal) {
+    List<String> given = words.matchedPositionalValue(0, List.of());
+    if (given.isEmpty()) {
+      throw Choices.refusal("PATH", "", "a file or folder, as in `griplore add results/2021`");
+    }
+    List<Path> paths = given.stream().map(path -> CommonWords.path("PATH", path)).toList();
+    Path folder = CommonWords.archive(words);
+    Paths.refuseMissing(paths);
+    try (Archive archive = Archive.openOrCreate(folder);
+        ProgressLine progress = new ProgressLine(terminal)) {
+      Intake intake = new Intake(archive, CommonWords.catalogue(archive), clock);
+      List<AddedSource> added =
+          intake.add(
+              paths,
+              new ReadOptions(details(words)),
+              (name, done, total) -> progress.show("reading " + name, done, total));
+      progress.show("indexing notes", added.size(), added.size());
+      NoteIndex.open(archive).close();
+      progress.close();
+      return told(added, terminal);
+    }
+  }
+
+  private static Map<String, String> details(ParseResult words) {
+    Map<String, String> details = new HashMap<>();
+    for (List<String> detail : DETAILS) {
+      String value = words.matchedOptionValue("--" + detail.get(0), null);
+      if (value != null && !value.isBlank()) {
+        details.put(detail.get(1), value);
+      }
+    }
+    return details;
+  }
+
+  /** Says what became of each source; refusals go to standard error. */
+  static int told(List<AddedSource> added, Terminal terminal) {
+    int refused = 0;
+    long findings = 0;
+    for (AddedSource source : added) {
+      if (source.refusal() != null) {
+        refused++;
+        terminal.err().println("griplore: " + source.refusal().sentence());
+        continue;
+      }
+      findings += source.outcome().findings();
+      terminal.out().println(line(source.name(), source.outcome()));
+      source.outcome().changes().forEach(change -> terminal.out().println("    " + change));
+    }
+    if (findings > 0) {
+      terminal
+          .out()
+          .println(
+              findings
+                  + (findings == 1 ? " finding" : " findings")
+                  + ": `griplore findings` lists what was assumed or not understood.");
+    }
+    return refused > 0 ? ExitCode.ERROR : ExitCode.ANSWERED;
+  }
+
+  private static String line(String name, AdditionOutcome outcome) {
+    return switch (outcome.status()) {
+      case UNCHANGED -> name + ": in the archive already, nothing changed";
+      case NEW -> name + ": " + counts(outcome);
+      case REVISED -> name + ": read anew, " + counts(outcome);
+    };
+  }
+
+  private static String counts(AdditionOutcome outcome) {
+    StringBuilder counts = new StringBuilder();
+    count(counts, outcome.tests(), "test");
+    count(counts, outcome.entries(), "tyre");
+    count(counts, outcome.results(), "result");
+    count(counts, outcome.notes(), "note");
+    count(counts, outcome.lineage(), "model");
+    count(counts, outcome.findings(), "finding");
+    return counts.toString();
+  }
+
+  private static void count(StringBuilder counts, long number, String what) {
+    if (number > 0) {
+      counts
+          .append(counts.isEmpty() ? "" : ", ")
+          .append(number)
+          .append(' ')
+          .append(what)
+          .append(number == 1 ? "" : "s");
+    }
+  }
+}

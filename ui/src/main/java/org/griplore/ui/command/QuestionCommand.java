@@ -1,0 +1,116 @@
+package org.griplore.ui.command;
+
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import org.griplore.query.Questions;
+import org.griplore.query.answer.Answer;
+import org.griplore.query.option.Option;
+import org.griplore.query.question.Desk;
+import org.griplore.query.question.Question;
+import org.griplore.store.archive.Archive;
+import org.griplore.store.vocabulary.DisciplineCatalogue;
+import org.griplore.store.vocabulary.Refusal;
+import org.griplore.ui.render.OutputFormat;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+import picocli.CommandLine.ParseResult;
+
+/** A question as a command: its definition becomes the options, its answer is written out. */
+final class QuestionCommand implements Action {
+  private final Question question;
+
+  QuestionCommand(Question question) {
+    this.question = question;
+  }
+
+  CommandSpec spec() {
+    CommandSpec spec = CommandSpec.wrapWithoutInspection(this);
+    spec.usageMessage()
+        .description(question.purpose() + ".")
+        .footer("", "Example: griplore " + question.example());
+    for (Option option : question.options()) {
+      if (option.isArgument()) {
+        spec.addPositional(
+            PositionalParamSpec.builder()
+                .type(List.class)
+                .auxiliaryTypes(String.class)
+                .arity("0..*")
+                .paramLabel(option.value())
+                .description(sentence(option))
+                .build());
+      } else {
+        spec.addOption(option(option));
+      }
+    }
+    spec.addOption(CommonWords.archive());
+    spec.addOption(CommonWords.format());
+    return spec;
+  }
+
+  private static OptionSpec option(Option option) {
+    return OptionSpec.builder("--" + option.name())
+        .type(List.class)
+        .auxiliaryTypes(String.class)
+        .arity("1")
+        .paramLabel(option.words().isEmpty() ? option.value() : String.join("|", option.words()))
+        .description(sentence(option))
+        .build();
+  }
+
+  private static String sentence(Option option) {
+    String meaning = option.meaning();
+    String sentence = Character.toUpperCase(meaning.charAt(0)) + meaning.substring(1);
+    if (option.given() == Option.Given.REPEATED) {
+      sentence += "; may be repeated";
+    }
+    if (option.fallback() != null) {
+      sentence += " (" + option.fallback() + " when not given)";
+    }
+    return sentence.replace("%", "%%");
+  }
+
+  @Override
+  public int run(ParseResult words, Terminal terminal) {
+    OutputFormat format = CommonWords.format(words);
+    Path folder = CommonWords.archive(words);
+    // read while the database is opened: both take a tenth of a second
+    CompletableFuture<DisciplineCatalogue> catalogue =
+        CompletableFuture.supplyAsync(() -> CommonWords.catalogue(folder));
+    try (Archive archive = Archive.open(folder);
+        Desk desk = new Desk(archive, joined(catalogue))) {
+      Answer<?> answer = Questions.ask(question, desk, given(words));
+      format.write(answer, terminal.out(), terminal.style());
+      return answer.hasEvidence() ? ExitCode.ANSWERED : ExitCode.NO_EVIDENCE;
+    }
+  }
+
+  private static DisciplineCatalogue joined(CompletableFuture<DisciplineCatalogue> catalogue) {
+    try {
+      return catalogue.join();
+    } catch (CompletionException e) {
+      if (e.getCause() instanceof Refusal refusal) {
+        throw refusal;
+      }
+      throw e;
+    }
+  }
+
+  private Map<String, List<String>> given(ParseResult words) {
+    Map<String, List<String>> given = new LinkedHashMap<>();
+    for (Option option : question.options()) {
+      List<String> values =
+          option.isArgument()
+              ? words.matchedPositionalValue(0, List.of())
+              : words.matchedOptionValue("--" + option.name(), List.of());
+      if (!values.isEmpty()) {
+        given.put(option.name(), values);
+      }
+    }
+    return given;
+  }
+}

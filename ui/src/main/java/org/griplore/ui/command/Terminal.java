@@ -1,0 +1,13 @@
+package org.griplore.ui.command;
+
+import java.io.PrintWriter;
+import org.griplore.ui.render.TerminalStyle;
+
+/**
+ * Where a command writes.
+ *
+ * @param out answers
+ * @param err refusals and progress
+ * @param style what {@code out} can show
+ */
+public record Terminal(PrintWriter out, PrintWriter err, TerminalStyle style) {}

@@ -1,0 +1,110 @@
+package org.griplore.ui.render;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.griplore.query.answer.Column;
+import org.griplore.query.answer.Figure;
+import org.griplore.store.text.Snippet;
+
+/** Writes a value for people: the digits its column asks for, an en dash where it is missing. */
+public final class Shown {
+  /** What stands where there is no value. */
+  public static final String MISSING = "\u2013";
+
+  private static final String MINUS = "\u2212";
+
+  private Shown() {}
+
+  /** The value of a row in a column, as people read it. */
+  public static <R> String of(Column<R> column, R row) {
+    return value(column, column.value().apply(row));
+  }
+
+  /** A value of a column, as people read it. */
+  public static String value(Column<?> column, Object value) {
+    if (value == null) {
+      return MISSING;
+    }
+    return switch (column.format()) {
+      case TEXT, MODEL, LINE, TEST, DISCIPLINE, DATE -> text(value);
+      case COUNT, YEAR, RESULT -> String.valueOf(value);
+      case PLACE -> place(value);
+      case SHARE -> String.format(Locale.ROOT, "%.0f %%", 100 * (Double) value);
+      case CHANCE -> chance((Double) value, column.decimals());
+      case NUMBER -> number((Double) value, column.decimals());
+      case DELTA -> delta((Double) value, column.decimals());
+      case FLAG -> Boolean.TRUE.equals(value) ? "yes" : "no";
+      case FIGURE -> figure((Figure) value, column.decimals());
+      case SNIPPET -> snippet((Snippet) value);
+      case TEXTS ->
+          ((List<?>) value).stream().map(String::valueOf).collect(Collectors.joining(", "));
+      case ROWS -> String.valueOf(((List<?>) value).size());
+    };
+  }
+
+  private static String text(Object value) {
+    String text = value instanceof Double number ? plain(number) : String.valueOf(value);
+    return text.isEmpty() ? MISSING : text;
+  }
+
+  /** All digits of a number, without a needless point: 31.2, 7, 0.0341. */
+  public static String plain(double number) {
+    if (number == Math.rint(number) && Math.abs(number) < 1e15) {
+      return signed(String.valueOf((long) number));
+    }
+    return signed(String.valueOf(number));
+  }
+
+  /** A number with fixed digits and a true minus sign. */
+  public static String number(double value, int decimals) {
+    return signed(String.format(Locale.ROOT, "%." + decimals + "f", value));
+  }
+
+  /** A difference: always with its sign. */
+  public static String delta(double value, int decimals) {
+    String digits = number(value, decimals);
+    return digits.startsWith(MINUS) || isZero(digits) ? digits : "+" + digits;
+  }
+
+  private static boolean isZero(String digits) {
+    return digits.chars().allMatch(c -> c == '0' || c == '.');
+  }
+
+  private static String signed(String digits) {
+    if (!digits.startsWith("-")) {
+      return digits;
+    }
+    String unsigned = digits.substring(1);
+    return isZero(unsigned) ? unsigned : MINUS + unsigned;
+  }
+
+  private static String place(Object value) {
+    if (value instanceof Double number) {
+      return number == Math.rint(number)
+          ? String.valueOf(Math.round(number))
+          : String.format(Locale.ROOT, "%.1f", number);
+    }
+    return String.valueOf(value);
+  }
+
+  private static String chance(double value, int decimals) {
+    double least = Math.pow(10, -decimals);
+    return value > 0 && value < least ? "<" + number(least, decimals) : number(value, decimals);
+  }
+
+  private static String figure(Figure figure, int decimals) {
+    String value = figure.value() == null ? "" : number(figure.value(), decimals);
+    if (figure.place() == null) {
+      return value;
+    }
+    return value.isEmpty() ? "place " + figure.place() : value + " (" + figure.place() + ")";
+  }
+
+  private static String snippet(Snippet snippet) {
+    return snippet.pieces().stream()
+        .map(piece -> piece.hit() ? "*" + piece.text() + "*" : piece.text())
+        .collect(Collectors.joining())
+        .replaceAll("\\s+", " ");
+  }
+}

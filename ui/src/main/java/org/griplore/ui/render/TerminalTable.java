@@ -1,0 +1,101 @@
+package org.griplore.ui.render;
+
+import java.io.PrintWriter;
+import java.util.List;
+import org.griplore.query.answer.Answer;
+import org.griplore.query.answer.Column;
+import org.griplore.query.answer.Exclusion;
+import org.griplore.query.answer.Format;
+import org.griplore.query.answer.SourceReference;
+
+/** Writes an answer for a terminal: the sentence, the table, what was left out, the cautions. */
+final class TerminalTable {
+  /** With this many rows or fewer, the rows inside them are shown too. */
+  private static final int ROWS_OPENED = 3;
+
+  private static final int SOURCES_SHOWN = 12;
+
+  private final TerminalStyle style;
+
+  TerminalTable(TerminalStyle style) {
+    this.style = style;
+  }
+
+  <R> void write(Answer<R> answer, PrintWriter out) {
+    wrapped(out, "", answer.summary(), true);
+    if (answer.hasEvidence()) {
+      out.println();
+      new TextGrid(style).write(answer.columns(), answer.rows(), out);
+      if (answer.rows().size() <= ROWS_OPENED) {
+        inside(answer, out);
+      }
+    }
+    exclusions(answer.excluded(), out);
+    caveats(answer.caveats(), out);
+    sources(answer.sources(), out);
+  }
+
+  private <R> void inside(Answer<R> answer, PrintWriter out) {
+    for (Column<R> column : answer.columns()) {
+      if (column.format() != Format.ROWS) {
+        continue;
+      }
+      for (R row : answer.rows()) {
+        out.println();
+        out.println(style.strong(column.label() + ": " + Shown.of(answer.columns().get(0), row)));
+        rows(column.inner(), (List<?>) column.value().apply(row), out);
+      }
+    }
+  }
+
+  /** The inner columns belong to the inner rows: both come from the same {@code Column.rows}. */
+  @SuppressWarnings("unchecked")
+  private <S> void rows(List<? extends Column<?>> columns, List<?> rows, PrintWriter out) {
+    new TextGrid(style).write((List<Column<S>>) columns, (List<S>) rows, out);
+  }
+
+  private void exclusions(List<Exclusion> excluded, PrintWriter out) {
+    if (!excluded.isEmpty()) {
+      out.println();
+      out.println(style.strong("Left out"));
+      excluded.forEach(left -> wrapped(out, "  ", left.count() + " " + left.reason(), false));
+    }
+  }
+
+  private void caveats(List<String> caveats, PrintWriter out) {
+    if (!caveats.isEmpty()) {
+      out.println();
+      caveats.forEach(caveat -> wrapped(out, "  ", "! " + caveat, false));
+    }
+  }
+
+  private void sources(List<SourceReference> sources, PrintWriter out) {
+    if (sources.isEmpty()) {
+      return;
+    }
+    out.println();
+    out.println(style.strong("Sources"));
+    sources.stream().limit(SOURCES_SHOWN).forEach(source -> out.println(style.quiet(line(source))));
+    if (sources.size() > SOURCES_SHOWN) {
+      out.println(
+          style.quiet(
+              "  and " + (sources.size() - SOURCES_SHOWN) + " more; --format json lists them all"));
+    }
+  }
+
+  private static String line(SourceReference source) {
+    return "  %d  %s, %s%s (%s)"
+        .formatted(
+            source.id(),
+            source.title(),
+            source.date() == null ? "no date" : source.date(),
+            source.kind() == null ? "" : ", " + source.kind(),
+            source.file());
+  }
+
+  private void wrapped(PrintWriter out, String indent, String text, boolean strong) {
+    for (String line : TextGrid.wrap(text, style.width() - indent.length())) {
+      out.println(indent + (strong ? style.strong(line) : line));
+    }
+  }
+}

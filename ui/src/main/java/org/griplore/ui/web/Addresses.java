@@ -1,0 +1,90 @@
+package org.griplore.ui.web;
+
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.griplore.query.answer.Asked;
+
+/** Builds every address of the explorer: {@code /QUESTION?option=value}. */
+public final class Addresses {
+  private Addresses() {}
+
+  /** The page of an answer, with the options as they were given. */
+  public static String page(Asked asked) {
+    return of(asked.kind(), "", asked.options());
+  }
+
+  /** The same answer in another form: {@code json}, {@code csv}, {@code md}. */
+  public static String form(Asked asked, String ending) {
+    return of(asked.kind(), "." + ending, asked.options());
+  }
+
+  /** The same question with one option given these values instead; none takes the option away. */
+  public static String with(Asked asked, String option, String... values) {
+    return with(asked.kind(), asked.options(), option, values);
+  }
+
+  static String with(
+      String kind, Map<String, List<String>> options, String option, String... values) {
+    Map<String, List<String>> changed = new LinkedHashMap<>(options);
+    changed.put(option, List.of(values));
+    return of(kind, "", changed);
+  }
+
+  /** The page of a model: its placings. */
+  public static String model(String name) {
+    return of("placings", "", Map.of("model", List.of(name)));
+  }
+
+  /** The page of a line: its models. */
+  public static String line(String name) {
+    return of("models", "", Map.of("line", List.of(name)));
+  }
+
+  /** The page of a test. */
+  public static String test(String key) {
+    return of("test", "", Map.of("test", List.of(key)));
+  }
+
+  /** The tests that have a discipline. */
+  public static String discipline(String key) {
+    return of("tests", "", Map.of("discipline", List.of(key)));
+  }
+
+  /** The tests of a year that have a discipline. */
+  public static String holding(String discipline, int year) {
+    Map<String, List<String>> options = new LinkedHashMap<>();
+    options.put("discipline", List.of(discipline));
+    options.put("from", List.of(String.valueOf(year)));
+    options.put("to", List.of(String.valueOf(year)));
+    return of("tests", "", options);
+  }
+
+  /** Where a result comes from. */
+  public static String result(long number) {
+    return of("origin", "", Map.of("result", List.of(String.valueOf(number))));
+  }
+
+  /** Any question's page with options. */
+  static String of(String kind, Map<String, List<String>> options) {
+    return of(kind, "", options);
+  }
+
+  private static String of(String kind, String ending, Map<String, List<String>> options) {
+    StringBuilder address = new StringBuilder("/").append(kind).append(ending);
+    char before = '?';
+    for (Map.Entry<String, List<String>> option : options.entrySet()) {
+      for (String value : option.getValue()) {
+        address.append(before).append(encoded(option.getKey())).append('=').append(encoded(value));
+        before = '&';
+      }
+    }
+    return address.toString();
+  }
+
+  private static String encoded(String text) {
+    return URLEncoder.encode(text, StandardCharsets.UTF_8);
+  }
+}

@@ -1,0 +1,170 @@
+package org.griplore.ui.web;
+
+import io.javalin.Javalin;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.staticfiles.Location;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.griplore.query.Questions;
+import org.griplore.query.question.Desk;
+import org.griplore.query.question.Question;
+import org.griplore.store.vocabulary.Refusal;
+import org.griplore.ui.render.JsonAnswer;
+import org.griplore.ui.render.OutputFormat;
+import org.griplore.ui.render.TerminalStyle;
+
+/** The web explorer: every route is in {@link #routes}. */
+public final class Explorer implements AutoCloseable {
+  private final Desk desk;
+  private final Javalin server;
+  private final Pages pages;
+
+  /** Prepares the explorer of a desk; {@link #start} opens it. Closing leaves the desk open. */
+  public Explorer(Desk desk) {
+    this.desk = desk;
+    this.pages = new Pages(desk);
+    this.server =
+        Javalin.create(
+            config -> {
+              config.startup.showJavalinBanner = false;
+              config.startup.showOldJavalinVersionWarning = false;
+              config.staticFiles.add(
+                  files -> {
+                    files.hostedPath = "/static";
+                    files.directory = "/static";
+                    files.location = Location.CLASSPATH;
+                    files.headers = Map.of("Cache-Control", "max-age=86400");
+                  });
+              routes(config.routes);
+            });
+  }
+
+  private void routes(RoutesConfig routes) {
+    routes.before(Gate::pass);
+    routes.get("/", context -> html(context, pages.start()));
+    routes.get("/favicon.ico", context -> context.redirect("/static/icon.svg"));
+    for (Question question : Questions.all()) {
+      routes.get("/" + question.kind(), context -> page(context, question));
+      for (OutputFormat format : OutputFormat.values()) {
+        routes.get(
+            "/" + question.kind() + "." + format.ending(),
+            context -> answer(context, question, format));
+      }
+    }
+    routes.exception(Gate.TurnedAway.class, this::turnAway);
+    routes.exception(Refusal.class, (refusal, context) -> refuse(context, refusal));
+    routes.exception(Exception.class, this::fail);
+    routes.error(
+        404,
+        context -> {
+          if (context.attribute("refused") == null) {
+            String sentence = "There is no page " + context.path() + ".";
+            show(context, 404, RefusalView.of(new Refusal(sentence)));
+          }
+        });
+  }
+
+  private void page(Context context, Question question) {
+    Map<String, List<String>> given = given(context);
+    if (context.queryParamMap().values().stream().flatMap(List::stream).anyMatch(String::isBlank)) {
+      context.redirect(Addresses.of(question.kind(), given));
+    } else {
+      html(context, pages.of(question, given));
+    }
+  }
+
+  private void answer(Context context, Question question, OutputFormat format) {
+    StringWriter text = new StringWriter();
+    format.write(
+        Questions.ask(question, desk, given(context)), new PrintWriter(text), TerminalStyle.PLAIN);
+    context.contentType(format.contentType());
+    context.result(text.toString());
+  }
+
+  /** The options of an address, without those left empty in a form. */
+  private static Map<String, List<String>> given(Context context) {
+    Map<String, List<String>> given = new LinkedHashMap<>();
+    context
+        .queryParamMap()
+        .forEach(
+            (name, values) -> {
+              List<String> filled = values.stream().filter(value -> !value.isBlank()).toList();
+              if (!filled.isEmpty()) {
+                given.put(name, filled);
+              }
+            });
+    return given;
+  }
+
+  private void turnAway(Gate.TurnedAway turned, Context context) {
+    show(context, turned.status(), RefusalView.of(turned.refusal()));
+  }
+
+  private void refuse(Context context, Refusal refusal) {
+    if (isGone()) {
+      gone(context);
+      return;
+    }
+    String kind = context.path().replaceAll("^/|\\.\\w+$", "");
+    show(context, 400, RefusalView.of(refusal, kind, given(context), pages.offers()));
+  }
+
+  private void fail(Exception failure, Context context) {
+    if (isGone()) {
+      gone(context);
+      return;
+    }
+    String sentence =
+        "This is a defect of Griplore, not of your data: "
+            + failure.getClass().getSimpleName()
+            + ".";
+    show(context, 500, RefusalView.of(new Refusal(sentence)));
+  }
+
+  private boolean isGone() {
+    return !Files.isDirectory(desk.archive().folder());
+  }
+
+  private void gone(Context context) {
+    String sentence = "The archive " + desk.archive().folder() + " is not there any more.";
+    show(context, 503, RefusalView.of(new Refusal(sentence)));
+  }
+
+  private void show(Context context, int status, RefusalView view) {
+    context.status(status);
+    context.attribute("refused", true);
+    if (context.path().matches(".*\\.[a-z]{1,5}")) {
+      StringWriter text = new StringWriter();
+      JsonAnswer.write(view.refusal(), new PrintWriter(text));
+      context.contentType(OutputFormat.JSON.contentType());
+      context.result(text.toString());
+    } else {
+      html(context, pages.refusal(view));
+    }
+  }
+
+  private static void html(Context context, String page) {
+    context.header("Cache-Control", "no-cache");
+    context.html(page);
+  }
+
+  /**
+   * Opens it on a port of the loopback interface; 0 takes any that is free.
+   *
+   * @return the port
+   */
+  public int start(int port) {
+    server.start("127.0.0.1", port);
+    return server.port();
+  }
+
+  @Override
+  public void close() {
+    server.stop();
+  }
+}

@@ -1,0 +1,156 @@
+package org.griplore.ui.web;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import org.griplore.query.answer.Column;
+import org.griplore.query.answer.Figure;
+import org.griplore.query.answer.Format;
+import org.griplore.store.text.Snippet;
+import org.griplore.ui.render.Shown;
+
+/**
+ * A table as a page lays it out.
+ *
+ * @param heads the column heads
+ * @param rows cells in the order of the heads
+ */
+public record TableView(List<Head> heads, List<List<CellView>> rows) {
+  /** A column head, shaped like its cells. */
+  public record Head(String label, String shape) {}
+
+  /**
+   * One cell.
+   *
+   * @param text what it says
+   * @param address where it leads; null when nowhere
+   * @param shape how it is set: {@code number}, {@code words}, {@code list} or {@code whole}
+   * @param extra a quieter second text (a place, a difference); null when there is none
+   * @param pieces the text in pieces with the hits marked; empty when it is not a snippet
+   */
+  public record CellView(
+      String text, String address, String shape, String extra, List<Snippet.Piece> pieces) {
+    static CellView of(String text, String address, String shape) {
+      return new CellView(text, address, shape, null, List.of());
+    }
+  }
+
+  /** The columns of a table that are not details, laid out. */
+  static <R> TableView of(List<Column<R>> columns, List<R> rows) {
+    return of(columns, rows, Addresses::model);
+  }
+
+  /** The same, with models that lead elsewhere than to their placings. */
+  static <R> TableView of(List<Column<R>> columns, List<R> rows, UnaryOperator<String> modelPage) {
+    List<Column<R>> shown =
+        columns.stream().filter(column -> !column.detail() && isTold(column, rows)).toList();
+    List<Head> heads =
+        shown.stream()
+            .map(column -> new Head(column.label().replace("m/s2", "m/s²"), shape(column.format())))
+            .toList();
+    List<List<CellView>> cells = new ArrayList<>();
+    for (R row : rows) {
+      cells.add(shown.stream().map(column -> cell(column, row, modelPage)).toList());
+    }
+    return new TableView(heads, cells);
+  }
+
+  /** The tables inside a row, each with its heading. */
+  static <R> List<Inner> inner(List<Column<R>> columns, List<R> rows) {
+    List<Inner> tables = new ArrayList<>();
+    for (Column<R> column : columns) {
+      if (column.format() == Format.ROWS) {
+        for (R row : rows) {
+          String about = Shown.of(columns.get(0), row);
+          tables.add(
+              new Inner(
+                  column.label() + ": " + about,
+                  inside(column.inner(), (List<?>) column.value().apply(row))));
+        }
+      }
+    }
+    return tables;
+  }
+
+  /** A table inside a row. */
+  public record Inner(String heading, TableView table) {}
+
+  /** The inner columns belong to the inner rows: both come from the same {@code Column.rows}. */
+  @SuppressWarnings("unchecked")
+  private static <S> TableView inside(List<? extends Column<?>> columns, List<?> rows) {
+    return of((List<Column<S>>) columns, (List<S>) rows);
+  }
+
+  /** A column without a single value takes no room. */
+  private static <R> boolean isTold(Column<R> column, List<R> rows) {
+    return rows.isEmpty() || rows.stream().anyMatch(row -> column.value().apply(row) != null);
+  }
+
+  private static String shape(Format format) {
+    return switch (format) {
+      case COUNT, YEAR, PLACE, SHARE, CHANCE, NUMBER, DELTA, FIGURE, RESULT -> "number";
+      case DATE, FLAG, DISCIPLINE -> "whole";
+      case TEXTS -> "list";
+      case TEXT, MODEL, LINE, TEST, SNIPPET, ROWS -> "words";
+    };
+  }
+
+  private static <R> CellView cell(Column<R> column, R row, UnaryOperator<String> modelPage) {
+    Object value = column.value().apply(row);
+    String shape = shape(column.format());
+    if (value == null) {
+      return CellView.of(Shown.MISSING, null, shape);
+    }
+    String text = Shown.value(column, value);
+    return switch (column.format()) {
+      case MODEL -> CellView.of(text, modelPage.apply(text), shape);
+      case LINE -> CellView.of(text, Addresses.line(text), shape);
+      case TEST -> CellView.of(text, Addresses.test(text), shape);
+      case DISCIPLINE -> CellView.of(text, Addresses.discipline(text), shape);
+      case RESULT -> CellView.of("cell", Addresses.result((Long) value), shape);
+      case SNIPPET -> new CellView("", null, shape, null, ((Snippet) value).pieces());
+      case FIGURE -> figure((Figure) value, column);
+      case DATE -> CellView.of(day(text), null, shape);
+      case TEXT -> CellView.of(text, null, text.length() > 22 ? shape : "whole");
+      default -> CellView.of(text, null, shape);
+    };
+  }
+
+  /** A moment is shown to the minute. */
+  private static String day(String text) {
+    return text.matches("\\d{4}-\\d\\d-\\d\\dT.*") ? text.substring(0, 16).replace('T', ' ') : text;
+  }
+
+  /** A value with its difference and place under it; the unit of both is in the column's head. */
+  private static CellView figure(Figure figure, Column<?> column) {
+    String value =
+        figure.value() == null ? Shown.MISSING : Shown.number(figure.value(), column.decimals());
+    List<String> extra = new ArrayList<>();
+    if (figure.delta() != null) {
+      extra.add(Shown.delta(figure.delta(), 1) + ("%".equals(figure.deltaUnit()) ? " %" : ""));
+    }
+    if (figure.place() != null) {
+      extra.add(ordinal(figure.place()));
+    }
+    return new CellView(
+        value,
+        Addresses.result(figure.result()),
+        "number",
+        extra.isEmpty() ? null : String.join(" · ", extra),
+        List.of());
+  }
+
+  private static String ordinal(int place) {
+    int tens = place % 100;
+    String ending =
+        tens >= 11 && tens <= 13
+            ? "th"
+            : switch (place % 10) {
+              case 1 -> "st";
+              case 2 -> "nd";
+              case 3 -> "rd";
+              default -> "th";
+            };
+    return place + ending;
+  }
+}
