@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import org.griplore.ingest.grid.Grid;
 import org.griplore.ingest.grid.GridCell;
+import org.griplore.ingest.recognise.CellNumber;
 import org.griplore.ingest.recognise.DecimalMark;
 import org.griplore.ingest.recognise.DetailLines;
 import org.griplore.ingest.recognise.DetailsReader;

@@ -1,17 +1,17 @@
-package org.griplore.ingest.forms;
+package org.griplore.ingest.recognise;
 
 import java.util.Optional;
 import org.griplore.ingest.grid.GridCell;
-import org.griplore.ingest.recognise.NumberReader;
 import org.griplore.store.vocabulary.UnitWords;
 
 /**
  * The number of a cell: the one behind the text where the source keeps numbers, else the text's.
  */
-final class CellNumber {
+public final class CellNumber {
   private CellNumber() {}
 
-  static NumberReader.Reading read(GridCell cell, NumberReader numbers) {
+  /** The reading of a cell; {@code numbers} reads its text. */
+  public static NumberReader.Reading read(GridCell cell, NumberReader numbers) {
     if (cell.number() == null) {
       return numbers.read(cell.text());
     }
