@@ -74,6 +74,28 @@ final class TableReader {
     this.columns = new TableColumns(area, lines, context);
     this.roles = columns.roles();
     columns.findings().forEach(this::tell);
+    for (int column = 0; column < roles.size(); column++) {
+      context.receiver().column(understood(column));
+    }
+  }
+
+  private UnderstoodColumn understood(int column) {
+    TableArea.Head head = area.heads().get(column);
+    FigureColumn figures = columns.figures(column);
+    List<String> samples =
+        area.rows().stream()
+            .map(row -> row.get(column))
+            .filter(Objects::nonNull)
+            .map(GridCell::text)
+            .limit(3)
+            .toList();
+    String unitText = head.unitText() == null ? "" : " " + head.unitText();
+    return new UnderstoodColumn(
+        (head.text() + unitText).strip(),
+        head.cell() == null ? null : cell(head.cell(), head.cell().text()),
+        roles.get(column).words(),
+        figures == null ? "" : figures.unitWords(),
+        samples);
   }
 
   List<Entry> entries() {

@@ -38,7 +38,8 @@ final class DelimiterFinder {
 
     private boolean isRunningText() {
       boolean mostlyFigures = 2 * figures >= rows;
-      return !mostlyFigures && (wordy > 0.5 && share < 0.9 || share < 0.5 && fields == 2);
+      return !mostlyFigures
+          && (wordy > 0.5 && share < 0.9 || share < 0.5 && (fields == 2 || delimiter == ','));
     }
 
     /** Whether it is a table even in a text that has marks of Markdown, as comments have. */

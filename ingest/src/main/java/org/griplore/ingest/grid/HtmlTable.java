@@ -19,7 +19,7 @@ final class HtmlTable {
   /** As browsers do (HTML Standard, 4.9.12: colspan at most 1000). */
   private static final int WIDEST_SPAN = 1000;
 
-  private static final int MOST_PLACES = 2_000_000;
+  private static final int MOST_PLACES = 500_000;
   private static final Pattern SPAN = Pattern.compile("\\d{1,9}");
 
   private final Element table;

@@ -16,6 +16,9 @@ public final class RecordReader implements RowSource, Closeable {
   /** A longer record is no table's row. */
   private static final int LONGEST = 10 * 1024 * 1024;
 
+  /** As many columns as a workbook may have. */
+  private static final int MOST_FIELDS = 16_384;
+
   private static final int BUFFER = 1 << 16;
 
   private final String name;
@@ -45,7 +48,7 @@ public final class RecordReader implements RowSource, Closeable {
     this.whole = whole;
   }
 
-  /** Reads the beginning of a text, which may break off within quotes. */
+  /** Reads the beginning of a text to see what it is: refuses nothing, the reading itself will. */
   static RecordReader ofBeginning(Reader reader, char delimiter) {
     return new RecordReader("", reader, delimiter, false);
   }
@@ -54,8 +57,8 @@ public final class RecordReader implements RowSource, Closeable {
    * Goes to the next record; an empty line is a record of one empty field.
    *
    * @return whether there is one
-   * @throws Refusal when a record is longer than 10 million characters, holds a zero byte, or opens
-   *     a quote that is never closed
+   * @throws Refusal when a record is longer than 10 million characters, has more than 16,384
+   *     fields, holds a zero byte, or opens a quote that is never closed
    */
   @Override
   public boolean next() throws IOException {
@@ -140,7 +143,7 @@ public final class RecordReader implements RowSource, Closeable {
   }
 
   private void append(int c) {
-    if (c == 0) {
+    if (c == 0 && whole) {
       throw refusal(line, "there is a zero byte; expected text", "a zero byte", "text");
     }
     if (++recordLength > LONGEST) {
@@ -163,6 +166,13 @@ public final class RecordReader implements RowSource, Closeable {
 
   private void endField() {
     if (count == fields.length) {
+      if (whole && count >= MOST_FIELDS) {
+        throw refusal(
+            startLine,
+            "this row has more than " + MOST_FIELDS + " columns; expected a table's rows",
+            "a very wide row",
+            "rows of a table");
+      }
       fields = Arrays.copyOf(fields, 2 * count);
     }
     fields[count++] = length == 0 ? "" : new String(field, 0, length);

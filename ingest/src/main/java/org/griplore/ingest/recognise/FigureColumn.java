@@ -34,6 +34,13 @@ public final class FigureColumn {
     return figures.get(row);
   }
 
+  /**
+   * The unit of its figures as stated or assumed, {@code places}, or empty when none was decided.
+   */
+  public String unitWords() {
+    return unit.places() ? "places" : unit.unit() == null ? "" : unit.unit().symbol();
+  }
+
   /** What was assumed, contradicted or not read. */
   public List<FoundThing> findings() {
     return raw.findings;
