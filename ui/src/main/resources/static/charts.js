@@ -1,29 +1,37 @@
 'use strict';
-// Draws each plot from the specification that stands on its element, in the page's own colours.
+// Draws each plot from the specification that stands on its element. Colours are the page's own
+// variables, so that dark mode and print need no drawing anew.
 (function () {
-  const dark = window.matchMedia('(prefers-color-scheme: dark)');
+  const ACCENT = 'var(--accent)';
+  const INK = 'var(--ink)';
+  const QUIET = 'var(--quiet)';
+  const RULE = 'var(--rule)';
+  const CONFIG = {
+    aria: false,
+    background: 'transparent',
+    font: 'system-ui, -apple-system, "Segoe UI", Roboto, "Noto Sans", "DejaVu Sans", sans-serif',
+    view: { stroke: null },
+    axis: {
+      labelColor: QUIET, titleColor: QUIET, gridColor: RULE, domainColor: QUIET, tickColor: QUIET,
+      labelFontSize: 12, titleFontSize: 12, titleFontWeight: 'normal',
+    },
+    axisY: { labelColor: INK },
+    legend: {
+      labelColor: QUIET, titleColor: QUIET, labelFontSize: 12, titleFontSize: 12,
+      titleFontWeight: 'normal', symbolFillColor: ACCENT, symbolStrokeColor: 'transparent',
+    },
+    title: { color: INK },
+    text: { color: INK },
+    mark: { color: ACCENT },
+    style: { interval: { stroke: ACCENT }, chance: { fill: INK }, field: { stroke: QUIET } },
+  };
 
-  function colours() {
-    const style = getComputedStyle(document.documentElement);
-    const value = (name) => style.getPropertyValue(name).trim();
-    const ink = value('--ink');
-    const quiet = value('--quiet');
-    const rule = value('--rule');
-    const font = getComputedStyle(document.body).fontFamily;
-    return {
-      background: 'transparent',
-      font,
-      view: { stroke: null },
-      axis: {
-        labelColor: quiet, titleColor: quiet, gridColor: rule, domainColor: quiet, tickColor: quiet,
-        labelFontSize: 12, titleFontSize: 12, titleFontWeight: 'normal',
-      },
-      legend: { labelColor: quiet, titleColor: quiet, labelFontSize: 12, titleFontSize: 12, titleFontWeight: 'normal' },
-      title: { color: ink },
-      text: { color: ink },
-      mark: { color: value('--accent') },
-      rule: { color: quiet },
-    };
+  // A mark leads to its page; the table beside the plot has the same links for the keyboard.
+  function follow(event, item) {
+    const address = item && item.datum && item.datum.address;
+    if (!address) return;
+    if (event.ctrlKey || event.metaKey) window.open(address);
+    else window.location.assign(address);
   }
 
   function draw(element) {
@@ -35,14 +43,12 @@
       renderer: 'svg',
       defaultStyle: false,
       tooltip: { disableDefaultStyle: true },
-      config: colours(),
+      config: CONFIG,
+    }).then((drawn) => {
+      drawn.view.addEventListener('click', follow);
+      element.dataset.drawn = 'yes';
     });
   }
 
-  function drawAll() {
-    document.querySelectorAll('.plot').forEach(draw);
-  }
-
-  drawAll();
-  dark.addEventListener('change', drawAll);
+  document.querySelectorAll('.plot').forEach(draw);
 })();

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.griplore.ingest.grid.Grid;
 import org.griplore.ingest.grid.GridCell;
+import org.griplore.ingest.recognise.CellNumber;
 import org.griplore.ingest.recognise.DecimalMark;
 import org.griplore.ingest.recognise.DetailLines;
 import org.griplore.ingest.recognise.DetailsReader;
@@ -48,6 +49,7 @@ public final class RunLogForm {
     List<GridCell> header = grid.rows().get(0);
     OwnForm.columns(header.stream().map(GridCell::text).toList())
         .forEach((topic, position) -> columns.put(topic, header.get(position).column()));
+    OwnForm.understand(grid, OwnForm.RUN_LOG.words(), context);
     this.numbers =
         new NumberReader(
             DecimalMark.of(grid.rows().stream().skip(1).flatMap(List::stream).map(GridCell::text)));
@@ -115,11 +117,12 @@ public final class RunLogForm {
       notRead(row.get(0), "discipline, sequence, tyre and role in each row");
       return Optional.empty();
     }
-    Discipline discipline = context.catalogue().get(word.text().strip());
-    if (discipline == null) {
-      discipline =
-          context.catalogue().byHeader(word.text()).map(match -> match.discipline()).orElse(null);
-    }
+    Discipline discipline =
+        context
+            .catalogue()
+            .find(word.text().strip())
+            .or(() -> context.catalogue().byHeader(word.text()).map(match -> match.discipline()))
+            .orElse(null);
     if (discipline == null) {
       notRead(word, "a discipline of the catalogue, like wet-braking");
       return Optional.empty();

@@ -25,7 +25,17 @@ final class LogSketch {
   private int sequence;
 
   static Discipline discipline(String key, Unit unit, Direction better, Scale scale) {
-    return new Discipline(key, key, unit, better, scale, List.of(), Map.of(), null, "for a test");
+    return new Discipline(
+        key,
+        key,
+        unit.dimension(),
+        unit,
+        better,
+        scale,
+        List.of(),
+        Map.of(),
+        null,
+        "for a test");
   }
 
   /** Stops of a set at the next place, all between the same speeds. */

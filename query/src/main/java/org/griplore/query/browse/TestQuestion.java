@@ -13,10 +13,10 @@ import org.griplore.query.answer.Format;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
-import org.griplore.query.question.Choices;
+import org.griplore.query.option.Choices;
+import org.griplore.query.option.Option;
 import org.griplore.query.question.CommonOptions;
 import org.griplore.query.question.Desk;
-import org.griplore.query.question.Option;
 import org.griplore.query.question.Question;
 import org.griplore.store.archive.TestRecord;
 import org.griplore.store.vocabulary.Details;
@@ -100,8 +100,10 @@ public final class TestQuestion implements Question {
         "No test has the key \""
             + key
             + "\""
-            + (near.isEmpty() ? ": `griplore tests` lists them." : "; near: " + near + "."),
-        new Problem("test", key, "a test's key"));
+            + (near.isEmpty()
+                ? ": `griplore tests` lists them."
+                : "; near: " + String.join(", ", near) + "."),
+        new Problem("test", key, near.isEmpty() ? "a test's key" : String.join(" | ", near)));
   }
 
   private static String summary(TestRecord test, List<TyreRow> rows, List<String> disciplines) {

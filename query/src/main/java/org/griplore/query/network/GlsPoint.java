@@ -32,7 +32,8 @@ final class GlsPoint {
   private final Laplacian laplacian;
   private final double[] testWeights;
 
-  private GlsPoint(Laplacian laplacian, double[] variance, double interplay, boolean withTrace) {
+  private GlsPoint(
+      Laplacian laplacian, double[] variance, double interplay, boolean withTrace, boolean whole) {
     this.laplacian = laplacian;
     this.interplay = interplay;
     this.weights = weights(variance, interplay);
@@ -56,7 +57,7 @@ final class GlsPoint {
     }
     this.quadratic = q;
     this.squared = qq;
-    this.inverse = withTrace ? factor.inverse(false) : null;
+    this.inverse = withTrace ? factor.inverse(whole) : null;
     this.trace = withTrace ? trace() : Double.NaN;
   }
 
@@ -64,9 +65,11 @@ final class GlsPoint {
    * @param variance run-level variance of each arm
    * @param interplay variance added to each arm
    * @param withTrace whether the inverse and the trace are wanted
+   * @param whole whether that inverse is kept whole and not only where tests need it
    */
-  static GlsPoint at(Laplacian laplacian, double[] variance, double interplay, boolean withTrace) {
-    return new GlsPoint(laplacian, variance, interplay, withTrace);
+  static GlsPoint at(
+      Laplacian laplacian, double[] variance, double interplay, boolean withTrace, boolean whole) {
+    return new GlsPoint(laplacian, variance, interplay, withTrace, whole);
   }
 
   static double[] weights(double[] variance, double interplay) {

@@ -58,7 +58,7 @@ public final class NetworkFit {
         estimate.point(),
         Optional.of(Heterogeneity.of(estimate.q(), basis.df)),
         estimate.interplay(),
-        1,
+        estimate.scale(),
         estimate.evaluations());
   }
 

@@ -32,12 +32,12 @@ public final class NetworkFitter {
     if (errors == ErrorKnowledge.UNKNOWN) {
       double[] ones = new double[rows.arms];
       java.util.Arrays.fill(ones, 1);
-      GlsPoint point = GlsPoint.at(laplacian, ones, 0, false);
+      GlsPoint point = GlsPoint.at(laplacian, ones, 0, false, false);
       return NetworkFit.lumped(basis, point);
     }
     double[] variance = filled(rows, options.typicalVariance());
     InterplayEstimator.Estimate estimate =
-        new InterplayEstimator(laplacian, variance, df).estimate(options.method());
+        new InterplayEstimator(laplacian, parts, variance, df).estimate(options.method());
     return NetworkFit.known(basis, estimate);
   }
 

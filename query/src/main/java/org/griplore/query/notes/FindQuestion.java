@@ -3,7 +3,6 @@ package org.griplore.query.notes;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Collectors;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Asked;
@@ -11,17 +10,13 @@ import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Exclusion;
 import org.griplore.query.answer.Format;
 import org.griplore.query.answer.SourceReference;
-import org.griplore.query.question.Choices;
+import org.griplore.query.option.Choices;
+import org.griplore.query.option.Option;
 import org.griplore.query.question.Desk;
-import org.griplore.query.question.Option;
 import org.griplore.query.question.Question;
-import org.griplore.store.text.NoteFilter;
 import org.griplore.store.text.NoteHit;
 import org.griplore.store.text.NoteHits;
 import org.griplore.store.text.NoteQuery;
-import org.griplore.store.tyre.TyreSize;
-import org.griplore.store.vocabulary.SourceKind;
-import org.griplore.store.vocabulary.TestDate;
 
 /** Finds notes by words, the best match first. */
 public final class FindQuestion implements Question {
@@ -42,30 +37,19 @@ public final class FindQuestion implements Question {
 
   @Override
   public List<Option> options() {
-    return List.of(
-        Option.arguments(
-            "text",
-            "TEXT",
-            "words, \"words side by side\", aqua* for beginnings, -word to leave out",
-            true),
-        Option.repeated("model", "MODEL", "only notes on this model"),
-        Option.repeated("discipline", "DISCIPLINE", "only notes on this discipline"),
-        Option.once("size", "SIZE", "only notes from tests in this size", null),
-        Option.repeated("test", "KEY", "only notes from this test"),
-        Option.once("from", "YEAR", "only tests from this year on", null),
-        Option.once("to", "YEAR", "only tests up to this year", null),
-        Option.repeated("source", "KIND", "only reports of this kind")
-            .oneOf(List.of("own", "independent", "maker")),
-        Option.once("limit", "N", "show at most this many", "20"),
-        Option.once("skip", "N", "leave out the first", "0"));
+    List<Option> options = new ArrayList<>(NoteChoices.OPTIONS);
+    options.add(Option.once("limit", "N", "show at most this many", "20"));
+    options.add(Option.once("skip", "N", "leave out the first", "0"));
+    return options;
   }
 
   @Override
   public Answer<NoteHit> answer(Desk desk, Choices choices) {
-    String text = String.join(" ", choices.all("text"));
+    String text = NoteChoices.text(choices);
     int limit = choices.integer("limit", 1, 1000).orElseThrow();
     int skip = choices.integer("skip", 0, NoteQuery.MOST - limit).orElseThrow();
-    NoteHits hits = desk.notes().search(new NoteQuery(text, filter(desk, choices), limit, skip));
+    NoteHits hits =
+        desk.notes().search(new NoteQuery(text, NoteChoices.filter(desk, choices), limit, skip));
     List<Exclusion> further = new ArrayList<>();
     long beyond = hits.total() - skip - hits.hits().size();
     if (beyond > 0) {
@@ -79,36 +63,6 @@ public final class FindQuestion implements Question {
         further,
         hits.how().sentences(),
         sources(hits));
-  }
-
-  private static NoteFilter filter(Desk desk, Choices choices) {
-    Set<String> models =
-        choices.all("model").stream()
-            .map(name -> desk.names().model("model", name))
-            .map(position -> desk.evidence().models().get(position).name())
-            .collect(Collectors.toSet());
-    Set<String> sizes =
-        choices.all("size").stream()
-            .map(
-                size ->
-                    TyreSize.find(size)
-                        .orElseThrow(() -> Choices.refusal("size", size, "a size like 205/55 R16"))
-                        .toString())
-            .collect(Collectors.toSet());
-    TestDate from = choices.date("from");
-    TestDate to = choices.date("to");
-    return new NoteFilter(
-        models,
-        Set.copyOf(choices.all("discipline")),
-        Set.copyOf(choices.all("test")),
-        sizes,
-        Set.of(),
-        Set.of(),
-        choices.all("source").stream()
-            .map(word -> SourceKind.ofKey(word).orElseThrow())
-            .collect(Collectors.toSet()),
-        from == null ? null : from.year(),
-        to == null ? null : to.year());
   }
 
   private static String summary(NoteHits hits) {

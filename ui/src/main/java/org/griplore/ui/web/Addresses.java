@@ -2,6 +2,7 @@ package org.griplore.ui.web;
 
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.griplore.query.answer.Asked;
@@ -18,6 +19,18 @@ public final class Addresses {
   /** The same answer in another form: {@code json}, {@code csv}, {@code md}. */
   public static String form(Asked asked, String ending) {
     return of(asked.kind(), "." + ending, asked.options());
+  }
+
+  /** The same question with one option given these values instead; none takes the option away. */
+  public static String with(Asked asked, String option, String... values) {
+    return with(asked.kind(), asked.options(), option, values);
+  }
+
+  static String with(
+      String kind, Map<String, List<String>> options, String option, String... values) {
+    Map<String, List<String>> changed = new LinkedHashMap<>(options);
+    changed.put(option, List.of(values));
+    return of(kind, "", changed);
   }
 
   /** The page of a model: its placings. */
@@ -40,9 +53,23 @@ public final class Addresses {
     return of("tests", "", Map.of("discipline", List.of(key)));
   }
 
+  /** The tests of a year that have a discipline. */
+  public static String holding(String discipline, int year) {
+    Map<String, List<String>> options = new LinkedHashMap<>();
+    options.put("discipline", List.of(discipline));
+    options.put("from", List.of(String.valueOf(year)));
+    options.put("to", List.of(String.valueOf(year)));
+    return of("tests", "", options);
+  }
+
   /** Where a result comes from. */
   public static String result(long number) {
     return of("origin", "", Map.of("result", List.of(String.valueOf(number))));
+  }
+
+  /** Any question's page with options. */
+  static String of(String kind, Map<String, List<String>> options) {
+    return of(kind, "", options);
   }
 
   private static String of(String kind, String ending, Map<String, List<String>> options) {

@@ -1,6 +1,7 @@
 package org.griplore.ui.web;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Column;
 import org.griplore.query.question.Question;
@@ -8,8 +9,9 @@ import org.griplore.query.question.Question;
 /**
  * A page about one answer.
  *
- * @param question the question's definition, for its form
+ * @param question the question's definition
  * @param answer the answer
+ * @param form the form to ask it differently
  * @param table its rows
  * @param inner the tables inside the rows, when there are few rows
  * @param charts its plots
@@ -17,29 +19,43 @@ import org.griplore.query.question.Question;
 public record AnswerView(
     Question question,
     Answer<?> answer,
+    Form form,
     TableView table,
     List<TableView.Inner> inner,
     List<Chart> charts) {
   private static final int ROWS_OPENED = 3;
 
   /** Lays out an answer. */
-  public static <R> AnswerView of(Question question, Answer<R> answer) {
+  static <R> AnswerView of(Question question, Answer<R> answer, Offers offers) {
     List<Column<R>> columns = answer.columns();
     return new AnswerView(
         question,
         answer,
-        TableView.of(columns, answer.rows()),
+        Form.of(question, answer.asked().options(), offers),
+        TableView.of(columns, answer.rows(), modelPages(answer)),
         answer.rows().size() <= ROWS_OPENED ? TableView.inner(columns, answer.rows()) : List.of(),
         Charts.of(answer));
   }
 
-  /** What was given for an option, for its field in the form. */
-  public List<String> given(String option) {
-    return answer.asked().options().getOrDefault(option, List.of());
+  /** Among placings a model leads to its own placings, counted in the same way. */
+  private static UnaryOperator<String> modelPages(Answer<?> answer) {
+    return answer.asked().kind().equals("placings")
+        ? name -> Addresses.with(answer.asked(), "model", name)
+        : Addresses::model;
+  }
+
+  /** Whether anything narrows the question: then its form is closed. */
+  public boolean isNarrowed() {
+    return !answer.asked().options().isEmpty();
   }
 
   /** The address of the same answer in another form. */
   public String form(String ending) {
     return Addresses.form(answer.asked(), ending);
+  }
+
+  /** A sentence of the answer, its commands as links. */
+  public List<Prose.Piece> prose(String sentence) {
+    return Prose.of(sentence, answer.asked());
   }
 }

@@ -18,6 +18,7 @@ public final class Navigation {
           new Link("placings", "Placings"),
           new Link("tests", "Tests"),
           new Link("models", "Models"),
+          new Link("find", "Notes"),
           new Link("sources", "Sources"),
           new Link("findings", "Findings"));
 

@@ -2,6 +2,7 @@ package org.griplore.ui.web;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Figure;
 import org.griplore.query.answer.Format;
@@ -15,35 +16,47 @@ import org.griplore.ui.render.Shown;
  * @param rows cells in the order of the heads
  */
 public record TableView(List<Head> heads, List<List<CellView>> rows) {
-  /** A column head; numbers stand to the right. */
-  public record Head(String label, boolean number) {}
+  /** A column head, shaped like its cells. */
+  public record Head(String label, String shape) {}
 
   /**
    * One cell.
    *
    * @param text what it says
    * @param address where it leads; null when nowhere
-   * @param number whether it stands to the right
+   * @param shape how it is set: {@code number}, {@code words}, {@code list} or {@code whole}
    * @param extra a quieter second text (a place, a difference); null when there is none
    * @param pieces the text in pieces with the hits marked; empty when it is not a snippet
    */
   public record CellView(
-      String text, String address, boolean number, String extra, List<Snippet.Piece> pieces) {}
+      String text, String address, String shape, String extra, List<Snippet.Piece> pieces) {
+    static CellView of(String text, String address, String shape) {
+      return new CellView(text, address, shape, null, List.of());
+    }
+  }
 
   /** The columns of a table that are not details, laid out. */
-  public static <R> TableView of(List<Column<R>> columns, List<R> rows) {
-    List<Column<R>> shown = columns.stream().filter(column -> !column.detail()).toList();
+  static <R> TableView of(List<Column<R>> columns, List<R> rows) {
+    return of(columns, rows, Addresses::model);
+  }
+
+  /** The same, with models that lead elsewhere than to their placings. */
+  static <R> TableView of(List<Column<R>> columns, List<R> rows, UnaryOperator<String> modelPage) {
+    List<Column<R>> shown =
+        columns.stream().filter(column -> !column.detail() && isTold(column, rows)).toList();
     List<Head> heads =
-        shown.stream().map(column -> new Head(column.label(), isNumber(column.format()))).toList();
+        shown.stream()
+            .map(column -> new Head(column.label().replace("m/s2", "m/s²"), shape(column.format())))
+            .toList();
     List<List<CellView>> cells = new ArrayList<>();
     for (R row : rows) {
-      cells.add(shown.stream().map(column -> cell(column, row)).toList());
+      cells.add(shown.stream().map(column -> cell(column, row, modelPage)).toList());
     }
     return new TableView(heads, cells);
   }
 
   /** The tables inside a row, each with its heading. */
-  public static <R> List<Inner> inner(List<Column<R>> columns, List<R> rows) {
+  static <R> List<Inner> inner(List<Column<R>> columns, List<R> rows) {
     List<Inner> tables = new ArrayList<>();
     for (Column<R> column : columns) {
       if (column.format() == Format.ROWS) {
@@ -68,46 +81,62 @@ public record TableView(List<Head> heads, List<List<CellView>> rows) {
     return of((List<Column<S>>) columns, (List<S>) rows);
   }
 
-  private static boolean isNumber(Format format) {
+  /** A column without a single value takes no room. */
+  private static <R> boolean isTold(Column<R> column, List<R> rows) {
+    return rows.isEmpty() || rows.stream().anyMatch(row -> column.value().apply(row) != null);
+  }
+
+  private static String shape(Format format) {
     return switch (format) {
-      case COUNT, YEAR, PLACE, SHARE, CHANCE, NUMBER, DELTA, FIGURE, RESULT -> true;
-      case TEXT, MODEL, LINE, TEST, DISCIPLINE, DATE, FLAG, SNIPPET, ROWS, TEXTS -> false;
+      case COUNT, YEAR, PLACE, SHARE, CHANCE, NUMBER, DELTA, FIGURE, RESULT -> "number";
+      case DATE, FLAG, DISCIPLINE -> "whole";
+      case TEXTS -> "list";
+      case TEXT, MODEL, LINE, TEST, SNIPPET, ROWS -> "words";
     };
   }
 
-  private static <R> CellView cell(Column<R> column, R row) {
+  private static <R> CellView cell(Column<R> column, R row, UnaryOperator<String> modelPage) {
     Object value = column.value().apply(row);
-    boolean number = isNumber(column.format());
+    String shape = shape(column.format());
     if (value == null) {
-      return new CellView(Shown.MISSING, null, number, null, List.of());
+      return CellView.of(Shown.MISSING, null, shape);
     }
     String text = Shown.value(column, value);
     return switch (column.format()) {
-      case MODEL -> new CellView(text, Addresses.model(text), false, null, List.of());
-      case LINE -> new CellView(text, Addresses.line(text), false, null, List.of());
-      case TEST -> new CellView(text, Addresses.test(text), false, null, List.of());
-      case DISCIPLINE -> new CellView(text, Addresses.discipline(text), false, null, List.of());
-      case RESULT -> new CellView("cell", Addresses.result((Long) value), true, null, List.of());
-      case SNIPPET -> new CellView("", null, false, null, ((Snippet) value).pieces());
-      case FIGURE -> figure((Figure) value, column.decimals());
-      default -> new CellView(text, null, number, null, List.of());
+      case MODEL -> CellView.of(text, modelPage.apply(text), shape);
+      case LINE -> CellView.of(text, Addresses.line(text), shape);
+      case TEST -> CellView.of(text, Addresses.test(text), shape);
+      case DISCIPLINE -> CellView.of(text, Addresses.discipline(text), shape);
+      case RESULT -> CellView.of("cell", Addresses.result((Long) value), shape);
+      case SNIPPET -> new CellView("", null, shape, null, ((Snippet) value).pieces());
+      case FIGURE -> figure((Figure) value, column);
+      case DATE -> CellView.of(day(text), null, shape);
+      case TEXT -> CellView.of(text, null, text.length() > 22 ? shape : "whole");
+      default -> CellView.of(text, null, shape);
     };
   }
 
-  private static CellView figure(Figure figure, int decimals) {
-    String value = figure.value() == null ? Shown.MISSING : Shown.number(figure.value(), decimals);
-    StringBuilder extra = new StringBuilder();
+  /** A moment is shown to the minute. */
+  private static String day(String text) {
+    return text.matches("\\d{4}-\\d\\d-\\d\\dT.*") ? text.substring(0, 16).replace('T', ' ') : text;
+  }
+
+  /** A value with its difference and place under it; the unit of both is in the column's head. */
+  private static CellView figure(Figure figure, Column<?> column) {
+    String value =
+        figure.value() == null ? Shown.MISSING : Shown.number(figure.value(), column.decimals());
+    List<String> extra = new ArrayList<>();
     if (figure.delta() != null) {
-      extra.append(Shown.delta(figure.delta(), 1)).append(' ').append(figure.deltaUnit());
+      extra.add(Shown.delta(figure.delta(), 1) + ("%".equals(figure.deltaUnit()) ? " %" : ""));
     }
     if (figure.place() != null) {
-      extra.append(extra.isEmpty() ? "" : ", ").append(ordinal(figure.place()));
+      extra.add(ordinal(figure.place()));
     }
     return new CellView(
         value,
         Addresses.result(figure.result()),
-        true,
-        extra.isEmpty() ? null : extra.toString(),
+        "number",
+        extra.isEmpty() ? null : String.join(" · ", extra),
         List.of());
   }
 

@@ -1,0 +1,81 @@
+package org.griplore.query.notes;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import org.griplore.query.answer.Answer;
+import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Column;
+import org.griplore.query.answer.Format;
+import org.griplore.query.option.Choices;
+import org.griplore.query.option.Option;
+import org.griplore.query.question.Desk;
+import org.griplore.query.question.Question;
+import org.griplore.store.text.NoteCounts;
+import org.griplore.store.text.NoteQuery;
+
+/** Counts the notes that match, by model, discipline and year. */
+public final class TallyQuestion implements Question {
+  /**
+   * How many notes share something.
+   *
+   * @param by what they share: {@code model}, {@code discipline} or {@code year}
+   * @param value the model's name, the catalogue key or the year
+   * @param notes how many there are
+   */
+  public record TallyRow(String by, String value, int notes) {}
+
+  @Override
+  public String kind() {
+    return "tally";
+  }
+
+  @Override
+  public String purpose() {
+    return "How many past notes match words, by model, discipline and year";
+  }
+
+  @Override
+  public String example() {
+    return "tally aquaplaning --from 2018";
+  }
+
+  @Override
+  public List<Option> options() {
+    return NoteChoices.OPTIONS;
+  }
+
+  @Override
+  public Answer<TallyRow> answer(Desk desk, Choices choices) {
+    String text = NoteChoices.text(choices);
+    NoteCounts counts =
+        desk.notes().counts(new NoteQuery(text, NoteChoices.filter(desk, choices), 1, 0));
+    List<TallyRow> rows = new ArrayList<>();
+    rows.addAll(most("model", counts.models()));
+    rows.addAll(most("discipline", counts.disciplines()));
+    counts.years().forEach((year, notes) -> rows.add(new TallyRow("year", year + "", notes)));
+    return new Answer<>(
+        new Asked(kind(), "How are notes spread on: " + text + "?", choices.given()),
+        counts.total() == 1 ? "One note matches." : counts.total() + " notes match.",
+        columns(),
+        rows,
+        List.of(),
+        List.of("A note that names no model, discipline or year is in the total only."),
+        List.of());
+  }
+
+  private static List<TallyRow> most(String by, Map<String, Integer> counts) {
+    return counts.entrySet().stream()
+        .map(entry -> new TallyRow(by, entry.getKey(), entry.getValue()))
+        .sorted(Comparator.comparingInt(TallyRow::notes).reversed().thenComparing(TallyRow::value))
+        .toList();
+  }
+
+  private static List<Column<TallyRow>> columns() {
+    return List.of(
+        Column.of("by", "By", Format.TEXT, TallyRow::by),
+        Column.of("value", "Shared", Format.TEXT, TallyRow::value),
+        Column.of("notes", "Notes", Format.COUNT, TallyRow::notes));
+  }
+}

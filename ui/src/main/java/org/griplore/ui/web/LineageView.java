@@ -1,0 +1,94 @@
+package org.griplore.ui.web;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.griplore.query.answer.Answer;
+import org.griplore.query.browse.ModelsQuestion.ModelRow;
+
+/**
+ * The lines with their generations, the oldest first.
+ *
+ * @param lines by name; models of no known line stand under an empty name
+ */
+public record LineageView(List<Line> lines) {
+  /** A line and its generations. */
+  public record Line(String name, String address, List<Generation> generations) {}
+
+  /**
+   * One model in its line.
+   *
+   * @param label the generation, or the model's name where none is known
+   * @param model the full name
+   * @param years when it was launched and tested, in words
+   * @param follows the model it follows; null where that stands just before it, or none is known
+   * @param linked whether it follows the one just before it
+   */
+  public record Generation(
+      String label, String model, String address, String years, String follows, boolean linked) {}
+
+  static LineageView of(Answer<?> answer) {
+    Map<String, List<ModelRow>> byLine = new LinkedHashMap<>();
+    Map<String, ModelRow> byName = new HashMap<>();
+    for (Object row : answer.rows()) {
+      ModelRow model = (ModelRow) row;
+      byName.put(model.model(), model);
+      byLine
+          .computeIfAbsent(Optional.ofNullable(model.line()).orElse(""), l -> new ArrayList<>())
+          .add(model);
+    }
+    List<Line> lines = new ArrayList<>();
+    byLine.forEach(
+        (name, models) -> {
+          models.sort(
+              Comparator.comparingInt((ModelRow model) -> depth(model, byName))
+                  .thenComparing(
+                      ModelRow::launched, Comparator.nullsLast(Comparator.naturalOrder()))
+                  .thenComparing(ModelRow::model));
+          lines.add(new Line(name, name.isEmpty() ? null : Addresses.line(name), strip(models)));
+        });
+    return new LineageView(lines);
+  }
+
+  /** How many models went before; a ring of them, which no lineage should have, ends the count. */
+  private static int depth(ModelRow model, Map<String, ModelRow> byName) {
+    int depth = 0;
+    ModelRow at = model;
+    while (at != null && at.follows() != null && depth <= byName.size()) {
+      at = byName.get(at.follows());
+      depth++;
+    }
+    return depth;
+  }
+
+  private static List<Generation> strip(List<ModelRow> models) {
+    List<Generation> strip = new ArrayList<>();
+    String before = null;
+    for (ModelRow model : models) {
+      boolean linked = model.follows() != null && model.follows().equals(before);
+      strip.add(
+          new Generation(
+              Optional.ofNullable(model.generation()).orElse(model.model()),
+              model.model(),
+              Addresses.model(model.model()),
+              years(model),
+              linked ? null : model.follows(),
+              linked));
+      before = model.model();
+    }
+    return strip;
+  }
+
+  private static String years(ModelRow model) {
+    String launched = model.launched() == null ? "" : "from " + model.launched();
+    String tested =
+        model.tests() == 0
+            ? "not tested"
+            : model.tests() + (model.tests() == 1 ? " test" : " tests");
+    return launched.isEmpty() ? tested : launched + ", " + tested;
+  }
+}

@@ -1,0 +1,77 @@
+package org.griplore.ui.web;
+
+import java.util.List;
+import java.util.Optional;
+import org.griplore.query.evidence.Names;
+import org.griplore.query.option.Option;
+import org.griplore.query.question.Desk;
+import org.griplore.store.archive.ModelRecord;
+import org.griplore.store.archive.TestRecord;
+
+/** Names that a form offers while one types. */
+public final class Offers {
+  /** More would make every page heavy; then one types, and is corrected by the refusal. */
+  private static final int MOST = 600;
+
+  private static final String MODELS = "known-models";
+  private static final String LINES = "known-lines";
+  private static final String TESTS = "known-tests";
+
+  private final Desk desk;
+
+  Offers(Desk desk) {
+    this.desk = desk;
+  }
+
+  /**
+   * Names for the fields that refer to it.
+   *
+   * @param id the element's id
+   */
+  public record NameList(String id, List<String> names) {}
+
+  static String listFor(Option option) {
+    return switch (option.value()) {
+      case "MODEL" -> MODELS;
+      case "LINE" -> LINES;
+      case "KEY" -> TESTS;
+      default -> null;
+    };
+  }
+
+  NameList models() {
+    return list(MODELS).orElseThrow();
+  }
+
+  Optional<NameList> list(String id) {
+    if (id == null) {
+      return Optional.empty();
+    }
+    List<String> names =
+        switch (id) {
+          case MODELS -> desk.evidence().models().stream().map(ModelRecord::name).toList();
+          case LINES ->
+              desk.evidence().models().stream()
+                  .map(Names::lineName)
+                  .filter(line -> line != null)
+                  .distinct()
+                  .toList();
+          case TESTS -> desk.evidence().tests().stream().map(TestRecord::key).toList();
+          default -> List.of();
+        };
+    return Optional.of(
+        new NameList(id, names.size() > MOST ? List.of() : names.stream().sorted().toList()));
+  }
+
+  /** Whether a text is the name of a model or the key of a test. */
+  boolean isKnown(String text) {
+    return desk.evidence().models().stream().anyMatch(model -> model.name().equals(text))
+        || desk.evidence().tests().stream().anyMatch(test -> test.key().equals(text));
+  }
+
+  List<Form.Choice> disciplines() {
+    return desk.catalogue().all().stream()
+        .map(discipline -> new Form.Choice(discipline.key(), discipline.name()))
+        .toList();
+  }
+}

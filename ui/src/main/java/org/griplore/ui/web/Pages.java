@@ -1,0 +1,88 @@
+package org.griplore.ui.web;
+
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.griplore.query.Questions;
+import org.griplore.query.answer.Answer;
+import org.griplore.query.question.Desk;
+import org.griplore.query.question.Question;
+
+/** Lays out the page of every question. */
+final class Pages {
+  private final TemplateEngine templates =
+      TemplateEngine.createPrecompiled(
+          null, ContentType.Html, Pages.class.getClassLoader(), "org.griplore.ui.pages");
+  private final Desk desk;
+  private final Offers offers;
+
+  Pages(Desk desk) {
+    this.desk = desk;
+    this.offers = new Offers(desk);
+  }
+
+  String start() {
+    Question holdings = Questions.of("holdings").orElseThrow();
+    return render("start.jte", Map.of("view", view(holdings, Map.of()), "models", offers.models()));
+  }
+
+  /**
+   * The page of an answer, or of the form alone where the question needs words it was not given.
+   */
+  String of(Question question, Map<String, List<String>> given) {
+    if (given.isEmpty() && question.options().stream().anyMatch(Form::isNeeded)) {
+      return render(
+          "ask.jte", Map.of("question", question, "form", Form.of(question, Map.of(), offers)));
+    }
+    AnswerView view = view(question, given);
+    return switch (question.kind()) {
+      case "find" ->
+          render(
+              "find.jte", Map.of("view", view, "find", FindView.of(view.answer(), tally(given))));
+      case "test" ->
+          render(
+              "test.jte", Map.of("view", view, "test", TestView.of(view.answer(), notes(given))));
+      case "models" ->
+          render("models.jte", Map.of("view", view, "lineage", LineageView.of(view.answer())));
+      case "origin" ->
+          render("origin.jte", Map.of("view", view, "origin", OriginView.of(view.answer(), desk)));
+      default -> render("answer.jte", Map.of("view", view));
+    };
+  }
+
+  /** The same words and filters, counted; the page's own options do not narrow the counts. */
+  private Answer<?> tally(Map<String, List<String>> given) {
+    Map<String, List<String>> words = new LinkedHashMap<>(given);
+    words.keySet().removeAll(List.of("limit", "skip"));
+    return Questions.ask(Questions.of("tally").orElseThrow(), desk, words);
+  }
+
+  /** The notes of the test that is shown. */
+  private Answer<?> notes(Map<String, List<String>> given) {
+    return Questions.ask(
+        Questions.of("find").orElseThrow(),
+        desk,
+        Map.of("text", List.of("*"), "test", given.get("test")));
+  }
+
+  private AnswerView view(Question question, Map<String, List<String>> given) {
+    return AnswerView.of(question, Questions.ask(question, desk, given), offers);
+  }
+
+  String refusal(RefusalView view) {
+    return render("refusal.jte", Map.of("view", view));
+  }
+
+  Offers offers() {
+    return offers;
+  }
+
+  private String render(String template, Map<String, Object> parameters) {
+    StringOutput out = new StringOutput();
+    templates.render(template, parameters, out);
+    return out.toString();
+  }
+}

@@ -1,0 +1,136 @@
+package org.griplore.ui.web;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import org.griplore.ingest.grid.Content;
+import org.griplore.ingest.grid.DocumentReader;
+import org.griplore.ingest.grid.Grid;
+import org.griplore.ingest.grid.GridCell;
+import org.griplore.query.browse.OriginQuestion.OriginRow;
+import org.griplore.store.archive.Original;
+import org.griplore.store.archive.OriginalFiles;
+import org.griplore.store.vocabulary.Refusal;
+
+/**
+ * Cells with their neighbours, read anew from the kept original.
+ *
+ * @param heading the file and sheet
+ * @param columns the numbers of the columns shown
+ * @param rows the rows shown
+ * @param missing why nothing is shown; null when there is something
+ */
+public record Surroundings(String heading, List<Integer> columns, List<Row> rows, String missing) {
+  private static final int ROWS_AROUND = 4;
+  private static final int COLUMNS_AROUND = 4;
+  private static final int HEADER_ROWS = 2;
+  private static final long LONGEST = 4_000_000;
+
+  /** A row; {@code gap} when rows before it are left out. */
+  public record Row(int number, boolean gap, List<Box> boxes) {}
+
+  /** One cell's text; {@code here} when the figure comes from it. */
+  public record Box(String text, boolean here) {}
+
+  static Surroundings of(List<OriginRow> cells, OriginalFiles originals) {
+    OriginRow first = cells.get(0);
+    String heading = first.file() + (first.sheet().isEmpty() ? "" : ", sheet " + first.sheet());
+    Path kept = originals.path(first.sha256());
+    try {
+      if (Files.size(kept) > LONGEST) {
+        return none(heading, "The file is too long to show its cells here.");
+      }
+      Content content =
+          DocumentReader.read(
+              Original.of(kept.toString(), first.file(), () -> Files.newInputStream(kept)));
+      return shown(heading, cells, lines(content, first.sheet()));
+    } catch (IOException | Refusal e) {
+      return none(heading, "The kept original cannot be read: `griplore check` says why.");
+    }
+  }
+
+  private static Surroundings none(String heading, String why) {
+    return new Surroundings(heading, List.of(), List.of(), why);
+  }
+
+  private static Map<Integer, Map<Integer, String>> lines(Content content, String sheet) {
+    Map<Integer, Map<Integer, String>> lines = new HashMap<>();
+    if (content instanceof Content.Prose prose) {
+      prose.lines().forEach(line -> lines.put(line.number(), Map.of(1, line.text())));
+    } else if (content instanceof Content.Tables tables) {
+      for (Grid grid : tables.grids()) {
+        if (tables.grids().size() == 1 || grid.name().equals(sheet)) {
+          grid.rows().stream().flatMap(List::stream).forEach(cell -> put(lines, cell));
+        }
+      }
+    }
+    return lines;
+  }
+
+  private static void put(Map<Integer, Map<Integer, String>> lines, GridCell cell) {
+    lines
+        .computeIfAbsent(cell.row(), row -> new HashMap<>())
+        .putIfAbsent(cell.column(), cell.text());
+  }
+
+  private static Surroundings shown(
+      String heading, List<OriginRow> cells, Map<Integer, Map<Integer, String>> lines) {
+    TreeSet<Integer> rows = new TreeSet<>();
+    TreeSet<Integer> columns = new TreeSet<>();
+    TreeSet<Integer> known = new TreeSet<>();
+    lines.values().forEach(line -> known.addAll(line.keySet()));
+    if (known.isEmpty()) {
+      return none(heading, "The sheet is not found in the kept original.");
+    }
+    columns.add(known.first());
+    for (OriginRow cell : cells) {
+      around(rows, cell.row(), ROWS_AROUND);
+      around(columns, cell.column(), COLUMNS_AROUND);
+    }
+    rows.retainAll(lines.keySet());
+    columns.retainAll(known);
+    header(lines, columns).forEach(rows::add);
+    List<Row> shown = new ArrayList<>();
+    int before = 0;
+    for (int row : rows) {
+      Map<Integer, String> line = lines.get(row);
+      List<Box> boxes =
+          columns.stream()
+              .map(column -> new Box(line.getOrDefault(column, ""), isHere(cells, row, column)))
+              .toList();
+      int previous = before;
+      boolean gap = lines.keySet().stream().anyMatch(other -> other > previous && other < row);
+      shown.add(new Row(row, gap, boxes));
+      before = row;
+    }
+    return new Surroundings(heading, List.copyOf(columns), shown, null);
+  }
+
+  private static void around(TreeSet<Integer> numbers, int centre, int reach) {
+    for (int number = centre - reach; number <= centre + reach; number++) {
+      numbers.add(number);
+    }
+  }
+
+  /** The first rows that fill most of the columns: there the column heads stand. */
+  private static List<Integer> header(
+      Map<Integer, Map<Integer, String>> lines, TreeSet<Integer> columns) {
+    return lines.keySet().stream()
+        .sorted()
+        .filter(
+            row ->
+                lines.get(row).keySet().stream().filter(columns::contains).count() * 2
+                    > columns.size())
+        .limit(HEADER_ROWS)
+        .toList();
+  }
+
+  private static boolean isHere(List<OriginRow> cells, int row, int column) {
+    return cells.stream().anyMatch(cell -> cell.row() == row && cell.column() == column);
+  }
+}
