@@ -26,16 +26,7 @@ final class LogSketch {
 
   static Discipline discipline(String key, Unit unit, Direction better, Scale scale) {
     return new Discipline(
-        key,
-        key,
-        unit.dimension(),
-        unit,
-        better,
-        scale,
-        List.of(),
-        Map.of(),
-        null,
-        "for a test");
+        key, key, unit.dimension(), unit, better, scale, List.of(), Map.of(), null, "for a test");
   }
 
   /** Stops of a set at the next place, all between the same speeds. */
