@@ -23,7 +23,6 @@
     title: { color: INK },
     text: { color: INK },
     mark: { color: ACCENT },
-    style: { interval: { stroke: ACCENT }, chance: { fill: INK }, field: { stroke: QUIET } },
   };
 
   // A mark leads to its page; the table beside the plot has the same links for the keyboard.

@@ -18,9 +18,10 @@
  *   <li><b>Markdown with a table</b> is tables like a page, the text between them their preamble;
  *       without one it is prose.
  *   <li><b>Our own reader of delimited text</b>: see {@link org.griplore.ingest.grid.RecordReader}.
- *   <li><b>Limits</b> (a row of 10 million characters or 16,384 columns, a workbook of 512 MB, 200
- *       times its packed size or 5 million cells, a page's table of 500,000 spanned places) are
- *       counted while reading, never believed from headers.
+ *   <li><b>Limits</b> (a row of 10 million characters or 16,384 columns, a workbook of 512 MB or
+ *       200 times its packed size, 5 million cells of any source that is held in memory, a page of
+ *       32 MB, a page's table of 500,000 spanned places, notes of 500,000 lines) are counted while
+ *       reading, never believed from headers.
  * </ul>
  */
 package org.griplore.ingest.grid;

@@ -29,6 +29,9 @@ final class GlsPoint {
   /** NaN when no trace was asked. */
   final double trace;
 
+  /** tr(L^-1 M'P0P0M), what models take from the trace; NaN when no trace was asked. */
+  final double modelTrace;
+
   private final Laplacian laplacian;
   private final double[] testWeights;
 
@@ -58,7 +61,14 @@ final class GlsPoint {
     this.quadratic = q;
     this.squared = qq;
     this.inverse = withTrace ? factor.inverse(whole) : null;
-    this.trace = withTrace ? trace() : Double.NaN;
+    this.modelTrace = withTrace ? modelTrace() : Double.NaN;
+    this.trace = withTrace ? testTrace() - modelTrace : Double.NaN;
+    if (withTrace && !(trace > 0)) {
+      throw new ArithmeticException(
+          "Arm variances differ so widely that the trace for the interplay came out as "
+              + trace
+              + ".");
+    }
   }
 
   /**
@@ -80,7 +90,18 @@ final class GlsPoint {
     return w;
   }
 
-  private double trace() {
+  private double testTrace() {
+    TestRows rows = laplacian.rows;
+    double sum = 0;
+    for (int t = 0; t < rows.tests; t++) {
+      for (int i = rows.start[t]; i < rows.start[t + 1]; i++) {
+        sum += weights[i] * (1 - weights[i] / testWeights[t]);
+      }
+    }
+    return sum;
+  }
+
+  private double modelTrace() {
     TestRows rows = laplacian.rows;
     double sum = 0;
     for (int t = 0; t < rows.tests; t++) {
@@ -92,16 +113,15 @@ final class GlsPoint {
       for (int i = rows.start[t]; i < rows.start[t + 1]; i++) {
         double wi = weights[i];
         int p = laplacian.column[i];
-        sum += wi * (1 - wi / s);
         if (laplacian.order.grounded[p]) {
           continue;
         }
-        sum -= wi * wi * inverse.get(p, p);
+        sum += wi * wi * inverse.get(p, p);
         for (int j = rows.start[t]; j < rows.start[t + 1]; j++) {
           int q = laplacian.column[j];
           if (!laplacian.order.grounded[q]) {
             double wj = weights[j];
-            sum += wi * wj * ((wi + wj) / s - squares / (s * s)) * inverse.get(p, q);
+            sum -= wi * wj * ((wi + wj) / s - squares / (s * s)) * inverse.get(p, q);
           }
         }
       }

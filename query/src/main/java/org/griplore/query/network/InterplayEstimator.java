@@ -14,13 +14,12 @@ final class InterplayEstimator {
   /** Above this work of a factor the start comes from {@link StochasticStart} instead of DL. */
   private static final double HEAVY = 5e7;
 
-  /** A matrix up to this order is refactored until the root stands to the last digits. */
-  private static final int SMALL = 800;
+  /** Above this work a matrix is not refactored for a small last step. */
+  private static final double VERY_HEAVY = 5e8;
 
   /**
-   * A larger matrix is not refactored for a last step smaller than this part of the variance; its
-   * covariances are then scaled to the new variance, which leaves an error of the order of the step
-   * times the spread of arm variances, below 1e-5 of a standard error.
+   * The largest such step, relative to the variance. Covariances are then scaled to the new
+   * variance, which leaves an error of the order of the step times the spread of arm variances.
    */
   private static final double LOOSE = 1e-4;
 
@@ -65,7 +64,8 @@ final class InterplayEstimator {
     double[] sorted = variance.clone();
     java.util.Arrays.sort(sorted);
     this.typical = sorted[sorted.length / 2];
-    this.tolerance = laplacian.size() <= SMALL ? 1e-12 : LOOSE;
+    double work = laplacian.order.work;
+    this.tolerance = work <= HEAVY ? 1e-12 : work <= VERY_HEAVY ? 1e-7 : LOOSE;
   }
 
   Estimate estimate(VarianceMethod method) {
@@ -118,8 +118,7 @@ final class InterplayEstimator {
       boolean settled = Math.abs(next - t) <= allowed(step, firstSlope) * t + 1e-14 * typical;
       if (closed || (settled && next > 0)) {
         double end = closed ? t : next;
-        double scale = (end + typical) / (t + typical);
-        return against(zero, new Estimate(end, point, scale, q, evaluations));
+        return against(zero, ending(point, end, q));
       }
       if (next <= 0 && low == 0) {
         zero = zero == null ? evaluate(0, true) : zero;
@@ -133,6 +132,16 @@ final class InterplayEstimator {
     }
     throw new ArithmeticException(
         "The interplay variance did not settle between " + low + " and " + high + ".");
+  }
+
+  /**
+   * The estimate at an end near a fitted point. Over all directions the logarithm of a variance
+   * rises by {@code tr(L^-1 M'P0P0M) / rank} a unit of t.
+   */
+  private Estimate ending(GlsPoint point, double end, double q) {
+    int rank = laplacian.size() - parts.count();
+    double scale = Math.exp((end - point.interplay) * point.modelTrace / rank);
+    return new Estimate(end, point, scale, q, evaluations);
   }
 
   /** A loose end needs a slope that only a second step or the stochastic start knows. */

@@ -15,16 +15,16 @@ import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
  */
 public final class NoncentralT {
   private static final int NODES = 20;
-  private static final int PANELS = 6;
+  private static final int PANELS = 3;
 
-  /** Beyond so many sds the density of S is below 1e-300 of its peak. */
-  private static final double REACH = 38;
+  /** Beyond so many sds the density of S is below 1e-40 of its peak. */
+  private static final double REACH = 14;
 
   /** Below so many degrees of freedom f is no polynomial near 0; panels halve towards it. */
   private static final double ROUGH = 8;
 
   private static final int HALVINGS = 30;
-  private static final double[] TURNS = {-38, -12, -6, -3, -1, 0, 1, 3, 6, 12, 38};
+  private static final double[] TURNS = {-14, -8, -5, -3, -1.5, 0, 1.5, 3, 5, 8, 14};
 
   private static final double[] POINT = new double[NODES];
   private static final double[] WEIGHT = new double[NODES];

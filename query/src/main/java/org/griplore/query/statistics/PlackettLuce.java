@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
+import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
+import org.ejml.interfaces.linsol.LinearSolverDense;
 
 /**
  * Worths of models from tests that only ranked them, with ties, each test a field of its own: the
@@ -39,18 +41,19 @@ public final class PlackettLuce {
   private static final double VAGUE = 1000;
 
   private final int models;
-  private final List<RankedField> fields;
+  private final List<TieLikelihood.Choice> choices;
   private final double ghost;
   private final int[] orders;
   private final Dominance dominance;
 
   private PlackettLuce(int models, List<RankedField> fields, double ghost) {
     this.models = models;
-    this.fields = fields.stream().filter(field -> field.models().length > 1).toList();
+    List<RankedField> telling = fields.stream().filter(f -> f.models().length > 1).toList();
+    this.choices = telling.stream().flatMap(f -> TieLikelihood.choices(f).stream()).toList();
     this.ghost = ghost;
-    this.dominance = new Dominance(models, this.fields);
+    this.dominance = new Dominance(models, telling);
     this.orders =
-        this.fields.stream()
+        telling.stream()
             .flatMap(field -> field.groups().stream())
             .mapToInt(group -> group.length)
             .filter(size -> size > 1)
@@ -129,11 +132,11 @@ public final class PlackettLuce {
     double fit = evaluate(here, at, separated);
     DMatrixRMaj step = new DMatrixRMaj(size, 1);
     for (int i = 0; i < STEPS; i++) {
-      DMatrixRMaj information = identified(here.information, separated);
-      if (!CommonOps_DDRM.invert(information)) {
+      LinearSolverDense<DMatrixRMaj> solver = LinearSolverFactory_DDRM.chol(size);
+      if (!solver.setA(identified(here.information, separated))) {
         break;
       }
-      CommonOps_DDRM.mult(information, DMatrixRMaj.wrap(size, 1, here.slope.clone()), step);
+      solver.solve(DMatrixRMaj.wrap(size, 1, here.slope.clone()), step);
       double gain = 0;
       for (int j = 0; j < size; j++) {
         gain += step.get(j) * here.slope[j];
@@ -160,31 +163,39 @@ public final class PlackettLuce {
     }
     double[] pure = at.clone();
     DMatrixRMaj covariance = identified(here.information, separated);
-    if (!CommonOps_DDRM.invert(covariance)) {
+    if (!invert(covariance)) {
       CommonOps_DDRM.fill(covariance, 0);
       for (int i = 0; i < size; i++) {
         covariance.set(i, i, Double.MAX_VALUE);
       }
     }
     there.clear();
-    for (RankedField field : fields) {
-      there.add(field, pure);
+    for (TieLikelihood.Choice choice : choices) {
+      there.add(choice, pure);
     }
     return new PlackettLuceFit(
         models, orders, pure, covariance, there.value(), dominance, separated.clone());
   }
 
+  private static boolean invert(DMatrixRMaj matrix) {
+    LinearSolverDense<DMatrixRMaj> solver = LinearSolverFactory_DDRM.chol(matrix.numRows);
+    if (!solver.setA(matrix.copy())) {
+      return false;
+    }
+    solver.invert(matrix);
+    return true;
+  }
+
   private double evaluate(TieLikelihood likelihood, double[] at, boolean[] separated) {
     likelihood.clear();
-    for (RankedField field : fields) {
-      likelihood.add(field, at);
+    for (TieLikelihood.Choice choice : choices) {
+      likelihood.add(choice, at);
     }
     for (int model = 0; model < models; model++) {
       int part = dominance.part(model);
       if (part >= 0 && separated[part]) {
-        int[] pair = {model, GHOST};
-        likelihood.add(new RankedField(pair, new int[] {1, 2}, ghost), at);
-        likelihood.add(new RankedField(pair, new int[] {2, 1}, ghost), at);
+        likelihood.add(new TieLikelihood.Choice(new int[] {model, GHOST}, 1, ghost), at);
+        likelihood.add(new TieLikelihood.Choice(new int[] {GHOST, model}, 1, ghost), at);
       }
     }
     return likelihood.value();

@@ -1,5 +1,8 @@
 package org.griplore.query.statistics;
 
+import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
+import org.hipparchus.special.Erf;
+
 /**
  * How many runs it takes to see a difference: the power of the two-sided t test by the noncentral
  * t, both tails counted. A difference and a spread are in the same unit; for ratio disciplines both
@@ -11,6 +14,10 @@ package org.griplore.query.statistics;
 public record RunsNeeded(Design design, double significance) {
   /** More runs than any day has; asked for more, the question is refused. */
   public static final int MOST = 1_000_000;
+
+  private static final double NOTHING = 1e-18;
+  private static final double ACCURACY = 1e-14;
+  private static final int STEPS = 200;
 
   /** What is compared with what. */
   public enum Design {
@@ -48,7 +55,9 @@ public record RunsNeeded(Design design, double significance) {
     double critical = Tails.student(1 - significance, df);
     double noncentrality = Math.sqrt(runs / design.samples()) * Math.abs(difference) / spread;
     NoncentralT t = new NoncentralT(df, noncentrality);
-    return Math.min(1, t.above(critical) + t.below(-critical));
+    // The wrong tail needs Z below -noncentrality, whatever the spread turns out to be.
+    double wrong = Tails.normalAbove(noncentrality) < NOTHING ? 0 : t.below(-critical);
+    return Math.min(1, t.above(critical) + wrong);
   }
 
   /**
@@ -62,23 +71,28 @@ public record RunsNeeded(Design design, double significance) {
     if (difference == 0) {
       throw new IllegalArgumentException("no number of runs shows a difference of 0");
     }
-    int enough = 2;
-    while (power(enough, difference, spread) < power) {
-      if (enough >= MOST) {
-        throw new IllegalArgumentException("more than %d runs needed".formatted(MOST));
-      }
-      enough = Math.min(MOST, 2 * enough);
+    double guess = guess(difference, spread, power);
+    if (!(guess < MOST)) {
+      throw new IllegalArgumentException("more than %d runs needed".formatted(MOST));
     }
-    int few = enough == 2 ? 2 : enough / 2;
-    while (few < enough) {
-      int middle = (few + enough) / 2;
-      if (power(middle, difference, spread) < power) {
-        few = middle + 1;
-      } else {
-        enough = middle;
+    int runs = (int) Math.max(2, guess);
+    if (power(runs, difference, spread) < power) {
+      do {
+        runs++;
+      } while (power(runs, difference, spread) < power);
+    } else {
+      while (runs > 2 && power(runs - 1, difference, spread) >= power) {
+        runs--;
       }
     }
-    return enough;
+    return runs;
+  }
+
+  /** By the normal distribution, with what the t adds for few runs: right to one or two runs. */
+  private double guess(double difference, double spread, double power) {
+    double z = Tails.normal(1 - significance);
+    double ratio = (z + Math.sqrt(2) * Erf.erfInv(2 * power - 1)) * spread / difference;
+    return design.samples() * ratio * ratio + z * z / (2 * design.samples());
   }
 
   /**
@@ -88,21 +102,12 @@ public record RunsNeeded(Design design, double significance) {
    */
   public double detectable(int runs, double spread, double power) {
     checkPower(power);
-    double low = 0;
     double high = spread;
     while (power(runs, high, spread) < power) {
-      low = high;
       high *= 2;
     }
-    while (high - low > 4 * Math.ulp(high)) {
-      double middle = (low + high) / 2;
-      if (power(runs, middle, spread) < power) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    return high;
+    return new BracketingNthOrderBrentSolver(ACCURACY, ACCURACY * high, 5)
+        .solve(STEPS, difference -> power(runs, difference, spread) - power, 0, high);
   }
 
   private void checkPower(double power) {

@@ -1,5 +1,6 @@
 package org.griplore.query.statistics;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.ejml.data.DMatrixRMaj;
@@ -41,21 +42,29 @@ final class TieLikelihood {
     information.zero();
   }
 
-  void add(RankedField field, double[] parameters) {
+  /** Some of the models left in a field are chosen together: the first so many of {@code left}. */
+  record Choice(int[] left, int chosen, double weight) {}
+
+  /** The choices of a field; the last model left is none. */
+  static List<Choice> choices(RankedField field) {
     List<int[]> groups = field.groups();
-    int[] left = groups.stream().flatMapToInt(Arrays::stream).toArray();
+    int[] all = groups.stream().flatMapToInt(Arrays::stream).toArray();
+    List<Choice> choices = new ArrayList<>();
     int from = 0;
     for (int[] group : groups) {
-      if (left.length - from < 2) {
-        return;
+      if (all.length - from > 1) {
+        int[] left = Arrays.copyOfRange(all, from, all.length);
+        choices.add(new Choice(left, group.length, field.weight()));
       }
-      choice(Arrays.copyOfRange(left, from, left.length), group.length, field.weight(), parameters);
       from += group.length;
     }
+    return choices;
   }
 
-  /** The first {@code chosen} of the models left are chosen together. */
-  private void choice(int[] left, int chosen, double weight, double[] parameters) {
+  void add(Choice choice, double[] parameters) {
+    int[] left = choice.left;
+    int chosen = choice.chosen;
+    double weight = choice.weight;
     int n = left.length;
     double top = Double.NEGATIVE_INFINITY;
     for (int model : left) {
@@ -68,6 +77,7 @@ final class TieLikelihood {
     double[] ofSize = new double[sizes];
     double[][] having = new double[sizes][n];
     double[][] worths = new double[sizes][n];
+    double[][] sums = new double[sizes][];
     double all = 0;
     for (int s = 0; s < sizes; s++) {
       int t = s == 0 ? 1 : orders[s - 1];
@@ -75,9 +85,10 @@ final class TieLikelihood {
         worths[s][i] = Math.exp((worth(left[i], parameters) - top) / t);
       }
       double delta = s == 0 ? 1 : Math.exp(parameters[models + s - 1]);
-      ofSize[s] = delta * symmetric(worths[s], t, -1, -1);
+      sums[s] = symmetric(worths[s], t);
+      ofSize[s] = delta * sums[s][t];
       for (int i = 0; i < n; i++) {
-        having[s][i] = delta * worths[s][i] * symmetric(worths[s], t - 1, i, -1);
+        having[s][i] = delta * worths[s][i] * without(sums[s], worths[s][i], t - 1);
       }
       all += ofSize[s];
     }
@@ -106,13 +117,14 @@ final class TieLikelihood {
     for (int s = 1; s < sizes; s++) {
       slope[models + s - 1] -= weight * ofSize[s];
     }
-    curve(left, worths, ofSize, having, expected, all, weight, parameters);
+    curve(left, worths, sums, ofSize, having, expected, all, weight, parameters);
   }
 
   /** Adds the covariance of what is counted: 1/t for each model chosen, and the size chosen. */
   private void curve(
       int[] left,
       double[][] worths,
+      double[][] sums,
       double[] ofSize,
       double[][] having,
       double[] expected,
@@ -120,19 +132,29 @@ final class TieLikelihood {
       double weight,
       double[] parameters) {
     int n = left.length;
+    double[][] rest = new double[ofSize.length][];
+    double[] deltas = new double[ofSize.length];
+    for (int s = 1; s < deltas.length; s++) {
+      deltas[s] = Math.exp(parameters[models + s - 1]);
+    }
     for (int i = 0; i < n; i++) {
+      for (int s = 1; s < ofSize.length; s++) {
+        int t = orders[s - 1];
+        rest[s] = new double[t - 1];
+        for (int d = 0; d < t - 1; d++) {
+          rest[s][d] = without(sums[s], worths[s][i], d);
+        }
+      }
       for (int j = 0; j <= i; j++) {
-        double moment = 0;
-        for (int s = 0; s < ofSize.length; s++) {
-          int t = s == 0 ? 1 : orders[s - 1];
-          if (i == j) {
-            moment += having[s][i] / (t * t);
-          } else if (t > 1) {
-            double delta = Math.exp(parameters[models + s - 1]);
-            double pair =
-                worths[s][i] * worths[s][j] * symmetric(worths[s], t - 2, i, j) * delta / all;
-            moment += pair / (t * t);
+        double moment = i == j ? having[0][i] : 0;
+        for (int s = 1; s < ofSize.length; s++) {
+          int t = orders[s - 1];
+          double both = having[s][i];
+          if (i != j) {
+            double others = without(rest[s], worths[s][j], t - 2);
+            both = deltas[s] * worths[s][i] * worths[s][j] * others / all;
           }
+          moment += both / (t * t);
         }
         bend(left[i], left[j], weight * (moment - expected[i] * expected[j]));
       }
@@ -172,20 +194,27 @@ final class TieLikelihood {
     }
   }
 
-  /** Sum over products of {@code degree} values, two positions left out (-1 for none). */
-  private static double symmetric(double[] values, int degree, int without, int andWithout) {
-    if (degree < 0) {
-      return 0;
-    }
+  /** Sums over products of 0 to {@code degree} of the values. */
+  private static double[] symmetric(double[] values, int degree) {
     double[] sums = new double[degree + 1];
     sums[0] = 1;
-    for (int i = 0; i < values.length; i++) {
-      if (i != without && i != andWithout) {
-        for (int d = degree; d > 0; d--) {
-          sums[d] += sums[d - 1] * values[i];
-        }
+    for (double value : values) {
+      for (int d = degree; d > 0; d--) {
+        sums[d] += sums[d - 1] * value;
       }
     }
-    return sums[degree];
+    return sums;
+  }
+
+  /**
+   * The sum of products of so many values with one value taken out again. What cancels is small
+   * against the whole sum, and it is only ever looked at as a share of that.
+   */
+  private static double without(double[] sums, double value, int degree) {
+    double rest = 1;
+    for (int d = 1; d <= degree; d++) {
+      rest = Math.max(0, sums[d] - value * rest);
+    }
+    return rest;
   }
 }

@@ -24,8 +24,9 @@ import org.griplore.query.network.VarianceMethod;
  * elapsed time, because the latter says little on a busy machine.
  *
  * <pre>
- * mvn -q -pl query -am test-compile exec:java -Dexec.classpathScope=test -Dexec.skip=false \
- *   -Dexec.mainClass=org.griplore.query.bench.NetworkBench
+ * mvn -q -pl query -am test-compile dependency:build-classpath -Dmdep.outputFile=target/classpath
+ * java -Xmx1g -cp query/target/test-classes:query/target/classes:$(cat query/target/classpath) \
+ *   org.griplore.query.bench.NetworkBench
  * </pre>
  *
  * <p>The argument {@code quick} takes fewer rounds.

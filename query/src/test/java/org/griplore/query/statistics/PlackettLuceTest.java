@@ -135,7 +135,7 @@ class PlackettLuceTest {
         continue;
       }
       TieLikelihood likelihood = new TieLikelihood(n, orders);
-      likelihood.add(field, at);
+      TieLikelihood.choices(field).forEach(choice -> likelihood.add(choice, at));
       sum += Math.exp(likelihood.value());
       listed++;
       assertSlopes(field, n, orders, at);
@@ -146,7 +146,7 @@ class PlackettLuceTest {
 
   private static void assertSlopes(RankedField field, int n, int[] orders, double[] at) {
     TieLikelihood here = new TieLikelihood(n, orders);
-    here.add(field, at);
+    TieLikelihood.choices(field).forEach(choice -> here.add(choice, at));
     double h = 1e-5;
     for (int i = 0; i < at.length; i++) {
       double[] up = at.clone();
@@ -155,8 +155,8 @@ class PlackettLuceTest {
       down[i] -= h;
       TieLikelihood above = new TieLikelihood(n, orders);
       TieLikelihood below = new TieLikelihood(n, orders);
-      above.add(field, up);
-      below.add(field, down);
+      TieLikelihood.choices(field).forEach(choice -> above.add(choice, up));
+      TieLikelihood.choices(field).forEach(choice -> below.add(choice, down));
       double slope = (above.value() - below.value()) / (2 * h);
       assertThat(here.slope[i]).isCloseTo(slope, org.assertj.core.api.Assertions.within(1e-8));
       for (int j = 0; j < at.length; j++) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Column;
+import org.griplore.query.answer.Exclusion;
 import org.griplore.query.question.Question;
 
 /**
@@ -52,6 +53,11 @@ public record AnswerView(
   /** The address of the same answer in another form. */
   public String form(String ending) {
     return Addresses.form(answer.asked(), ending);
+  }
+
+  /** Why something was left out; what to type about it is the command line's matter. */
+  public String reason(Exclusion left) {
+    return left.reason().replaceFirst("; see --.*$", "");
   }
 
   /** A sentence of the answer, its commands as links. */

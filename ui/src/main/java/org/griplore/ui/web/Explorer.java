@@ -3,10 +3,12 @@ package org.griplore.ui.web;
 import io.javalin.Javalin;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.Handler;
 import io.javalin.http.staticfiles.Location;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -46,12 +48,19 @@ public final class Explorer implements AutoCloseable {
 
   private void routes(RoutesConfig routes) {
     routes.before(Gate::pass);
-    routes.get("/", context -> html(context, pages.start()));
-    routes.get("/favicon.ico", context -> context.redirect("/static/icon.svg"));
+    read(
+        routes,
+        "/",
+        context -> {
+          refuseGone();
+          html(context, pages.start());
+        });
+    read(routes, "/favicon.ico", context -> context.redirect("/static/icon.svg"));
     for (Question question : Questions.all()) {
-      routes.get("/" + question.kind(), context -> page(context, question));
+      read(routes, "/" + question.kind(), context -> page(context, question));
       for (OutputFormat format : OutputFormat.values()) {
-        routes.get(
+        read(
+            routes,
             "/" + question.kind() + "." + format.ending(),
             context -> answer(context, question, format));
       }
@@ -69,7 +78,14 @@ public final class Explorer implements AutoCloseable {
         });
   }
 
+  /** HEAD is answered as GET is, without the body. */
+  private static void read(RoutesConfig routes, String path, Handler handler) {
+    routes.get(path, handler);
+    routes.head(path, handler);
+  }
+
   private void page(Context context, Question question) {
+    refuseGone();
     Map<String, List<String>> given = given(context);
     if (context.queryParamMap().values().stream().flatMap(List::stream).anyMatch(String::isBlank)) {
       context.redirect(Addresses.of(question.kind(), given));
@@ -79,6 +95,7 @@ public final class Explorer implements AutoCloseable {
   }
 
   private void answer(Context context, Question question, OutputFormat format) {
+    refuseGone();
     StringWriter text = new StringWriter();
     format.write(
         Questions.ask(question, desk, given(context)), new PrintWriter(text), TerminalStyle.PLAIN);
@@ -106,19 +123,11 @@ public final class Explorer implements AutoCloseable {
   }
 
   private void refuse(Context context, Refusal refusal) {
-    if (isGone()) {
-      gone(context);
-      return;
-    }
     String kind = context.path().replaceAll("^/|\\.\\w+$", "");
     show(context, 400, RefusalView.of(refusal, kind, given(context), pages.offers()));
   }
 
   private void fail(Exception failure, Context context) {
-    if (isGone()) {
-      gone(context);
-      return;
-    }
     String sentence =
         "This is a defect of Griplore, not of your data: "
             + failure.getClass().getSimpleName()
@@ -126,13 +135,12 @@ public final class Explorer implements AutoCloseable {
     show(context, 500, RefusalView.of(new Refusal(sentence)));
   }
 
-  private boolean isGone() {
-    return !Files.isDirectory(desk.archive().folder());
-  }
-
-  private void gone(Context context) {
-    String sentence = "The archive " + desk.archive().folder() + " is not there any more.";
-    show(context, 503, RefusalView.of(new Refusal(sentence)));
+  /** Files that are open can be read after they were removed; an archive's answers may not. */
+  private void refuseGone() {
+    Path folder = desk.archive().folder();
+    if (!Files.isDirectory(folder)) {
+      throw new Gate.TurnedAway(503, "The archive " + folder + " is not there any more.");
+    }
   }
 
   private void show(Context context, int status, RefusalView view) {
@@ -151,6 +159,7 @@ public final class Explorer implements AutoCloseable {
   private static void html(Context context, String page) {
     context.header("Cache-Control", "no-cache");
     context.html(page);
+    context.contentType("text/html;charset=utf-8");
   }
 
   /**

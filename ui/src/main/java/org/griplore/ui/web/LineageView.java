@@ -22,7 +22,7 @@ public record LineageView(List<Line> lines) {
   /**
    * One model in its line.
    *
-   * @param label the generation, or the model's name where none is known
+   * @param label what sets it apart in its line
    * @param model the full name
    * @param years when it was launched and tested, in words
    * @param follows the model it follows; null where that stands just before it, or none is known
@@ -72,7 +72,7 @@ public record LineageView(List<Line> lines) {
       boolean linked = model.follows() != null && model.follows().equals(before);
       strip.add(
           new Generation(
-              Optional.ofNullable(model.generation()).orElse(model.model()),
+              label(model),
               model.model(),
               Addresses.model(model.model()),
               years(model),
@@ -81,6 +81,15 @@ public record LineageView(List<Line> lines) {
       before = model.model();
     }
     return strip;
+  }
+
+  /** What sets the model apart in its line. */
+  private static String label(ModelRow model) {
+    String name = model.model();
+    if (model.line() != null && name.startsWith(model.line() + " ")) {
+      return name.substring(model.line().length() + 1);
+    }
+    return model.line() == null || model.generation() == null ? name : model.generation();
   }
 
   private static String years(ModelRow model) {

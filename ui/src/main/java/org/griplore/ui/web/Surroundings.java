@@ -94,7 +94,11 @@ public record Surroundings(String heading, List<Integer> columns, List<Row> rows
     }
     rows.retainAll(lines.keySet());
     columns.retainAll(known);
-    header(lines, columns).forEach(rows::add);
+    rows.addAll(header(lines, columns));
+    lines.keySet().stream()
+        .filter(row -> rows.contains(row - 1) && rows.contains(row + 1))
+        .toList()
+        .forEach(rows::add);
     List<Row> shown = new ArrayList<>();
     int before = 0;
     for (int row : rows) {

@@ -1,0 +1,222 @@
+package org.griplore.ui.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.net.URLDecoder;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.griplore.query.answer.Answer;
+import org.griplore.query.question.Questions;
+import org.griplore.ui.render.OutputFormat;
+import org.griplore.ui.render.TerminalStyle;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+@DisplayName("The explorer's pages")
+class ExplorerPagesTest {
+  private static final ObjectMapper JSON = new ObjectMapper();
+  private static final DemoExplorer DEMO = DemoExplorer.get();
+
+  @ParameterizedTest(name = "{0} is the same answer as a page, JSON, CSV, Markdown and text")
+  @ValueSource(
+      strings = {
+        "/placings",
+        "/placings?model=Velmora+Aurelis+4",
+        "/placings?discipline=wet-braking&top=2&from=2018&source=own&source=independent",
+        "/tests?season=winter",
+        "/test?test=own-2021-2&reference=Velmora+Aurelis+4",
+        "/models",
+        "/models?line=Velmora+Aurelis",
+        "/find?text=aquaplaning&from=2018",
+        "/tally?text=braking",
+        "/holdings",
+        "/origin?result=752",
+        "/sources",
+        "/findings"
+      })
+  void sameAnswer(String address) {
+    Answer<?> answer = inProcess(address);
+    assertThat(answer.rows()).isNotEmpty();
+
+    String page = body(address);
+    assertThat(page).contains(escaped(answer.summary())).contains("<h1>");
+    for (OutputFormat format : OutputFormat.values()) {
+      HttpResponse<String> other = Reader.get(DEMO.address(form(address, format.ending())));
+      StringWriter expected = new StringWriter();
+      format.write(answer, new PrintWriter(expected), TerminalStyle.PLAIN);
+      assertThat(other.statusCode()).isEqualTo(200);
+      assertThat(other.headers().firstValue("Content-Type")).contains(format.contentType());
+      assertThat(other.body()).isEqualTo(expected.toString());
+      assertThat(page).contains("href=\"" + escaped(form(address, format.ending())) + "\"");
+    }
+  }
+
+  @Test
+  @DisplayName("has a page for every question, that the start page leads to")
+  void everyQuestion() {
+    String start = body("/");
+    Questions.all()
+        .forEach(
+            question -> {
+              assertThat(start).contains("href=\"/" + question.kind() + "\"");
+              assertThat(Reader.get(DEMO.address("/" + question.kind())).statusCode())
+                  .as(question.kind())
+                  .isEqualTo(200);
+            });
+  }
+
+  @Test
+  @DisplayName("every link on the main pages leads to a page")
+  void linksLead() {
+    for (String address :
+        List.of("/", "/placings?model=Velmora+Aurelis+4", "/test?test=own-2021-2", "/models")) {
+      List<String> links = links(body(address));
+      assertThat(links).hasSizeGreaterThan(10);
+      links.stream()
+          .distinct()
+          .limit(60)
+          .forEach(
+              link ->
+                  assertThat(Reader.get(DEMO.address(link)).statusCode()).as(link).isEqualTo(200));
+    }
+  }
+
+  @Test
+  @DisplayName("each plot's specification is JSON with the answer's own figures")
+  void specifications() throws Exception {
+    List<JsonNode> specifications = specifications(body("/placings"));
+    assertThat(specifications).hasSize(1);
+    JsonNode values = specifications.get(0).at("/data/values");
+    JsonNode rows = JSON.readTree(body("/placings.json")).get("rows");
+    assertThat(values).hasSameSizeAs(rows);
+    for (int i = 0; i < rows.size(); i++) {
+      assertThat(values.get(i).get("low")).isEqualTo(rows.get(i).get("shareLow"));
+      assertThat(values.get(i).get("high")).isEqualTo(rows.get(i).get("shareHigh"));
+      assertThat(values.get(i).get("chance")).isEqualTo(rows.get(i).get("expectedByChance"));
+    }
+    assertThat(specifications(body("/placings?model=Velmora+Aurelis+4"))).hasSize(2);
+    assertThat(specifications(body("/"))).hasSize(1);
+  }
+
+  @Test
+  @DisplayName("a test's page leads from each figure to its cell, and shows the test's notes")
+  void testPage() {
+    String page = body("/test?test=own-2021-2");
+    assertThat(page)
+        .contains("<dt>Vehicle</dt><dd>compact crossover</dd>")
+        .contains("<option value=\"Velmora Aurelis 4\"")
+        .contains("wet-braking-runs.csv");
+    assertThat(links(page).stream().filter(link -> link.startsWith("/origin?result="))).hasSize(80);
+  }
+
+  @Test
+  @DisplayName("a figure's page marks its cell among its neighbours in the original")
+  void originPage() {
+    String page = body("/origin?result=752");
+    assertThat(page)
+        .contains("<td class=\"here\"><mark>9.17</mark></td>")
+        .contains("Rolling resistance (N/kN)");
+  }
+
+  @Test
+  @DisplayName("models stand in their lines in the order of their descent")
+  void lineage() {
+    String page = body("/models?line=Velmora+Aurelis");
+    String strip = page.substring(page.indexOf("class=\"strip\""), page.indexOf("</ol>"));
+    Matcher names = Pattern.compile("aria-label=\"([^\"]+)\"").matcher(strip);
+    assertThat(names.results().map(found -> found.group(1)))
+        .containsExactly(
+            "Velmora Aurelis 3", "Velmora Aurelis 4", "Velmora Aurelis 5", "Velmora Aurelis 6");
+    assertThat(strip.split("class=\"linked\"", -1)).hasSize(4);
+  }
+
+  @Test
+  @DisplayName("an empty form field leaves no trace in the address")
+  void cleanAddress() {
+    HttpResponse<String> answer =
+        Reader.get(DEMO.address("/placings?model=Velmora+Aurelis+4&model=&top=&season="));
+    assertThat(answer.statusCode()).isEqualTo(302);
+    assertThat(answer.headers().firstValue("Location").orElseThrow())
+        .endsWith("/placings?model=Velmora+Aurelis+4");
+  }
+
+  @Test
+  @DisplayName("facets narrow a search to what they count")
+  void facets() {
+    String page = body("/find?text=braking");
+    Matcher facet =
+        Pattern.compile(
+                "<a href=\"(/find[^\"]*discipline=wet-braking)\">wet-braking</a><span class=\"count\">(\\d+)")
+            .matcher(page);
+    assertThat(facet.find()).isTrue();
+    assertThat(body(facet.group(1).replace("&amp;", "&")))
+        .contains(facet.group(2) + " notes match");
+  }
+
+  private static Answer<?> inProcess(String address) {
+    String[] parts = address.substring(1).split("\\?");
+    Map<String, List<String>> given = new LinkedHashMap<>();
+    if (parts.length > 1) {
+      for (String option : parts[1].split("&")) {
+        String[] pair = option.split("=");
+        given
+            .computeIfAbsent(pair[0], name -> new ArrayList<>())
+            .add(URLDecoder.decode(pair[1], StandardCharsets.UTF_8));
+      }
+    }
+    return Questions.ask(Questions.of(parts[0]).orElseThrow(), DEMO.desk(), given);
+  }
+
+  private static String form(String address, String ending) {
+    int query = address.indexOf('?');
+    return query < 0
+        ? address + "." + ending
+        : address.substring(0, query) + "." + ending + address.substring(query);
+  }
+
+  private static String body(String address) {
+    HttpResponse<String> answer = Reader.get(DEMO.address(address));
+    assertThat(answer.statusCode()).as(address).isEqualTo(200);
+    return answer.body();
+  }
+
+  private static List<String> links(String page) {
+    return Pattern.compile("<a href=\"(/[^\"]*)\"")
+        .matcher(page)
+        .results()
+        .map(found -> found.group(1).replace("&amp;", "&"))
+        .toList();
+  }
+
+  private static List<JsonNode> specifications(String page) throws Exception {
+    List<JsonNode> specifications = new ArrayList<>();
+    Matcher found = Pattern.compile("data-specification=\"([^\"]*)\"").matcher(page);
+    while (found.find()) {
+      specifications.add(
+          JSON.readTree(
+              found
+                  .group(1)
+                  .replace("&#34;", "\"")
+                  .replace("&#39;", "'")
+                  .replace("&lt;", "<")
+                  .replace("&amp;", "&")));
+    }
+    return specifications;
+  }
+
+  private static String escaped(String text) {
+    return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+  }
+}
