@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import org.griplore.store.tyre.LabelClass;
 import org.griplore.store.tyre.LabelEra;
 import org.griplore.store.tyre.TyreClass;
+import org.griplore.store.tyre.WetGripClass;
 import org.griplore.store.vocabulary.Refusal;
 import org.griplore.store.vocabulary.Unit;
 import org.junit.jupiter.api.Test;
@@ -75,7 +75,7 @@ class WetGripCycleTest {
       double surface,
       double index,
       double label,
-      char letter,
+      String letter,
       double withFirstReferenceOnly) {
     ReducedLog log = cycle().reduce(LogSketch.WET, OPTIONS);
     ReducedResult result = log.of(tyre).orElseThrow();
@@ -94,7 +94,7 @@ class WetGripCycleTest {
     assertThat(grip.terms().get(2).value()).isCloseTo(surface, within(5e-5));
     assertThat(grip.testIndex()).isCloseTo(index, within(5.1e-5));
     assertThat(grip.labelIndex()).isCloseTo(label, within(5.1e-5));
-    assertThat(LabelClass.ofWetGripTest(grip.testIndex(), TyreClass.C1, LabelEra.FROM_2021))
+    assertThat(WetGripClass.ofMeasured(grip.testIndex(), TyreClass.C1, LabelEra.ERA_2021).letter())
         .isEqualTo(letter);
     assertThat(1.25 * set.set().mean() / log.references().get(0).mean())
         .isCloseTo(withFirstReferenceOnly, within(5e-5));
