@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.griplore.ingest.forms.Receiver;
 import org.griplore.ingest.forms.SourceContext;
+import org.griplore.ingest.forms.UnderstoodColumn;
 import org.griplore.ingest.names.NameReconciler;
 import org.griplore.store.archive.Addition;
 import org.griplore.store.archive.AdditionOutcome;
@@ -96,7 +97,13 @@ public final class Intake {
     Reading reading = Reading.of(original);
     Collected collected = new Collected();
     reading.tell(context(original, options, collected));
-    return new Preview(reading.form(), collected.reports, collected.lineage, collected.findings);
+    return new Preview(
+        reading.form(),
+        collected.columns,
+        collected.reports,
+        collected.lineage,
+        collected.findings,
+        collected.complete);
   }
 
   private static List<Path> filesOf(Path path) {
@@ -204,25 +211,40 @@ public final class Intake {
     }
   }
 
-  /** Keeps what is told in memory. */
+  /** Keeps the beginning of what is told in memory. */
   private static final class Collected implements Receiver {
+    final List<UnderstoodColumn> columns = new ArrayList<>();
     final List<TestReport> reports = new ArrayList<>();
     final List<LineageRow> lineage = new ArrayList<>();
     final List<Finding> findings = new ArrayList<>();
+    boolean complete = true;
 
     @Override
     public void report(TestReport report) {
-      reports.add(report);
+      keep(reports, report);
     }
 
     @Override
     public void lineage(LineageRow row, List<String> means) {
-      lineage.add(row);
+      keep(lineage, row);
     }
 
     @Override
     public void finding(Finding finding) {
-      findings.add(finding);
+      keep(findings, finding);
+    }
+
+    private <T> void keep(List<T> kept, T told) {
+      if (kept.size() < Preview.KEPT) {
+        kept.add(told);
+      } else {
+        complete = false;
+      }
+    }
+
+    @Override
+    public void column(UnderstoodColumn column) {
+      columns.add(column);
     }
   }
 }

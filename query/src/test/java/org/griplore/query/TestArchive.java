@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.question.Desk;
-import org.griplore.query.question.Questions;
 import org.griplore.store.archive.Addition;
 import org.griplore.store.archive.Archive;
 import org.griplore.store.archive.Original;

@@ -7,8 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import org.griplore.ingest.grid.Grid;
 import org.griplore.ingest.grid.GridCell;
+import org.griplore.ingest.names.NameReconciler;
 import org.griplore.ingest.recognise.DateReader;
 import org.griplore.ingest.recognise.DetailsReader;
 import org.griplore.store.vocabulary.Cell;
@@ -38,6 +40,7 @@ public final class LineageForm {
         OwnForm.columns(grid.rows().get(0).stream().map(GridCell::text).toList());
     positions.forEach(
         (topic, position) -> columns.put(topic, grid.rows().get(0).get(position).column()));
+    OwnForm.understand(grid, OwnForm.LINEAGE.words(), context);
   }
 
   /**
@@ -59,33 +62,66 @@ public final class LineageForm {
         fullNames.putIfAbsent(NameKey.of(name), full);
       }
     }
-    Map<String, String> followed = new HashMap<>();
+    Map<String, String> followed = new HashMap<>(context.names().followed());
     List<LineageRow> told = new ArrayList<>();
     for (List<GridCell> row : rows) {
       LineageRow lineage = row(row);
       if (lineage != null) {
         told.add(lineage);
+        followed.remove(lineage.name());
         if (lineage.follows() != null) {
           followed.put(lineage.name(), lineage.follows());
         }
       }
     }
     told.forEach(lineage -> refuseCycle(lineage, followed));
-    told.forEach(this::tell);
+    Map<String, List<String>> means = absorbed(told);
+    told.forEach(
+        lineage -> {
+          context.names().learn(lineage.name(), lineage.maker(), lineage.aliases());
+          context.names().confirm(lineage.name());
+          List<String> names = means.getOrDefault(lineage.name(), List.of());
+          names.forEach(context.names()::confirm);
+          context.receiver().lineage(lineage, names);
+        });
   }
 
-  private void tell(LineageRow lineage) {
-    Set<String> means = new LinkedHashSet<>();
-    means(lineage.name()).ifPresent(means::add);
-    lineage.aliases().forEach(alias -> means(alias).ifPresent(means::add));
-    means.remove(lineage.name());
-    context.names().learn(lineage.name(), lineage.maker(), lineage.aliases());
-    context.receiver().lineage(lineage, List.copyOf(means));
+  /** Names met in tests before that turn out to mean models of this table, by the model's name. */
+  private Map<String, List<String>> absorbed(List<LineageRow> told) {
+    NameReconciler table = new NameReconciler(List.of());
+    Map<String, LineageRow> rows = new HashMap<>();
+    for (LineageRow lineage : told) {
+      table.learn(lineage.name(), lineage.maker(), lineage.aliases());
+      rows.put(lineage.name(), lineage);
+    }
+    Map<String, List<String>> means = new HashMap<>();
+    for (String name : new TreeSet<>(context.names().provisional())) {
+      NameReconciler.Settled settled = table.look(name);
+      boolean other = !rows.containsKey(name) && rows.containsKey(settled.model());
+      if (other && !(settled instanceof NameReconciler.Settled.New)) {
+        means.computeIfAbsent(settled.model(), model -> new ArrayList<>()).add(name);
+        if (settled instanceof NameReconciler.Settled.Assumed assumed) {
+          assumed(name, assumed, rows.get(settled.model()));
+        }
+      }
+    }
+    return means;
   }
 
-  /** The model that a name meant so far, if any. */
-  private Optional<String> means(String name) {
-    return context.names().known(name);
+  private void assumed(String name, NameReconciler.Settled.Assumed assumed, LineageRow row) {
+    context
+        .receiver()
+        .finding(
+            new Finding(
+                Finding.Kind.ASSUMED,
+                row.cell(),
+                name,
+                "a name met before, taken as "
+                    + assumed.model()
+                    + " ("
+                    + assumed.by().reason()
+                    + ")",
+                "give it as an alias in the lineage table to say so, or correct the name"));
   }
 
   private LineageRow row(List<GridCell> row) {

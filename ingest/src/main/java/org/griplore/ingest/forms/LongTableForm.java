@@ -3,30 +3,24 @@ package org.griplore.ingest.forms;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.griplore.ingest.grid.Grid;
 import org.griplore.ingest.grid.GridRows;
 import org.griplore.ingest.grid.RowSource;
-import org.griplore.ingest.recognise.DateReader;
-import org.griplore.ingest.recognise.DecimalMark;
 import org.griplore.ingest.recognise.DetailLines;
-import org.griplore.ingest.recognise.DetailsReader;
 import org.griplore.ingest.recognise.NumberReader;
-import org.griplore.store.tyre.TyreSize;
 import org.griplore.store.vocabulary.Cell;
-import org.griplore.store.vocabulary.Details;
 import org.griplore.store.vocabulary.Discipline;
 import org.griplore.store.vocabulary.Entry;
 import org.griplore.store.vocabulary.Finding;
 import org.griplore.store.vocabulary.Note;
 import org.griplore.store.vocabulary.Result;
 import org.griplore.store.vocabulary.ResultCells;
-import org.griplore.store.vocabulary.SeasonClass;
-import org.griplore.store.vocabulary.SourceKind;
-import org.griplore.store.vocabulary.TestDate;
 import org.griplore.store.vocabulary.TestReport;
 import org.griplore.store.vocabulary.Unit;
 import org.griplore.store.vocabulary.UnitWords;
@@ -37,38 +31,25 @@ import org.griplore.store.vocabulary.UnitWords;
  * unit, spread, runs, place, note}. Rows of one test that stand together are told together.
  */
 public final class LongTableForm {
-  /** Findings of one sort beyond this many are counted only. */
-  private static final int LISTED = 1000;
-
-  private static final NumberReader NUMBERS = new NumberReader(DecimalMark.OPEN);
+  /** So many rows of one test at most are kept before they are told. */
+  private static final int ROWS_A_PIECE = 5000;
 
   private final RowSource records;
-  private final String sheet;
-  private final DetailLines beside;
+  private final LongRows rows;
+  private final LongTests tests;
   private final SourceContext context;
-  private final Map<String, Integer> columns;
   private final Map<String, Optional<Discipline>> disciplines = new HashMap<>();
   private final Map<String, Optional<Unit>> units = new HashMap<>();
   private final Map<String, String> models = new HashMap<>();
-  private final Map<String, Integer> findingsByWords = new HashMap<>();
+  private final Set<String> assumedUnits = new HashSet<>();
   private Piece piece;
 
   private LongTableForm(
       RowSource records, String sheet, DetailLines beside, SourceContext context) {
     this.records = records;
-    this.sheet = sheet;
-    this.beside = beside;
     this.context = context;
-    List<String> header = new ArrayList<>();
-    for (int i = 0; i < records.count(); i++) {
-      header.add(records.field(i));
-    }
-    this.columns = OwnForm.columns(header);
-    for (int i = 0; i < header.size(); i++) {
-      if (!header.get(i).isBlank() && !columns.containsValue(i)) {
-        finding(Finding.Kind.NOT_READ, i, header.get(i), "a column of the long table");
-      }
-    }
+    this.rows = new LongRows(records, sheet, context);
+    this.tests = new LongTests(rows, sheet, beside, context);
   }
 
   /** Reads on from the header, on which the records stand. */
@@ -98,7 +79,7 @@ public final class LongTableForm {
         continue;
       }
       if (records.count() > width && !extraEmpty(width)) {
-        finding(
+        rows.finding(
             Finding.Kind.NOT_READ,
             width,
             records.field(width),
@@ -107,20 +88,7 @@ public final class LongTableForm {
       row();
     }
     flush();
-    findingsByWords.forEach(
-        (words, count) -> {
-          if (count > LISTED) {
-            context
-                .receiver()
-                .finding(
-                    new Finding(
-                        Finding.Kind.NOT_READ,
-                        null,
-                        (count - LISTED) + " more like it",
-                        words,
-                        "correct them in the source and add it again"));
-          }
-        });
+    rows.tellRest();
   }
 
   private boolean extraEmpty(int width) {
@@ -132,100 +100,64 @@ public final class LongTableForm {
     return true;
   }
 
-  private String text(String topic) {
-    Integer column = columns.get(topic);
-    return column == null ? "" : records.field(column);
-  }
-
-  private Cell cell(String topic) {
-    Integer column = columns.get(topic);
-    return column == null || records.field(column).isEmpty()
-        ? null
-        : new Cell(sheet, records.rowOf(column), records.columnOf(column), records.field(column));
-  }
-
   private void row() {
-    String key = text("test").strip();
-    if (key.isEmpty() && !columns.containsKey("test")) {
-      key = keyBeside();
-    }
-    if (key.isEmpty()) {
-      finding(Finding.Kind.NOT_READ, columns.get("test"), "", "the key of a test");
+    LongTests.Told test = tests.ofRow(piece == null ? null : piece.test);
+    if (test == null) {
       return;
     }
-    if (piece == null || !piece.key.equals(key)) {
+    if (piece == null || piece.test != test || ++piece.rows >= ROWS_A_PIECE) {
       flush();
-      piece = new Piece(key, details());
+      piece = new Piece(test);
     }
-    String written = text("model").strip();
-    if (!text("note").isBlank() || !text("remark").isBlank()) {
+    String written = rows.text("model").strip();
+    if (!rows.text("note").isBlank() || !rows.text("remark").isBlank()) {
       note(written);
     }
     if (written.isEmpty()) {
-      if (!text("discipline").isBlank()) {
-        finding(Finding.Kind.NOT_READ, columns.get("model"), "", "the name of a model");
+      if (!rows.text("discipline").isBlank()) {
+        rows.finding(Finding.Kind.NOT_READ, "model", "", "the name of a model");
       }
       return;
     }
-    String model = model(written);
-    String ownSize = sizeBeside(piece.details);
-    EntryRow entry = piece.entry(model, ownSize, cell("model"));
+    EntryRow entry = piece.entry(model(written), tests.ownSize(test), rows.cell("model"));
     result().ifPresent(entry.results::add);
-  }
-
-  /** The key of the one test that a list tells of. */
-  private String keyBeside() {
-    if (piece != null) {
-      return piece.key;
-    }
-    Details told = DetailsReader.read(beside, context.given(), sheet, finding -> {});
-    return TestKey.of(beside, context.given(), told, context.file());
   }
 
   private String model(String written) {
     String known = models.get(written);
     if (known == null) {
-      known = SettledName.of(written, cell("model"), context);
+      known = SettledName.of(written, rows.cell("model"), context);
       models.put(written, known);
     }
     return known;
   }
 
   private void note(String written) {
-    String topic = text("note").isBlank() ? "remark" : "note";
-    Discipline discipline = discipline(text("discipline")).orElse(null);
+    String topic = rows.text("note").isBlank() ? "remark" : "note";
+    Discipline discipline = discipline(rows.text("discipline")).orElse(null);
     piece.notes.add(
         new Note(
             written.isEmpty() ? null : model(written),
             discipline == null || discipline.key().equals("overall") ? null : discipline.key(),
-            text(topic).strip(),
-            cell(topic)));
-  }
-
-  private String sizeBeside(Details details) {
-    String size = text("size");
-    if (size.isBlank() || size.equals(piece.sizeText)) {
-      return null;
-    }
-    String read = TyreSize.find(size).map(TyreSize::toString).orElse(null);
-    return read == null || read.equals(details.size()) ? null : read;
+            rows.text(topic).strip(),
+            rows.cell(topic)));
   }
 
   private Optional<Result> result() {
-    String word = text("discipline");
+    String word = rows.text("discipline");
     Optional<Discipline> discipline = discipline(word);
     if (discipline.isEmpty()) {
       if (!word.isBlank()) {
-        finding(
+        rows.finding(
             Finding.Kind.NOT_READ,
-            columns.get("discipline"),
+            "discipline",
             word,
             "a discipline of the catalogue, like wet-braking, or overall");
       }
       return Optional.empty();
     }
     ValueReader.Read value = value(discipline.get());
-    Integer place = whole("place");
+    Integer place = rows.whole("place");
     if (value == null && place == null) {
       return Optional.empty();
     }
@@ -235,13 +167,13 @@ public final class LongTableForm {
             value == null ? null : (Double) value.value(),
             value == null ? null : value.unit(),
             value == null ? null : spread(value, discipline.get()),
-            whole("runs"),
+            rows.whole("runs"),
             place,
             new ResultCells(
-                value == null ? null : cell("value"),
-                value == null ? null : cell("spread"),
-                cell("runs"),
-                place == null ? null : cell("place")),
+                value == null ? null : rows.cell("value"),
+                value == null ? null : rows.cell("spread"),
+                rows.cell("runs"),
+                place == null ? null : rows.cell("place")),
             value == null ? "" : value.rule()));
   }
 
@@ -249,194 +181,93 @@ public final class LongTableForm {
     return disciplines.computeIfAbsent(
         word,
         text -> {
-          Discipline exact = context.catalogue().get(text.strip());
-          return exact != null
-              ? Optional.of(exact)
-              : context.catalogue().byHeader(text).map(match -> match.discipline());
+          return context
+              .catalogue()
+              .find(text.strip())
+              .or(() -> context.catalogue().byHeader(text).map(match -> match.discipline()));
         });
   }
 
   private ValueReader.Read value(Discipline discipline) {
-    String text = text("value");
+    String text = rows.text("value");
     if (text.isEmpty()) {
       return null;
     }
-    NumberReader.Reading read = number(text);
+    NumberReader.Reading read = LongRows.number(text);
     if (!(read instanceof NumberReader.Reading.Number number)) {
       if (!(read instanceof NumberReader.Reading.Missing)) {
-        finding(Finding.Kind.NOT_READ, columns.get("value"), text, "a number");
+        rows.finding(Finding.Kind.NOT_READ, "value", text, "a number");
       }
       return null;
     }
-    String unitText = text("unit");
-    boolean assumed = unitText.isBlank();
-    Unit unit = discipline.unit();
-    if (!assumed) {
-      Optional<Unit> stated =
-          units.computeIfAbsent(unitText, t -> UnitWords.ofText(t).map(UnitWords.Recognised::unit));
-      if (stated.isEmpty()) {
-        finding(
-            Finding.Kind.NOT_READ, columns.get("unit"), unitText, "a unit, like " + unit.symbol());
-        return null;
-      }
-      unit = stated.get();
+    boolean stated = !rows.text("unit").isBlank();
+    Unit unit = stated ? stated(discipline) : given(discipline);
+    if (unit == null) {
+      return null;
     }
-    ValueReader.Read value = ValueReader.read(number, discipline, unit, assumed);
+    ValueReader.Read value =
+        ValueReader.read(number, discipline, unit, !stated && !isGiven(discipline));
     if (value.problem() != null) {
-      finding(Finding.Kind.CONFLICT, columns.get("value"), text + " " + unitText, value.problem());
+      rows.finding(
+          Finding.Kind.CONFLICT,
+          "value",
+          (text + " " + rows.text("unit")).strip(),
+          value.problem());
       return null;
+    }
+    if (value.remark() != null) {
+      rows.finding(Finding.Kind.ASSUMED, "value", text, value.remark());
     }
     return value;
   }
 
-  /** Plain numbers are the most; everything else goes the long way. */
-  private static NumberReader.Reading number(String text) {
-    boolean plain = text.length() <= 17;
-    boolean point = false;
-    int digitsBehind = 0;
-    for (int i = 0; i < text.length() && plain; i++) {
-      char c = text.charAt(i);
-      if (c == '.' && !point && i > 0) {
-        point = true;
-      } else if (c < '0' || c > '9') {
-        plain = false;
-      } else if (point) {
-        digitsBehind++;
-      }
+  private Unit stated(Discipline discipline) {
+    String text = rows.text("unit");
+    Optional<Unit> unit =
+        units.computeIfAbsent(text, t -> UnitWords.ofText(t).map(UnitWords.Recognised::unit));
+    if (unit.isEmpty()) {
+      rows.finding(
+          Finding.Kind.NOT_READ, "unit", text, "a unit, like " + discipline.unit().symbol());
     }
-    boolean clear = plain && !text.isEmpty() && (!point || digitsBehind != 3);
-    return clear
-        ? new NumberReader.Reading.Number(Double.parseDouble(text), Optional.empty(), "", false)
-        : machine(text);
+    return unit.orElse(null);
   }
 
-  /** In our own form a point is always the decimal mark; other marks are read as people write. */
-  private static NumberReader.Reading machine(String text) {
-    if (text.strip().matches("[-+]?\\d+\\.\\d+([eE][-+]?\\d+)?")) {
-      return new NumberReader.Reading.Number(
-          Double.parseDouble(text.strip()), Optional.empty(), "", false);
+  private boolean isGiven(Discipline discipline) {
+    return context.given().containsKey("unit " + discipline.key());
+  }
+
+  /** The unit that the user gave for a discipline, else its canonical one; told once. */
+  private Unit given(Discipline discipline) {
+    if (isGiven(discipline)) {
+      return UnitWords.ofText(context.given().get("unit " + discipline.key()))
+          .map(UnitWords.Recognised::unit)
+          .orElse(discipline.unit());
     }
-    return NUMBERS.read(text);
+    if (assumedUnits.add(discipline.key())) {
+      rows.finding(
+          Finding.Kind.ASSUMED,
+          "value",
+          rows.text("value"),
+          "no unit is stated; taken as "
+              + discipline.unit().symbol()
+              + ", here and in further rows of "
+              + discipline.key());
+    }
+    return discipline.unit();
   }
 
   private Double spread(ValueReader.Read value, Discipline discipline) {
-    String text = text("spread");
-    if (text.isBlank() || !(number(text) instanceof NumberReader.Reading.Number number)) {
+    String text = rows.text("spread");
+    if (text.isBlank() || !(LongRows.number(text) instanceof NumberReader.Reading.Number number)) {
       return null;
     }
-    String unitText = text("unit");
     Unit stated =
-        unitText.isBlank()
-            ? discipline.unit()
-            : units
-                .getOrDefault(unitText, Optional.of(discipline.unit()))
-                .orElse(discipline.unit());
+        rows.text("unit").isBlank()
+            ? given(discipline)
+            : units.get(rows.text("unit")).orElse(discipline.unit());
     return stated == value.unit()
         ? (Double) number.value()
         : (Double) stated.convert(number.value(), value.unit());
-  }
-
-  private Integer whole(String topic) {
-    String text = text(topic).strip();
-    if (text.isEmpty()) {
-      return null;
-    }
-    int number = plainWhole(text);
-    if (number > 0) {
-      return number;
-    }
-    if (!(NUMBERS.read(text) instanceof NumberReader.Reading.Missing)) {
-      finding(Finding.Kind.NOT_READ, columns.get(topic), text, "a whole number from 1");
-    }
-    return null;
-  }
-
-  /** The number that up to six digits make; 0 when the text is anything else. */
-  private static int plainWhole(String text) {
-    int number = 0;
-    for (int i = 0; i < text.length(); i++) {
-      int digit = text.charAt(i) - '0';
-      if (digit < 0 || digit > 9 || i == 6) {
-        return 0;
-      }
-      number = 10 * number + digit;
-    }
-    return number;
-  }
-
-  private Details details() {
-    if (!beside.equals(DetailLines.NONE)) {
-      return DetailsReader.read(beside, context.given(), sheet, context.receiver()::finding);
-    }
-    Map<String, Cell> cells = new LinkedHashMap<>();
-    String date = filled("date");
-    TestDate on = null;
-    if (date != null) {
-      on = DateReader.read(date).map(DateReader.Reading::date).orElse(null);
-      if (on == null) {
-        finding(
-            Finding.Kind.NOT_READ,
-            columns.get("date"),
-            date,
-            "a date that exists, like 2021-05-04");
-      }
-    }
-    String size = filled("size");
-    Optional<TyreSize> of = size == null ? Optional.empty() : TyreSize.find(size);
-    if (size != null && of.isEmpty()) {
-      finding(Finding.Kind.NOT_READ, columns.get("size"), size, "a size like 205/55 R16 91V");
-    }
-    String mass = filled("vehicle_mass_kg");
-    for (String topic :
-        List.of(
-            "date",
-            "source",
-            "source_kind",
-            "title",
-            "size",
-            "season",
-            "vehicle",
-            "vehicle_mass_kg",
-            "venue",
-            "surface_c",
-            "air_c")) {
-      Cell cell = cell(topic);
-      if (cell != null) {
-        cells.put(topic, cell);
-      }
-    }
-    SeasonClass season = filled("season") == null ? null : DetailsReader.seasonOf(filled("season"));
-    SourceKind kind =
-        filled("source_kind") == null ? null : DetailsReader.kindOf(filled("source_kind"));
-    return new Details(
-        filled("title"),
-        on,
-        kind,
-        filled("source"),
-        of.map(TyreSize::toString).orElse(null),
-        season,
-        filled("vehicle"),
-        mass == null ? null : plainNumber("vehicle_mass_kg", mass),
-        filled("venue"),
-        filled("surface_c") == null ? null : plainNumber("surface_c", filled("surface_c")),
-        filled("air_c") == null ? null : plainNumber("air_c", filled("air_c")),
-        cells);
-  }
-
-  private Double plainNumber(String topic, String text) {
-    if (NUMBERS.read(text) instanceof NumberReader.Reading.Number number) {
-      return number.value();
-    }
-    finding(Finding.Kind.NOT_READ, columns.get(topic), text, "a number");
-    return null;
-  }
-
-  /**
-   * A detail's text, from the row or else from what was given beside it; null when there is none.
-   */
-  private String filled(String topic) {
-    String text = text(topic).strip();
-    return text.isEmpty() ? context.given().get(topic) : text;
   }
 
   private void flush() {
@@ -446,37 +277,18 @@ public final class LongTableForm {
     }
   }
 
-  private void finding(Finding.Kind kind, Integer column, String found, String expected) {
-    if (findingsByWords.merge(expected, 1, Integer::sum) <= LISTED) {
-      context
-          .receiver()
-          .finding(
-              new Finding(
-                  kind,
-                  column == null
-                      ? null
-                      : new Cell(sheet, records.rowOf(column), records.columnOf(column), found),
-                  found,
-                  expected,
-                  "correct it in the source and add it again"));
-    }
-  }
-
   /** An entry's rows that stand together. */
   private record EntryRow(String model, String size, Cell name, List<Result> results) {}
 
   /** The rows of one test that stand together. */
-  private final class Piece {
-    final String key;
-    final Details details;
-    final String sizeText;
+  private static final class Piece {
+    final LongTests.Told test;
+    int rows;
     final Map<String, EntryRow> entries = new LinkedHashMap<>();
     final List<Note> notes = new ArrayList<>();
 
-    Piece(String key, Details details) {
-      this.key = key;
-      this.details = details;
-      this.sizeText = text("size");
+    Piece(LongTests.Told test) {
+      this.test = test;
     }
 
     EntryRow entry(String model, String size, Cell name) {
@@ -490,7 +302,7 @@ public final class LongTableForm {
       entries
           .values()
           .forEach(e -> told.add(new Entry(e.model(), e.name(), e.size(), e.results())));
-      return new TestReport(key, details, told, notes, List.of());
+      return new TestReport(test.key, test.takeDetails(), told, notes, List.of());
     }
   }
 }

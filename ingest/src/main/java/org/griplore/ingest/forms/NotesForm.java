@@ -119,8 +119,13 @@ public final class NotesForm {
     Optional<DisciplineCatalogue.Match> discipline =
         prefix.matches() ? exactly(prefix.group(1)) : Optional.empty();
     String text = discipline.isPresent() ? prefix.group(2) : raw.text();
+    Optional<DisciplineCatalogue.Match> headed =
+        raw.heading() == null ? Optional.empty() : exactly(raw.heading());
     return new Note(
-        model(raw), discipline.map(match -> match.discipline().key()).orElse(null), text, cell);
+        headed.isPresent() ? null : model(raw),
+        discipline.or(() -> headed).map(match -> match.discipline().key()).orElse(null),
+        text,
+        cell);
   }
 
   /** A prefix is a discipline only when it says nothing else. */
@@ -128,10 +133,7 @@ public final class NotesForm {
     return context
         .catalogue()
         .byHeader(prefix)
-        .filter(
-            match ->
-                HeaderKey.of(match.words()).equals(HeaderKey.of(prefix))
-                    || HeaderKey.of(match.discipline().name()).equals(HeaderKey.of(prefix)));
+        .filter(match -> HeaderKey.of(match.words()).equals(HeaderKey.of(prefix)));
   }
 
   private String model(Raw raw) {

@@ -4,7 +4,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.griplore.ingest.grid.Grid;
+import org.griplore.ingest.grid.GridCell;
 import org.griplore.ingest.recognise.ColumnWords;
+import org.griplore.store.vocabulary.Cell;
+import org.griplore.store.vocabulary.Finding;
 
 /** Our own forms, recognised by the words of their header whatever their order and language. */
 public enum OwnForm {
@@ -14,6 +18,8 @@ public enum OwnForm {
   LINEAGE("lineage", Set.of("model", "follows"), Set.of("generation", "line", "aliases")),
   /** A row a result. */
   LONG_TABLE("long table", Set.of("test", "model", "discipline"), Set.of("value", "place"));
+
+  private static final String UNKNOWN = "not understood";
 
   private final String words;
   private final Set<String> all;
@@ -60,5 +66,50 @@ public enum OwnForm {
       columns.put("model", columns.get("tyre"));
     }
     return columns;
+  }
+
+  /** What each column of a header was taken for, by position. */
+  static Map<Integer, String> understood(List<String> header) {
+    Map<Integer, String> understood = new java.util.TreeMap<>();
+    columns(header).forEach((topic, position) -> understood.put(position, topic));
+    for (int i = 0; i < header.size(); i++) {
+      if (!header.get(i).isBlank()) {
+        understood.putIfAbsent(i, UNKNOWN);
+      }
+    }
+    return understood;
+  }
+
+  /** Tells how the columns of a grid of one of our forms were understood. */
+  static void understand(Grid grid, String form, SourceContext context) {
+    List<GridCell> header = grid.rows().get(0);
+    understood(header.stream().map(GridCell::text).toList())
+        .forEach(
+            (position, topic) -> {
+              GridCell head = header.get(position);
+              Cell cell = new Cell(grid.name(), head.row(), head.column(), head.text());
+              List<String> samples =
+                  grid.rows().stream()
+                      .skip(1)
+                      .flatMap(List::stream)
+                      .filter(other -> other.column() == head.column())
+                      .map(GridCell::text)
+                      .limit(3)
+                      .toList();
+              context
+                  .receiver()
+                  .column(new UnderstoodColumn(head.text(), cell, topic, "", samples));
+              if (topic.equals(UNKNOWN)) {
+                context
+                    .receiver()
+                    .finding(
+                        new Finding(
+                            Finding.Kind.NOT_READ,
+                            cell,
+                            head.text(),
+                            "a column of the " + form,
+                            "head it with one of the form's words, or leave it out"));
+              }
+            });
   }
 }

@@ -19,4 +19,7 @@ public interface Receiver {
 
   /** Something that was not understood, or was assumed. */
   void finding(Finding finding);
+
+  /** A column that was understood, or not; for those who show it. */
+  default void column(UnderstoodColumn column) {}
 }

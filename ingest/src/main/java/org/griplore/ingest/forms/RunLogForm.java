@@ -6,9 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import org.griplore.ingest.grid.Grid;
 import org.griplore.ingest.grid.GridCell;
+import org.griplore.ingest.recognise.CellNumber;
 import org.griplore.ingest.recognise.DecimalMark;
 import org.griplore.ingest.recognise.DetailLines;
 import org.griplore.ingest.recognise.DetailsReader;
@@ -32,10 +32,6 @@ import org.griplore.store.vocabulary.UnitWords;
  * candidate's runs are reduced to a result. The reference set is no entry of the test.
  */
 public final class RunLogForm {
-  private static final Pattern VOID =
-      Pattern.compile(
-          "(?i).*\\b(invalid|void|aborted|ung\u00fcltig|abgebrochen|non valable|annul\u00e9|ogiltig)\\b.*");
-
   private final Grid grid;
   private final SourceContext context;
   private final Map<String, Integer> columns = new HashMap<>();
@@ -53,6 +49,7 @@ public final class RunLogForm {
     List<GridCell> header = grid.rows().get(0);
     OwnForm.columns(header.stream().map(GridCell::text).toList())
         .forEach((topic, position) -> columns.put(topic, header.get(position).column()));
+    OwnForm.understand(grid, OwnForm.RUN_LOG.words(), context);
     this.numbers =
         new NumberReader(
             DecimalMark.of(grid.rows().stream().skip(1).flatMap(List::stream).map(GridCell::text)));
@@ -97,8 +94,7 @@ public final class RunLogForm {
     log.runs.forEach(
         (discipline, runs) -> {
           all.addAll(runs);
-          List<LoggedRun> valid = runs.stream().filter(run -> !isVoid(run)).toList();
-          new LogReduction(discipline, valid, context)
+          new LogReduction(discipline, runs, context)
               .results()
               .forEach(
                   (model, result) -> {
@@ -112,22 +108,6 @@ public final class RunLogForm {
     context.receiver().report(new TestReport(test, details, entries, log.notes, all));
   }
 
-  private boolean isVoid(LoggedRun run) {
-    boolean isVoid = run.remark() != null && VOID.matcher(run.remark()).matches();
-    if (isVoid) {
-      context
-          .receiver()
-          .finding(
-              new Finding(
-                  Finding.Kind.ASSUMED,
-                  run.cell(),
-                  run.remark(),
-                  "the log calls this run invalid: it is kept, but does not count",
-                  "change the remark if the run is to count"));
-    }
-    return isVoid;
-  }
-
   private Optional<LoggedRun> run(List<GridCell> row) {
     GridCell tyre = cell(row, columns.containsKey("tyre") ? "tyre" : "model");
     GridCell word = cell(row, "discipline");
@@ -137,16 +117,17 @@ public final class RunLogForm {
       notRead(row.get(0), "discipline, sequence, tyre and role in each row");
       return Optional.empty();
     }
-    Discipline discipline = context.catalogue().get(word.text().strip());
-    if (discipline == null) {
-      discipline =
-          context.catalogue().byHeader(word.text()).map(match -> match.discipline()).orElse(null);
-    }
+    Discipline discipline =
+        context
+            .catalogue()
+            .find(word.text().strip())
+            .or(() -> context.catalogue().byHeader(word.text()).map(match -> match.discipline()))
+            .orElse(null);
     if (discipline == null) {
       notRead(word, "a discipline of the catalogue, like wet-braking");
       return Optional.empty();
     }
-    if (isNegative(row)) {
+    if (isImpossible(row)) {
       return Optional.empty();
     }
     String written = tyre.text().strip();
@@ -177,13 +158,19 @@ public final class RunLogForm {
             at));
   }
 
-  private boolean isNegative(List<GridCell> row) {
+  /** Distances and times are above 0, speeds 0 or more. */
+  private boolean isImpossible(List<GridCell> row) {
     for (String topic : List.of("distance_m", "time_s", "from_kmh", "to_kmh")) {
+      boolean zeroMay = topic.endsWith("kmh");
       GridCell cell = cell(row, topic);
       if (cell != null
           && CellNumber.read(cell, numbers) instanceof NumberReader.Reading.Number number
-          && number.value() < 0) {
-        notRead(cell, "a number that is not negative; the run was not taken");
+          && (number.value() < 0 || number.value() == 0 && !zeroMay)) {
+        notRead(
+            cell,
+            zeroMay
+                ? "a number that is not negative; the run was not taken"
+                : "a number above 0; the run was not taken");
         return true;
       }
     }

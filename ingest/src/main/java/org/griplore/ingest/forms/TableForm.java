@@ -84,7 +84,7 @@ public final class TableForm {
     if (keys.put(key, grid.name()) != null) {
       details = details.withoutCells();
     }
-    TableReader reader = new TableReader(grid.name(), area, lines, context);
+    TableReader reader = new TableReader(grid.name(), area, lines, context, details.size());
     List<Entry> entries = reader.entries();
     List<Note> notes = new ArrayList<>(reader.notes());
     lines.others().forEach(cell -> notes.add(note(grid.name(), cell)));
@@ -109,7 +109,7 @@ public final class TableForm {
     own.others().forEach(cell -> notes.add(note(grid.name(), cell)));
     if (!titled && own.title() != null && earlier.title() != null) {
       notes.add(0, note(grid.name(), own.title()));
-      details = new DetailLines(details.byTopic(), earlier.title(), List.of());
+      details = new DetailLines(details.byTopic(), earlier.title(), List.of(), List.of());
     }
     if (!notes.isEmpty() && !earlier.equals(DetailLines.NONE)) {
       Details told = DetailsReader.read(details, context.given(), grid.name(), finding -> {});
@@ -134,6 +134,6 @@ public final class TableForm {
                   "a header row that names tyres and disciplines",
                   "head the column of tyres \"Tyre\" and the others with a discipline"));
     }
-    return new DetailLines(details.byTopic(), details.title(), List.of());
+    return new DetailLines(details.byTopic(), details.title(), List.of(), List.of());
   }
 }

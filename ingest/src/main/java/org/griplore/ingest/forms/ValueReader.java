@@ -1,5 +1,6 @@
 package org.griplore.ingest.forms;
 
+import org.griplore.ingest.recognise.CanonicalUnit;
 import org.griplore.ingest.recognise.NumberReader;
 import org.griplore.store.vocabulary.Dimension;
 import org.griplore.store.vocabulary.Discipline;
@@ -58,18 +59,11 @@ final class ValueReader {
     if (assumed && number.unit().isEmpty()) {
       add(rule, "unit assumed: " + unit.symbol());
     }
-    if (unit != discipline.unit()
-        && unit.dimension() != Dimension.CURRENCY
-        && unit.convertsTo(discipline.unit())) {
-      add(rule, "from " + unit.symbol() + " to " + discipline.unit().symbol());
-      return new Read(
-          unit.convert(number.value(), discipline.unit()),
-          discipline.unit(),
-          rule.toString(),
-          remark,
-          null);
+    Unit kept = CanonicalUnit.of(discipline, unit);
+    if (unit != kept) {
+      add(rule, "from " + unit.symbol() + " to " + kept.symbol());
     }
-    return new Read(number.value(), unit, rule.toString(), remark, null);
+    return new Read(unit.convert(number.value(), kept), kept, rule.toString(), remark, null);
   }
 
   /** A bare per cent sign in a cell means what the column says per cent is of. */

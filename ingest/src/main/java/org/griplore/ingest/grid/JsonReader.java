@@ -1,185 +1,139 @@
 package org.griplore.ingest.grid;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.JsonToken;
-import com.fasterxml.jackson.core.StreamReadConstraints;
 import java.io.IOException;
 import java.io.Reader;
 import java.nio.charset.Charset;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import org.griplore.ingest.grid.JsonValue.Items;
+import org.griplore.ingest.grid.JsonValue.Member;
+import org.griplore.ingest.grid.JsonValue.Members;
+import org.griplore.ingest.grid.JsonValue.Plain;
 import org.griplore.store.archive.Original;
 import org.griplore.store.vocabulary.Problem;
 import org.griplore.store.vocabulary.Refusal;
 
 /**
- * Reads JSON as tables: a list of objects is a table whose header is the objects' keys; plain
- * values beside the list are lines above it ({@code key: value}); an object inside an object adds
- * its keys to the row. A cell's row is its line in the file, its column the order of its key.
+ * Reads JSON as tables: a list of objects is a table whose header is the objects' keys (so is a
+ * list of lists, whose first is the header); plain values beside a list, wherever they stand in the
+ * object, are lines above it ({@code key: value}). Where there are several tables, each is named by
+ * its path, {@code tests[2].entries}.
  */
 final class JsonReader {
-  private static final JsonFactory FACTORY =
-      JsonFactory.builder()
-          .streamReadConstraints(
-              StreamReadConstraints.builder().maxNestingDepth(50).maxStringLength(1 << 20).build())
-          .build();
+  private final List<Table> tables = new ArrayList<>();
 
-  private final JsonParser parser;
-  private final List<Grid> grids = new ArrayList<>();
+  /** A table before it is known how many there are. */
+  private record Table(String path, List<GridCell> above, Items items) {}
 
-  private JsonReader(JsonParser parser) {
-    this.parser = parser;
-  }
+  private JsonReader() {}
 
   static List<Grid> read(Original original, Charset charset) throws IOException {
-    try (Reader reader = TextDecoding.open(original, charset);
-        JsonParser parser = FACTORY.createParser(reader)) {
-      JsonReader json = new JsonReader(parser);
-      json.value(parser.nextToken(), "", List.of());
-      if (json.grids.isEmpty()) {
-        throw new Refusal(
-            original.name()
-                + " holds JSON, but no list of objects: expected a list of tyres or results.",
-            new Problem(original.name(), "JSON without a list of objects", "a list of objects"));
-      }
-      return json.grids;
+    JsonReader json = new JsonReader();
+    try (Reader reader = TextDecoding.open(original, charset)) {
+      json.find(JsonValue.read(reader), "", List.of());
     } catch (JsonProcessingException e) {
-      int line = e.getLocation() == null ? 1 : e.getLocation().getLineNr();
-      int column = e.getLocation() == null ? 1 : e.getLocation().getColumnNr();
+      throw broken(original.name(), e);
+    }
+    if (json.tables.isEmpty()) {
       throw new Refusal(
-          "%s, line %d, column %d: this is no JSON: %s."
-              .formatted(original.name(), line, column, firstLine(e.getOriginalMessage())),
-          e,
-          new Problem(original.name() + ", line " + line, "broken JSON", "JSON"));
+          original.name()
+              + " holds JSON, but no list of objects: expected a list of tyres or results.",
+          new Problem(original.name(), "JSON without a list of objects", "a list of objects"));
+    }
+    return json.tables.stream()
+        .map(
+            table ->
+                JsonTable.of(
+                    json.tables.size() == 1 ? "" : table.path(), table.above(), table.items()))
+        .toList();
+  }
+
+  private static Refusal broken(String name, JsonProcessingException e) {
+    int line = e.getLocation() == null ? 1 : e.getLocation().getLineNr();
+    int column = e.getLocation() == null ? 1 : e.getLocation().getColumnNr();
+    String why = e.getOriginalMessage().lines().findFirst().orElse("").replaceAll("\\.$", "");
+    return new Refusal(
+        "%s, line %d, column %d: this is no JSON: %s.".formatted(name, line, column, why),
+        e,
+        new Problem(name + ", line " + line + ", column " + column, "broken JSON", "JSON"));
+  }
+
+  private void find(JsonValue value, String path, List<GridCell> above) {
+    if (value instanceof Members object) {
+      List<GridCell> lines = new ArrayList<>(above);
+      lines(object, "", lines);
+      inside(object, path, lines);
+    } else if (value instanceof Items items) {
+      list(items, path, above);
     }
   }
 
-  private static String firstLine(String text) {
-    return text.lines().findFirst().orElse("").replaceAll("\\.$", "");
-  }
-
-  private void value(JsonToken token, String path, List<GridCell> above) throws IOException {
-    if (token == JsonToken.START_ARRAY) {
-      array(path, above);
-    } else if (token == JsonToken.START_OBJECT) {
-      object(path, above);
-    }
-  }
-
-  /** A scalar of the source with its place. */
-  private record Scalar(String key, String text, Double number, int line) {}
-
-  private Scalar scalar(String key, JsonToken token) throws IOException {
-    int line = parser.currentTokenLocation().getLineNr();
-    return switch (token) {
-      case VALUE_NULL -> null;
-      case VALUE_NUMBER_FLOAT, VALUE_NUMBER_INT ->
-          new Scalar(key, parser.getText(), parser.getDoubleValue(), line);
-      default -> new Scalar(key, parser.getText().strip(), null, line);
-    };
-  }
-
-  /** An object that is no row: its scalars stand above the tables in it. */
-  private void object(String path, List<GridCell> above) throws IOException {
-    List<GridCell> lines = new ArrayList<>(above);
-    while (parser.nextToken() == JsonToken.FIELD_NAME) {
-      String key = parser.currentName();
-      JsonToken token = parser.nextToken();
-      if (token.isScalarValue()) {
-        Scalar scalar = scalar(key, token);
-        if (scalar != null && !scalar.text().isEmpty()) {
-          lines.add(new GridCell(scalar.line(), 1, key + ": " + scalar.text(), null, null));
-        }
-      } else {
-        value(token, path.isEmpty() ? key : path + " " + key, lines);
-      }
-    }
-  }
-
-  private void array(String path, List<GridCell> above) throws IOException {
-    List<Map<String, Scalar>> rows = new ArrayList<>();
-    List<Integer> lines = new ArrayList<>();
-    JsonToken token;
-    while ((token = parser.nextToken()) != JsonToken.END_ARRAY) {
-      if (token == JsonToken.START_OBJECT) {
-        int line = parser.currentTokenLocation().getLineNr();
-        Map<String, Scalar> row = new LinkedHashMap<>();
-        boolean nested = row(row, "", path, above);
-        if (!nested) {
-          rows.add(row);
-          lines.add(line);
-        }
-      } else {
-        value(token, path, above);
-      }
-    }
-    if (!rows.isEmpty()) {
-      grids.add(grid(path, above, rows, lines));
-    }
-  }
-
-  /**
-   * Reads an object of a list.
-   *
-   * @return whether it holds lists of objects of its own: then its scalars stood above those
-   */
-  private boolean row(Map<String, Scalar> row, String prefix, String path, List<GridCell> above)
-      throws IOException {
-    boolean nested = false;
-    while (parser.nextToken() == JsonToken.FIELD_NAME) {
-      String key = parser.currentName();
-      JsonToken token = parser.nextToken();
-      String name = row.containsKey(key) ? prefix + key : key;
-      if (token.isScalarValue()) {
-        Scalar scalar = scalar(name, token);
-        if (scalar != null && !scalar.text().isEmpty()) {
-          row.put(name, scalar);
+  private void list(Items items, String path, List<GridCell> above) {
+    if (isTable(items)) {
+      List<JsonValue> rows = new ArrayList<>();
+      for (int i = 0; i < items.values().size(); i++) {
+        JsonValue value = items.values().get(i);
+        if (value instanceof Members object && holdsTable(object)) {
+          find(value, path + "[" + (i + 1) + "]", above);
         } else {
-          row.putIfAbsent(name, null);
+          rows.add(value);
         }
-      } else if (token == JsonToken.START_OBJECT) {
-        nested |= row(row, key + " ", path, above);
-      } else {
-        int before = grids.size();
-        List<GridCell> lines = new ArrayList<>(above);
-        row.values().stream()
-            .filter(java.util.Objects::nonNull)
-            .forEach(
-                s -> lines.add(new GridCell(s.line(), 1, s.key() + ": " + s.text(), null, null)));
-        array(path.isEmpty() ? key : path + " " + key, lines);
-        nested |= grids.size() > before;
+      }
+      if (!rows.isEmpty()) {
+        tables.add(new Table(path, above, new Items(items.line(), rows)));
+      }
+    } else {
+      for (int i = 0; i < items.values().size(); i++) {
+        find(items.values().get(i), path + "[" + (i + 1) + "]", above);
       }
     }
-    return nested;
   }
 
-  private Grid grid(
-      String path, List<GridCell> above, List<Map<String, Scalar>> rows, List<Integer> lines) {
-    List<String> keys = new ArrayList<>();
-    rows.forEach(row -> row.keySet().stream().filter(k -> !keys.contains(k)).forEach(keys::add));
-    List<List<GridCell>> cells = new ArrayList<>();
-    int headerLine = Math.max(1, lines.get(0) - 1);
-    List<GridCell> header = new ArrayList<>();
-    for (int i = 0; i < keys.size(); i++) {
-      header.add(GridCell.of(headerLine, i + 1, keys.get(i)));
+  private void inside(Members object, String path, List<GridCell> above) {
+    for (Member member : object.members()) {
+      String inner = path.isEmpty() ? member.key() : path + "." + member.key();
+      if (member.value() instanceof Items items) {
+        list(items, inner, above);
+      } else if (member.value() instanceof Members nested) {
+        inside(nested, inner, above);
+      }
     }
-    cells.add(header);
-    for (Map<String, Scalar> row : rows) {
-      List<GridCell> line = new ArrayList<>();
-      for (int i = 0; i < keys.size(); i++) {
-        Scalar scalar = row.get(keys.get(i));
-        if (scalar != null) {
-          line.add(new GridCell(scalar.line(), i + 1, scalar.text(), scalar.number(), null));
+  }
+
+  /** The plain values of an object that is no row, as lines above the tables in it. */
+  private static void lines(Members object, String prefix, List<GridCell> lines) {
+    for (Member member : object.members()) {
+      String key = prefix + member.key();
+      if (member.value() instanceof Plain plain && !plain.text().isEmpty()) {
+        lines.add(GridCell.of(plain.line(), 1, key + ": " + plain.text()));
+      } else if (member.value() instanceof Items items && JsonTable.isPlain(items)) {
+        String joined = JsonTable.joined(items);
+        if (!joined.isEmpty()) {
+          lines.add(GridCell.of(items.line(), 1, key + ": " + joined));
         }
-      }
-      if (!line.isEmpty()) {
-        cells.add(line);
+      } else if (member.value() instanceof Members nested) {
+        lines(nested, key + " ", lines);
       }
     }
-    return new Grid(grids.isEmpty() ? "" : path, above, cells, List.of(), true);
+  }
+
+  /** A list of objects, or of two lists of plain values or more. */
+  private static boolean isTable(Items items) {
+    boolean objects = items.values().stream().anyMatch(Members.class::isInstance);
+    boolean lists =
+        items.values().size() > 1
+            && items.values().stream()
+                .allMatch(value -> value instanceof Items row && JsonTable.isPlain(row));
+    return objects || lists;
+  }
+
+  private static boolean holdsTable(Members object) {
+    return object.members().stream()
+        .map(Member::value)
+        .anyMatch(
+            value ->
+                value instanceof Items items && isTable(items)
+                    || value instanceof Members nested && holdsTable(nested));
   }
 }

@@ -16,6 +16,9 @@ public final class RecordReader implements RowSource, Closeable {
   /** A longer record is no table's row. */
   private static final int LONGEST = 10 * 1024 * 1024;
 
+  /** As many columns as a workbook may have. */
+  private static final int MOST_FIELDS = 16_384;
+
   private static final int BUFFER = 1 << 16;
 
   private final String name;
@@ -31,19 +34,31 @@ public final class RecordReader implements RowSource, Closeable {
   private int recordLength;
   private String[] fields = new String[32];
   private int count;
+  private final boolean whole;
 
   /** Reads from a reader, which is closed with this. */
   public RecordReader(String name, Reader reader, char delimiter) {
+    this(name, reader, delimiter, true);
+  }
+
+  private RecordReader(String name, Reader reader, char delimiter, boolean whole) {
     this.name = name;
     this.reader = reader;
     this.delimiter = delimiter;
+    this.whole = whole;
+  }
+
+  /** Reads the beginning of a text to see what it is: refuses nothing, the reading itself will. */
+  static RecordReader ofBeginning(Reader reader, char delimiter) {
+    return new RecordReader("", reader, delimiter, false);
   }
 
   /**
    * Goes to the next record; an empty line is a record of one empty field.
    *
    * @return whether there is one
-   * @throws Refusal when a record is longer than 10 MB or holds a zero byte
+   * @throws Refusal when a record is longer than 10 million characters, has more than 16,384
+   *     fields, holds a zero byte, or opens a quote that is never closed
    */
   @Override
   public boolean next() throws IOException {
@@ -82,9 +97,14 @@ public final class RecordReader implements RowSource, Closeable {
 
   /** Reads on behind an opening quote; returns what follows the closing one. */
   private int quoted() throws IOException {
+    int opened = line;
     while (true) {
       int c = read();
       if (c < 0) {
+        if (whole) {
+          throw refusal(
+              opened, "the quote opened here is never closed", "an open quote", "a closed quote");
+        }
         return c;
       }
       if (c == '"') {
@@ -123,25 +143,36 @@ public final class RecordReader implements RowSource, Closeable {
   }
 
   private void append(int c) {
-    if (c == 0) {
-      throw new Refusal(
-          "%s, line %d: there is a zero byte; expected text.".formatted(name, line),
-          new Problem(name + ", line " + line, "a zero byte", "text"));
+    if (c == 0 && whole) {
+      throw refusal(line, "there is a zero byte; expected text", "a zero byte", "text");
+    }
+    if (++recordLength > LONGEST) {
+      throw refusal(
+          startLine,
+          "this row is longer than 10 million characters; expected a table's rows",
+          "a very long row",
+          "rows of a table");
     }
     if (length == field.length) {
-      field = Arrays.copyOf(field, 2 * length);
+      field = Arrays.copyOf(field, Math.min(LONGEST, 2 * length));
     }
     field[length++] = (char) c;
-    if (++recordLength > LONGEST) {
-      throw new Refusal(
-          "%s, line %d: this row is longer than 10 million characters; expected a table's rows."
-              .formatted(name, startLine),
-          new Problem(name + ", line " + startLine, "a very long row", "rows of a table"));
-    }
+  }
+
+  private Refusal refusal(int at, String what, String found, String expected) {
+    String where = "%s, line %d, column %d".formatted(name, at, count + 1);
+    return new Refusal(where + ": " + what + ".", new Problem(where, found, expected));
   }
 
   private void endField() {
     if (count == fields.length) {
+      if (whole && count >= MOST_FIELDS) {
+        throw refusal(
+            startLine,
+            "this row has more than " + MOST_FIELDS + " columns; expected a table's rows",
+            "a very wide row",
+            "rows of a table");
+      }
       fields = Arrays.copyOf(fields, 2 * count);
     }
     fields[count++] = length == 0 ? "" : new String(field, 0, length);

@@ -28,6 +28,15 @@ final class WorkbookParts {
   private static final long RATIO_FROM_BYTES = 10L << 20;
   private static final int HIGHEST_RATIO = 200;
   private static final int MOST_PARTS = 2000;
+
+  /** What a packed file is, by a part that only it has. */
+  private static final Map<String, String> OTHER_PACKED =
+      Map.of(
+          "xl/workbook.bin", "a binary workbook (XLSB): save it as XLSX",
+          "word/document.xml", "a text document: save its tables as XLSX or a page",
+          "ppt/presentation.xml", "a presentation: copy its tables into a workbook",
+          "content.xml", "an OpenDocument file: save it as XLSX");
+
   private static final XMLInputFactory XML = XMLInputFactory.newFactory();
 
   static {
@@ -42,11 +51,13 @@ final class WorkbookParts {
     Map<String, String> partById = new HashMap<>();
     Map<String, String> idBySheet = new LinkedHashMap<>();
     boolean isWorkbook = false;
+    String other = "a packed file: unpack it first";
     Unpacking unpacking = new Unpacking(name, workbook.length);
     try (ZipFile zip = ZipFile.builder().setByteArray(workbook).get()) {
       for (ZipArchiveEntry entry : Collections.list(zip.getEntries())) {
         unpacking.nextPart();
         String part = entry.getName();
+        other = OTHER_PACKED.getOrDefault(part, other);
         try (InputStream counted = unpacking.counted(zip.getInputStream(entry))) {
           if (part.equals("xl/workbook.xml")) {
             isWorkbook = true;
@@ -59,15 +70,17 @@ final class WorkbookParts {
           counted.transferTo(OutputStream.nullOutputStream());
         }
       }
-    } catch (IOException | XMLStreamException e) {
+    } catch (Refusal e) {
+      throw e;
+    } catch (IOException | XMLStreamException | RuntimeException e) {
       throw XlsxReader.damaged(name, e);
     }
     if (!isWorkbook) {
       throw unpacking.partCount() == 0
           ? XlsxReader.damaged(name, null)
           : new Refusal(
-              name + " is a packed file, but no workbook: unpack it first.",
-              new Problem(name, "a ZIP file", "an XLSX workbook"));
+              name + " is no XLSX workbook, but " + other + ".",
+              new Problem(name, other, "an XLSX workbook"));
     }
     Map<String, List<Grid.Merge>> bySheet = new HashMap<>();
     idBySheet.forEach(

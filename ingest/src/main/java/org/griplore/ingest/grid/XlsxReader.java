@@ -4,28 +4,38 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.math.BigDecimal;
-import java.math.MathContext;
-import java.time.LocalDate;
-import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.dhatim.fastexcel.reader.Cell;
-import org.dhatim.fastexcel.reader.CellType;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.ReadingOptions;
 import org.dhatim.fastexcel.reader.Row;
 import org.dhatim.fastexcel.reader.Sheet;
+import org.dhatim.fastexcel.reader.SheetVisibility;
 import org.griplore.store.archive.Original;
 import org.griplore.store.vocabulary.Problem;
 import org.griplore.store.vocabulary.Refusal;
 
-/** Reads the sheets of an XLSX workbook, hidden ones too; formulas give their stored values. */
+/**
+ * Reads the sheets of an XLSX workbook, hidden ones too; formulas give their stored values, and
+ * themselves ({@code =A1/B1}) where the workbook stores none. A sheet has no name when it is the
+ * only one.
+ */
 final class XlsxReader {
-  private XlsxReader() {}
+  private static final int MOST_CELLS = 5_000_000;
+
+  private final String name;
+  private int cells;
+
+  private XlsxReader(String name) {
+    this.name = name;
+  }
 
   static boolean isZip(Original original) throws IOException {
     try (InputStream in = original.content().open()) {
@@ -37,20 +47,17 @@ final class XlsxReader {
   static List<Grid> read(Original original) {
     byte[] bytes = original.readAll();
     Map<String, List<Grid.Merge>> merges = WorkbookParts.mergesBySheet(original.name(), bytes);
+    XlsxReader reader = new XlsxReader(original.name());
     List<Grid> grids = new ArrayList<>();
     try (ReadableWorkbook workbook =
         new ReadableWorkbook(new ByteArrayInputStream(bytes), new ReadingOptions(true, false))) {
       List<Sheet> sheets = workbook.getSheets().toList();
       for (Sheet sheet : sheets) {
-        String name = sheets.size() == 1 ? "" : sheet.getName();
-        grids.add(
-            new Grid(
-                name,
-                List.of(),
-                rows(sheet, workbook.isDate1904()),
-                merges.getOrDefault(sheet.getName(), List.of()),
-                false));
+        List<Grid.Merge> merged = merges.getOrDefault(sheet.getName(), List.of());
+        grids.add(reader.grid(sheet, sheets.size() == 1, workbook.isDate1904(), merged));
       }
+    } catch (Refusal e) {
+      throw e;
     } catch (IOException | RuntimeException e) {
       throw damaged(original.name(), e);
     }
@@ -64,70 +71,61 @@ final class XlsxReader {
         new Problem(name, "a damaged workbook", "a whole XLSX file"));
   }
 
-  private static List<List<GridCell>> rows(Sheet sheet, boolean from1904) throws IOException {
+  private Grid grid(Sheet sheet, boolean only, boolean from1904, List<Grid.Merge> merges)
+      throws IOException {
     List<List<GridCell>> rows = new ArrayList<>();
+    Set<Integer> hidden = new HashSet<>();
     try (Stream<Row> stream = sheet.openStream()) {
       stream.forEach(
           row -> {
-            List<GridCell> cells = new ArrayList<>();
-            for (Cell cell : row) {
-              if (cell != null) {
-                cell(cell, from1904).ifPresent(cells::add);
+            List<GridCell> line = cells(row, from1904);
+            if (!line.isEmpty()) {
+              rows.add(line);
+              if (row.isHidden()) {
+                hidden.add(line.get(0).row());
               }
-            }
-            cells.sort(Comparator.comparingInt(GridCell::column));
-            if (!cells.isEmpty()) {
-              rows.add(cells);
             }
           });
     }
-    return rows;
+    return new Grid(
+        only ? "" : sheet.getName(),
+        List.of(),
+        rows,
+        merges,
+        false,
+        sheet.getVisibility() != SheetVisibility.VISIBLE,
+        hidden);
+  }
+
+  private List<GridCell> cells(Row row, boolean from1904) {
+    List<GridCell> line = new ArrayList<>();
+    for (Cell cell : row) {
+      if (cell != null) {
+        cell(cell, from1904).ifPresent(line::add);
+      }
+    }
+    cells += line.size();
+    if (cells > MOST_CELLS) {
+      throw new Refusal(
+          "%s holds more than %d cells: save its table as CSV, which may be of any length."
+              .formatted(name, MOST_CELLS),
+          new Problem(name, "too many cells", "a workbook of tables"));
+    }
+    line.sort(Comparator.comparingInt(GridCell::column));
+    return line;
   }
 
   private static Optional<GridCell> cell(Cell cell, boolean from1904) {
     int row = cell.getAddress().getRow() + 1;
     int column = cell.getAddress().getColumn() + 1;
+    if (cell.getValue() instanceof BigDecimal number) {
+      return Optional.of(
+          CellFormat.cell(row, column, number, cell.getDataFormatString(), from1904));
+    }
     String text = cell.getText() == null ? "" : cell.getText().strip();
-    boolean numeric =
-        cell.getType() == CellType.NUMBER
-            || cell.getType() == CellType.FORMULA && isNumber(cell.getRawValue());
-    if (!numeric) {
-      String shown =
-          text.isEmpty() && cell.getRawValue() != null ? cell.getRawValue().strip() : text;
-      return shown.isEmpty() ? Optional.empty() : Optional.of(GridCell.of(row, column, shown));
+    if (text.isEmpty() && cell.getValue() == null && cell.getFormula() != null) {
+      text = "=" + cell.getFormula();
     }
-    BigDecimal number = new BigDecimal(cell.getRawValue());
-    String format = cell.getDataFormatString();
-    if (format != null && isDate(format)) {
-      LocalDate date = date(number, from1904);
-      return Optional.of(new GridCell(row, column, date.toString(), null, date));
-    }
-    String shown =
-        format != null && format.contains("%")
-            ? plain(number.movePointRight(2)) + "%"
-            : plain(number);
-    return Optional.of(new GridCell(row, column, shown, number.doubleValue(), null));
-  }
-
-  private static boolean isNumber(String raw) {
-    return raw != null && raw.matches("-?\\d+(\\.\\d+)?([eE][-+]?\\d+)?");
-  }
-
-  /** Workbooks keep 31.2 as 31.199999999999999: fifteen digits are what was meant. */
-  private static String plain(BigDecimal number) {
-    BigDecimal meant = number.round(new MathContext(15)).stripTrailingZeros();
-    return (meant.scale() < 0 ? meant.setScale(0) : meant).toPlainString();
-  }
-
-  private static boolean isDate(String format) {
-    String bare =
-        format.replaceAll("\"[^\"]*\"|\\[[^\\]]*\\]|\\\\.", "").toLowerCase(java.util.Locale.ROOT);
-    return bare.matches(".*[dy].*") && !bare.contains("general") && !bare.contains("0");
-  }
-
-  private static LocalDate date(BigDecimal serial, boolean from1904) {
-    LocalDateTime origin =
-        from1904 ? LocalDateTime.of(1904, 1, 1, 0, 0) : LocalDateTime.of(1899, 12, 30, 0, 0);
-    return origin.plusDays(serial.longValue()).toLocalDate();
+    return text.isEmpty() ? Optional.empty() : Optional.of(GridCell.of(row, column, text));
   }
 }

@@ -1,5 +1,27 @@
 /**
  * Any file a tester has, read by its content into grids of cells with positions. Nothing here knows
  * about tyres.
+ *
+ * <p>Choices that are not obvious:
+ *
+ * <ul>
+ *   <li><b>Rows and columns</b> count from 1 as a person counts them: the physical line of a text
+ *       (of a record in quotes, its first), the sheet's row, the row of a page's table, the line of
+ *       a JSON value. Empty cells are left out, and blanks around a text; nothing else is changed.
+ *   <li><b>Numbers of a workbook</b> keep their full double beside the text. The text keeps fifteen
+ *       digits, also those a format hides: 0.95312 shown as 95.3 % is {@code 95.312%}. A time of
+ *       day is text ({@code 1:23.4}), because a part of a day is no figure anybody measured.
+ *   <li><b>Merged cells</b> keep their text at the top left; {@link
+ *       org.griplore.ingest.grid.Grid#spreadAcross} repeats it over its columns.
+ *   <li><b>Encoding</b>: mark, zeros (UTF-16), UTF-8, a page's own word, Windows-1252. Text that is
+ *       mostly UTF-8 with a broken byte is refused, not read as something else.
+ *   <li><b>Markdown with a table</b> is tables like a page, the text between them their preamble;
+ *       without one it is prose.
+ *   <li><b>Our own reader of delimited text</b>: see {@link org.griplore.ingest.grid.RecordReader}.
+ *   <li><b>Limits</b> (a row of 10 million characters or 16,384 columns, a workbook of 512 MB or
+ *       200 times its packed size, 5 million cells of any source that is held in memory, a page of
+ *       32 MB, a page's table of 500,000 spanned places, notes of 500,000 lines) are counted while
+ *       reading, never believed from headers.
+ * </ul>
  */
 package org.griplore.ingest.grid;

@@ -29,6 +29,10 @@ public final class NameReconciler {
   private static final double MARGIN = 0.02;
 
   private static final double OFFERED_FROM = 0.75;
+
+  /** Another generation of the same words is worth showing, and never taken. */
+  private static final double SIBLING = 0.5;
+
   private static final int OFFERED = 3;
   private static final JaroWinklerSimilarity LIKENESS = new JaroWinklerSimilarity();
 
@@ -37,6 +41,8 @@ public final class NameReconciler {
   private final Map<String, List<String>> wordsOf = new LinkedHashMap<>();
   private final Map<String, Settled> settled = new HashMap<>();
   private final Set<String> makers = new LinkedHashSet<>();
+  private final Map<String, String> followed = new HashMap<>();
+  private final Set<String> provisional = new LinkedHashSet<>();
 
   /** How a name was settled. */
   public sealed interface Settled {
@@ -55,9 +61,43 @@ public final class NameReconciler {
 
   /** Starts from the models that the archive knows. */
   public NameReconciler(Collection<ModelRecord> models) {
+    Map<Integer, String> names = new HashMap<>();
+    models.forEach(model -> names.put(model.id(), model.name()));
     for (ModelRecord model : models) {
+      if (model.follows() != null && names.containsKey(model.follows())) {
+        followed.put(model.name(), names.get(model.follows()));
+      }
       learn(model.name(), model.maker(), model.aliases());
+      if (isProvisional(model)) {
+        provisional.add(model.name());
+      }
     }
+  }
+
+  /** Nothing is known but the name: the model was met in a test, and no lineage table has it. */
+  private static boolean isProvisional(ModelRecord model) {
+    return model.maker() == null
+        && model.line() == null
+        && model.generation() == null
+        && model.launched() == null
+        && model.season() == null
+        && model.segment() == null
+        && model.follows() == null;
+  }
+
+  /** The predecessors that the archive knows, by model. */
+  public Map<String, String> followed() {
+    return Map.copyOf(followed);
+  }
+
+  /** Names that were taken for models of their own and that no lineage table has, so far. */
+  public Set<String> provisional() {
+    return Set.copyOf(provisional);
+  }
+
+  /** Says that a model is in a lineage table. */
+  public void confirm(String name) {
+    provisional.remove(name);
   }
 
   /** Learns a model and how else it is written. */
@@ -90,9 +130,15 @@ public final class NameReconciler {
     Settled found = find(tidy);
     if (found instanceof Settled.New) {
       learn(found.model(), null, List.of());
+      provisional.add(found.model());
     }
     settled.put(tidy, found instanceof Settled.New ? new Settled.Known(found.model()) : found);
     return found;
+  }
+
+  /** What a name would be settled as; nothing is learnt. */
+  public Settled look(String written) {
+    return find(written.strip().replaceAll("\\s+", " "));
   }
 
   /** The model that a name is known to mean, without any assumption; nothing is learnt. */
@@ -135,13 +181,22 @@ public final class NameReconciler {
     return names == null || names.size() != 1 ? null : names.iterator().next();
   }
 
-  /** Models that a written name could mean, best first; only those of the same generation words. */
+  /**
+   * Models that a written name could mean, best first; other generations of the same words come
+   * last and are for showing only.
+   */
   public List<Candidate> candidates(String written) {
     List<String> words = NameKey.words(written);
     List<Candidate> candidates = new ArrayList<>();
     wordsOf.forEach(
         (name, its) -> {
-          if (generations(words).equals(generations(its))) {
+          boolean sameWords = !plain(its).isEmpty() && plain(words).equals(plain(its));
+          if (!generations(words).equals(generations(its))) {
+            if (sameWords) {
+              candidates.add(
+                  new Candidate(name, SIBLING, "the same words, but another generation"));
+            }
+          } else {
             double score = likeness(plain(words), plain(its));
             if (score >= OFFERED_FROM) {
               candidates.add(new Candidate(name, score, reason(words, its, score)));

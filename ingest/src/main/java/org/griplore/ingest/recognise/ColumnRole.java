@@ -5,6 +5,24 @@ import org.griplore.store.vocabulary.Unit;
 
 /** What a column of a table holds. */
 public sealed interface ColumnRole {
+  /** What it holds, in a few words. */
+  default String words() {
+    if (this instanceof Value value) {
+      return value.discipline().key();
+    } else if (this instanceof Place place) {
+      return "place, " + place.discipline().key();
+    } else if (this instanceof Spread spread) {
+      return "spread, " + spread.discipline().key();
+    } else if (this instanceof Runs runs) {
+      return "runs, " + runs.discipline().key();
+    } else if (this instanceof Ignored ignored) {
+      return "not taken: " + ignored.why();
+    } else if (this instanceof Unknown) {
+      return "not understood";
+    }
+    return getClass().getSimpleName().toLowerCase(java.util.Locale.ROOT);
+  }
+
   /** The tyre's name, maker and model together. */
   record Tyre() implements ColumnRole {}
 

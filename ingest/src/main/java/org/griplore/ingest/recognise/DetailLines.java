@@ -16,10 +16,12 @@ import org.griplore.ingest.grid.GridCell;
  * @param byTopic the value's cell by topic; the first line of a topic counts
  * @param title the title's cell; null where there is none
  * @param others lines that are neither
+ * @param repeated values of topics that were told before and otherwise
  */
-public record DetailLines(Map<String, GridCell> byTopic, GridCell title, List<GridCell> others) {
+public record DetailLines(
+    Map<String, GridCell> byTopic, GridCell title, List<GridCell> others, List<GridCell> repeated) {
   /** No details at all. */
-  public static final DetailLines NONE = new DetailLines(Map.of(), null, List.of());
+  public static final DetailLines NONE = new DetailLines(Map.of(), null, List.of(), List.of());
 
   private static final Pattern KEY_AND_VALUE = Pattern.compile("^([^:]{2,40}?)\\s*:\\s*(.*)$");
   private static final int LONGEST_TITLE = 160;
@@ -28,11 +30,16 @@ public record DetailLines(Map<String, GridCell> byTopic, GridCell title, List<Gr
   public static DetailLines of(List<List<GridCell>> lines) {
     Map<String, GridCell> byTopic = new LinkedHashMap<>();
     List<GridCell> others = new ArrayList<>();
+    List<GridCell> repeated = new ArrayList<>();
     GridCell title = null;
-    for (List<GridCell> line : lines) {
+    for (List<GridCell> line : apart(lines)) {
       Optional<Found> found = found(line);
       if (found.isPresent()) {
-        byTopic.putIfAbsent(found.get().topic(), found.get().value());
+        GridCell value = found.get().value();
+        GridCell earlier = byTopic.putIfAbsent(found.get().topic(), value);
+        if (earlier != null && !earlier.text().equals(value.text())) {
+          repeated.add(value);
+        }
       } else if (title == null && isTitle(line)) {
         title = line.get(0);
       } else {
@@ -40,7 +47,21 @@ public record DetailLines(Map<String, GridCell> byTopic, GridCell title, List<Gr
       }
     }
     GridCell named = byTopic.remove("title");
-    return new DetailLines(byTopic, named == null ? title : named, others);
+    return new DetailLines(byTopic, named == null ? title : named, others, repeated);
+  }
+
+  /** Several details in one row of cells are lines of their own. */
+  private static List<List<GridCell>> apart(List<List<GridCell>> lines) {
+    List<List<GridCell>> apart = new ArrayList<>();
+    for (List<GridCell> line : lines) {
+      long details = line.stream().filter(cell -> found(List.of(cell)).isPresent()).count();
+      if (line.size() > 1 && details > 1) {
+        line.forEach(cell -> apart.add(List.of(cell)));
+      } else {
+        apart.add(line);
+      }
+    }
+    return apart;
   }
 
   private static boolean isTitle(List<GridCell> line) {
@@ -61,16 +82,19 @@ public record DetailLines(Map<String, GridCell> byTopic, GridCell title, List<Gr
       }
     }
     Matcher pair = KEY_AND_VALUE.matcher(first.text());
-    if (line.size() == 1 && pair.matches() && !pair.group(2).isBlank()) {
-      return topic(pair.group(1))
-          .map(
-              topic ->
-                  new Found(
-                      topic,
-                      new GridCell(
-                          first.row(), first.column(), pair.group(2).strip(), null, first.date())));
+    if (!pair.matches() || pair.group(2).isBlank()) {
+      return Optional.empty();
     }
-    return Optional.empty();
+    // A value with a delimiter in it ("Date: June 14, 2021") stands in several cells.
+    StringBuilder value = new StringBuilder(pair.group(2).strip());
+    line.stream().skip(1).forEach(cell -> value.append(", ").append(cell.text().strip()));
+    return topic(pair.group(1))
+        .map(
+            topic ->
+                new Found(
+                    topic,
+                    new GridCell(
+                        first.row(), first.column(), value.toString(), null, first.date())));
   }
 
   /** The topics that are details of a test. */
@@ -106,6 +130,7 @@ public record DetailLines(Map<String, GridCell> byTopic, GridCell title, List<Gr
     Map<String, GridCell> together = new LinkedHashMap<>(earlier.byTopic);
     together.putAll(byTopic);
     boolean heading = byTopic.isEmpty() && earlier.title != null;
-    return new DetailLines(together, title == null || heading ? earlier.title : title, others);
+    return new DetailLines(
+        together, title == null || heading ? earlier.title : title, others, repeated);
   }
 }

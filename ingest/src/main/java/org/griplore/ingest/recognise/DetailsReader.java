@@ -78,6 +78,15 @@ public final class DetailsReader {
   public static Details read(
       DetailLines lines, Map<String, String> given, String sheet, Consumer<Finding> findings) {
     DetailsReader reader = new DetailsReader(sheet, findings);
+    lines
+        .repeated()
+        .forEach(
+            cell ->
+                reader.finding(
+                    Finding.Kind.CONFLICT,
+                    new Text(cell.text(), cell),
+                    "each detail of a test once; what was told first was taken",
+                    "leave out the line that is wrong"));
     Function<String, Text> text =
         topic -> {
           GridCell cell = lines.byTopic().get(topic);

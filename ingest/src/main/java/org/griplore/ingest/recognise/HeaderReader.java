@@ -1,6 +1,11 @@
 package org.griplore.ingest.recognise;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.griplore.store.vocabulary.Dimension;
 import org.griplore.store.vocabulary.Discipline;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
 import org.griplore.store.vocabulary.HeaderKey;
@@ -9,6 +14,8 @@ import org.griplore.store.vocabulary.UnitWords;
 
 /** Says what a column holds by its header. */
 public final class HeaderReader {
+  private static final Pattern BRACKETS = Pattern.compile("[(\\[]([^)\\]]+)[)\\]]");
+
   private final DisciplineCatalogue catalogue;
 
   /** Knows these disciplines. */
@@ -33,23 +40,96 @@ public final class HeaderReader {
     }
     Optional<DisciplineCatalogue.Match> match = catalogue.byHeader(bare);
     if (match.isEmpty()) {
-      return new ColumnRole.Unknown();
+      return rating(bare);
     }
     Discipline discipline = match.get().discipline();
-    String rest =
-        (" " + HeaderKey.of(bare) + " ")
-            .replace(" " + HeaderKey.of(match.get().words()) + " ", " ")
-            .strip();
+    Optional<ColumnRole> part = part(bare, unitText, discipline);
+    if (part.isPresent()) {
+      return part.get();
+    }
+    String rest = withoutWords(bare, match.get().words());
     return ColumnWords.topic(rest)
-        .map(
-            word ->
-                switch (word) {
-                  case "place" -> (ColumnRole) new ColumnRole.Place(discipline);
-                  case "spread" -> new ColumnRole.Spread(discipline);
-                  case "runs" -> new ColumnRole.Runs(discipline);
-                  default -> value(discipline, bare, unitText);
-                })
+        .flatMap(word -> part(word, discipline))
         .orElseGet(() -> value(discipline, bare, unitText));
+  }
+
+  /** What a header says beside the words that name the discipline. */
+  private static String withoutWords(String header, String words) {
+    List<String> rest = new ArrayList<>(HeaderKey.words(header));
+    for (String word : words.split(" ")) {
+      rest.remove(word);
+    }
+    return String.join(" ", rest);
+  }
+
+  /** "Points" or "Mark" alone heads the overall result. */
+  private ColumnRole rating(String header) {
+    Optional<Unit> unit =
+        header.length() < 3
+            ? Optional.empty()
+            : UnitWords.ofText(header).map(UnitWords.Recognised::unit);
+    return unit.filter(u -> u.dimension() == Dimension.POINTS || u.dimension() == Dimension.MARK)
+        .<ColumnRole>map(u -> new ColumnRole.Value(catalogue.get("overall"), u))
+        .orElseGet(ColumnRole.Unknown::new);
+  }
+
+  /** A part that stands below the header, or in brackets behind it; "N" is newton, not a count. */
+  private static Optional<ColumnRole> part(String header, String below, Discipline discipline) {
+    Matcher brackets = BRACKETS.matcher(header);
+    String text = below != null ? below : brackets.find() ? brackets.group(1) : "";
+    return UnitWords.ofText(text).isPresent()
+        ? Optional.empty()
+        : ColumnWords.topic(text).flatMap(word -> part(word, discipline));
+  }
+
+  private static Optional<ColumnRole> part(String word, Discipline discipline) {
+    return Optional.ofNullable(
+        switch (word) {
+          case "place" -> new ColumnRole.Place(discipline);
+          case "spread" -> new ColumnRole.Spread(discipline);
+          case "runs" -> new ColumnRole.Runs(discipline);
+          default -> null;
+        });
+  }
+
+  /** Whether a text says only which part of a discipline a column holds: a unit, the place ... */
+  boolean isPart(String text) {
+    return UnitWords.ofText(text).isPresent()
+        || UnitWords.inHeader(text).isPresent() && catalogue.byHeader(text).isEmpty()
+        || ColumnWords.topic(text)
+            .filter(
+                word ->
+                    word.equals("place")
+                        || word.equals("spread")
+                        || word.equals("runs")
+                        || word.equals("value"))
+            .isPresent();
+  }
+
+  /**
+   * What each column of a table holds. A spread or a number of runs belongs to the discipline
+   * before it, when it is the only one before it or stands right behind it.
+   */
+  public List<ColumnRole> roles(TableArea area) {
+    List<ColumnRole> roles = new ArrayList<>();
+    Discipline before = null;
+    int values = 0;
+    boolean behind = false;
+    for (TableArea.Head head : area.heads()) {
+      ColumnRole role = role(head.text(), head.unitText());
+      Optional<String> topic = ColumnWords.topic(stripMarks(head.text()));
+      boolean part = role instanceof ColumnRole.Unknown && topic.isPresent();
+      if (part && before != null && (behind || values == 1)) {
+        role = part(topic.get(), before).orElse(role);
+      }
+      behind = role instanceof ColumnRole.Value || behind && !(role instanceof ColumnRole.Unknown);
+      if (role instanceof ColumnRole.Value value) {
+        before = value.discipline();
+        values++;
+      }
+      roles.add(role);
+    }
+    return roles;
   }
 
   private ColumnRole value(Discipline discipline, String header, String unitText) {

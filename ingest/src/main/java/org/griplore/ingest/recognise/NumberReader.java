@@ -60,7 +60,7 @@ public final class NumberReader {
       Set.of("dnf", "dns", "abbruch", "abgebrochen", "abandon", "ab", "brutet", "aborted", "void");
   private static final Pattern FOOTNOTE =
       Pattern.compile(
-          "\\s*(?:\\[\\d{1,3}\\]|[*\u2020\u2021\u00b9\u00b2\u00b3\u2070-\u2079]+\\)?)\\s*$");
+          "\\s*(?:\\[\\d{1,3}\\]|[*\u2020\u2021\u00b9\u00b2\u00b3\u2070-\u207e]+\\)?)\\s*$");
   private static final Pattern NUMBER =
       Pattern.compile(
           "^(?<currency>[\u20ac\u00a3$]|EUR|GBP|USD|SEK|CHF)?\\s*(?<sign>[-+\u2212])?\\s*"

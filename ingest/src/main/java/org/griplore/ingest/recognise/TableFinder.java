@@ -8,7 +8,6 @@ import java.util.TreeSet;
 import org.griplore.ingest.grid.Grid;
 import org.griplore.ingest.grid.GridCell;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
-import org.griplore.store.vocabulary.UnitWords;
 
 /**
  * Finds where tables stand in a grid: a header row that names a column of tyres and at least one
@@ -109,13 +108,9 @@ public final class TableFinder {
     return last;
   }
 
+  /** A row of units, or of the parts of headings ({@code m | Place | m | Place}). */
   private boolean isUnitRow(List<GridCell> row) {
-    return row.stream()
-        .allMatch(
-            cell ->
-                cell.number() == null
-                    && (UnitWords.ofText(cell.text()).isPresent()
-                        || UnitWords.inHeader(cell.text()).isPresent()));
+    return row.stream().allMatch(cell -> cell.number() == null && headers.isPart(cell.text()));
   }
 
   private TableArea upright(
@@ -132,16 +127,16 @@ public final class TableFinder {
       rows.get(i).forEach(cell -> columns.add(cell.column()));
     }
     List<TableArea.Head> heads = new ArrayList<>();
+    GridCell over = null;
+    GridCell headed = null;
     for (int column : columns) {
       GridCell header = at(rows.get(start), column);
       GridCell group = groups.map(row -> at(row, column)).orElse(null);
       GridCell unit = units ? at(rows.get(start + 1), column) : null;
-      String own = header == null ? "" : header.text();
-      heads.add(
-          new TableArea.Head(
-              group == null ? own : (group.text() + " " + own).strip(),
-              unit == null ? null : unit.text(),
-              header == null ? group : header));
+      boolean part = header != null && headers.isPart(header.text());
+      over = group != null ? group : part ? over : null;
+      headed = header != null ? header : unit == null ? null : headed;
+      heads.add(head(over, header == null ? headed : header, unit));
     }
     List<List<GridCell>> tyres = new ArrayList<>();
     for (int i = start + (units ? 2 : 1); i <= last; i++) {
@@ -152,6 +147,19 @@ public final class TableFinder {
       tyres.add(cells);
     }
     return new TableArea(heads, tyres, above, after);
+  }
+
+  /** A heading over several columns, the column's own, and a part of it below. */
+  private TableArea.Head head(GridCell group, GridCell header, GridCell unit) {
+    String own = header == null ? "" : header.text();
+    GridCell cell = header == null ? group == null ? unit : group : header;
+    if (group == null) {
+      return new TableArea.Head(own, unit == null ? null : unit.text(), cell);
+    }
+    return unit == null && headers.isPart(own)
+        ? new TableArea.Head(group.text(), own, cell)
+        : new TableArea.Head(
+            (group.text() + " " + own).strip(), unit == null ? null : unit.text(), cell);
   }
 
   /** A row right above the header whose texts stand over several columns, none of them a detail. */

@@ -1,125 +1,226 @@
 package org.griplore.ingest.reduce;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
+import org.griplore.store.vocabulary.Discipline;
 import org.griplore.store.vocabulary.LoggedRun;
 
 /**
- * Corrects each candidate by the reference set, interpolated by position between its measurement
- * before and its measurement after: with n candidates between, candidate k is compared with R1 +
- * k/(n+1) (R2 - R1) (UN Regulation No. 109 annex 10, table 1; orders R-T1-R, R-T1-T2-R,
- * R-T1-T2-T3-R, chained cycles share the reference in the middle). The corrected figure stands on
- * the reference's mean of the day (ASTM F1650 method B); ratios are the same on any level.
+ * Reduces the runs of one discipline of one test to a result each candidate: mean of the runs
+ * ({@link SetStatistics}), reference interpolated by position ({@link LocalReference}), corrected
+ * to a level, T x level / reference or T + level - reference ({@link Anchor}), uncertainty
+ * propagated ({@link SetErrors}), judged by the limits ({@link LimitCheck}).
  *
- * <p>Figures compared by ratio are multiplied by level/reference, levels in dB are shifted by level
- * - reference. Where a measurement of the reference before or after is missing, the nearest one
- * stands in, and {@link #openEnds} says so.
+ * <p>The runs may come in any order: their sequence numbers count, and within a set their run
+ * numbers. A place in the order is a sequence number that occurs; gaps in the numbering are no
+ * places.
  */
 public final class RunReducer {
-  private final RunFigure.Kind kind;
-  private final List<RunSet> sets = new ArrayList<>();
-  private final List<RunSet> references = new ArrayList<>();
+  private static final Comparator<LoggedRun> BY_RUN =
+      Comparator.comparing(LoggedRun::run, Comparator.nullsLast(Comparator.naturalOrder()))
+          .thenComparing(
+              run -> run.cell() == null ? 0 : run.cell().row(), Comparator.naturalOrder());
+
+  private final Measure measure;
+  private final ReductionOptions options;
+  private final List<SetStatistics> sets;
+  private final List<SetStatistics> references;
+  private final List<ReferenceCycle> cycles;
+  private final ControlTrace trace;
+  private final SetErrors errors;
+  private final ResultUnit resultUnit;
+  private final LogRemarks remarks;
+
+  private RunReducer(
+      List<LoggedRun> runs, Measure measure, Discipline discipline, ReductionOptions options) {
+    this.measure = measure;
+    this.options = options;
+    this.remarks = new LogRemarks(measure);
+    remarks.unitTaken(runs);
+    this.sets = sets(runs);
+    this.references = sets.stream().filter(s -> s.isReference() && s.isUsable()).toList();
+    oneReference();
+    this.cycles = ReferenceCycle.of(sets);
+    this.trace = ControlTrace.of(references);
+    this.errors = new SetErrors(measure, options.spread(), sets, references);
+    this.resultUnit = new ResultUnit(measure, discipline.unit(), window(runs));
+  }
 
   /**
-   * Takes the runs of one discipline.
+   * Reduces a log.
    *
-   * @param runs in any order; their sequence numbers count
-   * @param kind the figure they are compared in
+   * @param runs of one discipline of one test
+   * @return empty when no run measured anything
+   * @throws org.griplore.store.vocabulary.Refusal naming the run, for figures that cannot be, two
+   *     tyres at one place, two reference tyres, or an open end that is to be refused
    */
-  public RunReducer(List<LoggedRun> runs, RunFigure.Kind kind) {
-    this.kind = kind;
-    TreeMap<Integer, List<LoggedRun>> bySequence = new TreeMap<>();
-    runs.forEach(
-        run -> bySequence.computeIfAbsent(run.sequence(), s -> new ArrayList<>()).add(run));
-    for (List<LoggedRun> together : bySequence.values()) {
-      RunSet set = RunSet.of(together, kind);
-      if (set != null) {
-        sets.add(set);
-        if (set.isReference()) {
-          references.add(set);
+  public static Optional<ReducedLog> reduce(
+      List<LoggedRun> runs, Discipline discipline, ReductionOptions options) {
+    List<LoggedRun> ordered =
+        runs.stream()
+            .sorted(Comparator.comparingInt(LoggedRun::sequence).thenComparing(BY_RUN))
+            .toList();
+    return Measure.of(ordered, discipline)
+        .map(measure -> new RunReducer(ordered, measure, discipline, options).log());
+  }
+
+  private List<SetStatistics> sets(List<LoggedRun> ordered) {
+    Map<Integer, List<LoggedRun>> places = new TreeMap<>();
+    ordered.forEach(run -> places.computeIfAbsent(run.sequence(), s -> new ArrayList<>()).add(run));
+    List<SetStatistics> all = new ArrayList<>();
+    for (List<LoggedRun> together : places.values()) {
+      all.add(set(all.size() + 1, together));
+    }
+    return List.copyOf(all);
+  }
+
+  private SetStatistics set(int position, List<LoggedRun> together) {
+    if (measure.kind() != Measure.Kind.LEVEL || options.coastBy() == null) {
+      return SetStatistics.of(position, together, measure);
+    }
+    PassLevels passes = PassLevels.of(together, options.coastBy());
+    if (passes.withoutTemperature()) {
+      remarks.noSurfaceTemperature(together.get(0));
+    }
+    return SetStatistics.of(position, together, "level and speed", passes::figure);
+  }
+
+  /** A changed reference tyre begins a new series: its measurements are not interpolated across. */
+  private void oneReference() {
+    for (SetStatistics reference : references) {
+      SetStatistics first = references.get(0);
+      if (!reference.model().equals(first.model())) {
+        throw Place.refusal(
+            Place.of(reference.first()),
+            "reference " + reference.model(),
+            "reference "
+                + first.model()
+                + " as in sequence "
+                + first.sequence()
+                + " (another reference tyre begins another log)");
+      }
+    }
+  }
+
+  private Window window(List<LoggedRun> runs) {
+    if (measure.kind() != Measure.Kind.DECELERATION) {
+      return null;
+    }
+    Window window = options.window();
+    if (window == null) {
+      window = Window.aimedAt(runs).orElse(null);
+      remarks.windowTaken(window);
+    }
+    if (window != null) {
+      remarks.deviations(sets, window);
+    }
+    return window;
+  }
+
+  private ReducedLog log() {
+    boolean steady =
+        options.drift() == ReductionOptions.Drift.WHERE_SIGNIFICANT
+            && !references.isEmpty()
+            && !trace.isToBeCorrected();
+    Double level = level(steady);
+    String levelWords = levelWords(steady);
+    LimitCheck check = new LimitCheck(options.limits(), measure);
+    Map<String, List<SetResult>> byModel = new LinkedHashMap<>();
+    for (ReferenceCycle cycle : cycles) {
+      remarks.openEnd(cycle, !references.isEmpty(), options.openEnd());
+      for (SetStatistics set : cycle.candidates()) {
+        if (set.isUsable()) {
+          LocalReference reference =
+              steady ? LocalReference.steady(references) : LocalReference.at(set.position(), cycle);
+          byModel
+              .computeIfAbsent(set.model(), m -> new ArrayList<>())
+              .add(result(set, cycle, reference, level, levelWords, check));
         }
       }
     }
+    List<ReducedResult> results =
+        byModel.values().stream()
+            .map(of -> CandidateMean.of(of, measure, level, resultUnit))
+            .toList();
+    remarks.sets(sets);
+    remarks.trace(trace);
+    remarks.uncertainties(results);
+    remarks.add(check.remarks(sets, cycles));
+    return new ReducedLog(
+        measure,
+        resultUnit.window(),
+        options.anchor(),
+        level,
+        levelWords,
+        sets,
+        cycles,
+        trace,
+        errors.pooled(),
+        results,
+        remarks.all());
   }
 
-  /** All sets in the order of the day. */
-  public List<RunSet> sets() {
-    return sets;
-  }
-
-  /** The measurements of the reference. */
-  public List<RunSet> references() {
-    return references;
-  }
-
-  /** The reference's mean of the day; NaN without one. */
-  public double level() {
-    return references.stream().mapToDouble(RunSet::mean).average().orElse(Double.NaN);
-  }
-
-  /** The candidates' results in the order of the day. */
-  public List<Reduced> results() {
-    List<Reduced> results = new ArrayList<>();
-    double level = level();
-    for (int i = 0; i < sets.size(); i++) {
-      RunSet set = sets.get(i);
-      if (!set.isReference()) {
-        double reference = referenceAt(i);
-        results.add(new Reduced(set, reference, level, corrected(set.mean(), reference, level)));
-      }
+  private Double level(boolean steady) {
+    if (references.isEmpty()) {
+      return null;
     }
-    return results;
+    return options.anchor() == Anchor.FIRST_REFERENCE && !steady
+        ? references.get(0).mean()
+        : (Double) references.stream().mapToDouble(SetStatistics::mean).average().orElseThrow();
   }
 
-  private double corrected(double mean, double reference, double level) {
-    if (Double.isNaN(reference)) {
-      return mean;
+  private String levelWords(boolean steady) {
+    if (references.isEmpty()) {
+      return "as measured: no reference in the log, a drift of the track stays in the values";
     }
-    return kind == RunFigure.Kind.LEVEL ? mean + level - reference : mean * level / reference;
+    return steady
+        ? "as measured: the drift of the reference is not significant"
+        : options.anchor().words() + " (" + references.size() + " in the log)";
   }
 
-  private double referenceAt(int position) {
-    int before = nearestReference(position, -1);
-    int after = nearestReference(position, 1);
-    if (before < 0 && after < 0) {
-      return Double.NaN;
+  private SetResult result(
+      SetStatistics set,
+      ReferenceCycle cycle,
+      LocalReference reference,
+      Double level,
+      String levelWords,
+      LimitCheck check) {
+    List<Step> steps = new ArrayList<>();
+    steps.add(
+        new Step(
+            "mean of " + set.count() + " runs (" + measure.kind().words() + ")",
+            null,
+            null,
+            set.mean(),
+            resultUnit.figureUnit()));
+    Effect effect = null;
+    double figure = set.mean();
+    if (reference.basis() != LocalReference.Basis.ABSENT) {
+      effect = Correction.effect(set, reference, measure, errors);
+      figure = Correction.at(level, effect.value(), measure);
+      steps.add(
+          new Step(
+              Correction.words(level, reference, measure) + "; " + levelWords,
+              set.mean(),
+              resultUnit.figureUnit(),
+              figure,
+              resultUnit.figureUnit()));
     }
-    if (before < 0 || after < 0) {
-      return sets.get(Math.max(before, after)).mean();
-    }
-    double share = (double) (position - before) / (after - before);
-    double first = sets.get(before).mean();
-    return first + share * (sets.get(after).mean() - first);
-  }
-
-  private int nearestReference(int position, int step) {
-    for (int i = position; i >= 0 && i < sets.size(); i += step) {
-      if (sets.get(i).isReference()) {
-        return i;
-      }
-    }
-    return -1;
-  }
-
-  /** Candidates that have a reference on one side only. */
-  public List<RunSet> openEnds() {
-    List<RunSet> open = new ArrayList<>();
-    for (int i = 0; i < sets.size(); i++) {
-      boolean oneSided = nearestReference(i, -1) < 0 ^ nearestReference(i, 1) < 0;
-      if (!sets.get(i).isReference() && oneSided) {
-        open.add(sets.get(i));
-      }
-    }
-    return open;
-  }
-
-  /** Drift of the reference from its first to its last measurement, as a fraction of the first. */
-  public double drift() {
-    if (references.size() < 2) {
-      return Double.NaN;
-    }
-    double first = references.get(0).mean();
-    return (references.get(references.size() - 1).mean() - first) / first;
+    double corrected = resultUnit.add(figure, steps);
+    return new SetResult(
+        set,
+        cycle,
+        reference,
+        effect,
+        corrected,
+        resultUnit.spread(set.deviation(), set.mean(), corrected),
+        resultUnit.unit(),
+        steps,
+        check.standing(set, cycle));
   }
 }

@@ -12,9 +12,9 @@ import org.griplore.query.answer.Asked;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.evidence.Evidence;
-import org.griplore.query.question.Choices;
+import org.griplore.query.option.Choices;
+import org.griplore.query.option.Option;
 import org.griplore.query.question.Desk;
-import org.griplore.query.question.Option;
 import org.griplore.query.question.Question;
 import org.griplore.store.vocabulary.TestDate;
 

@@ -13,9 +13,9 @@ import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
 import org.griplore.query.evidence.Filter;
 import org.griplore.query.evidence.Names;
-import org.griplore.query.question.Choices;
+import org.griplore.query.option.Choices;
+import org.griplore.query.option.Option;
 import org.griplore.query.question.Desk;
-import org.griplore.query.question.Option;
 import org.griplore.query.question.Question;
 import org.griplore.store.archive.ModelRecord;
 import org.griplore.store.archive.TestRecord;
@@ -79,7 +79,10 @@ public final class ModelsQuestion implements Question {
         continue;
       }
       ModelRow row = row(evidence, model, filter, names);
-      if (row.tests() == 0 && !filter.isOpen()) {
+      boolean bare = row.maker() == null && row.line() == null;
+      if (bare && evidence.entriesOfModel().count(model) == 0) {
+        excluded.add("names of reference sets");
+      } else if (row.tests() == 0 && !filter.isOpen()) {
         excluded.add("models without a test that counts");
       } else {
         rows.add(row);

@@ -5,8 +5,8 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.griplore.query.question.Choices;
-import org.griplore.query.question.Option;
+import org.griplore.query.option.Choices;
+import org.griplore.query.option.Option;
 import org.griplore.store.archive.ModelRecord;
 import org.griplore.store.tyre.TyreSize;
 import org.griplore.store.vocabulary.Details;
@@ -40,6 +40,14 @@ public final class Filter {
   private final TestDate from;
   private final TestDate to;
   private final Set<SourceKind> kinds = EnumSet.noneOf(SourceKind.class);
+  private final Makers makers;
+
+  /** Whether maker-supplied reports count. */
+  private enum Makers {
+    COUNT,
+    LEFT_OUT,
+    ALONE
+  }
 
   /**
    * Reads the filters.
@@ -56,10 +64,33 @@ public final class Filter {
     this.segment = choices.text("segment");
     this.from = choices.date("from");
     this.to = choices.date("to");
+    this.makers = Makers.COUNT;
     choices.all("source").forEach(word -> kinds.add(SourceKind.ofKey(word).orElseThrow()));
     if (from != null && to != null && from.text().compareTo(upTo(to)) > 0) {
       throw Choices.refusal("from", from.text(), "a date that is not after `to`, " + to.text());
     }
+  }
+
+  private Filter(Filter other, Makers makers) {
+    this.evidence = other.evidence;
+    this.size = other.size;
+    this.rim = other.rim;
+    this.season = other.season;
+    this.segment = other.segment;
+    this.from = other.from;
+    this.to = other.to;
+    this.kinds.addAll(other.kinds);
+    this.makers = makers;
+  }
+
+  /** The same filter without reports that a maker supplied. */
+  public Filter withoutMakers() {
+    return new Filter(this, Makers.LEFT_OUT);
+  }
+
+  /** The same filter for reports that a maker supplied alone. */
+  public Filter onlyMakers() {
+    return new Filter(this, Makers.ALONE);
   }
 
   private static String sizeKey(String text) {
@@ -85,7 +116,7 @@ public final class Filter {
       if (size != null && !its.get().key().equals(size)) {
         return Optional.of("another size");
       }
-      if (rim != null && its.get().rimInches() != rim) {
+      if (rim != null && its.get().rimCode() != rim) {
         return Optional.of("another rim diameter");
       }
     }
@@ -112,6 +143,11 @@ public final class Filter {
           || to != null && date.compareTo(upTo(to)) > 0) {
         return Optional.of("outside the dates asked for");
       }
+    }
+    boolean byMaker = test.kind() == SourceKind.MAKER;
+    if (makers != Makers.COUNT && byMaker != (makers == Makers.ALONE)) {
+      return Optional.of(
+          byMaker ? "reports supplied by a maker" : "reports not supplied by a maker");
     }
     if (!kinds.isEmpty() && (test.kind() == null || !kinds.contains(test.kind()))) {
       return Optional.of(

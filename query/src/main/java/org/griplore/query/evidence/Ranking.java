@@ -158,8 +158,8 @@ public final class Ranking {
       Discipline known = evidence.catalogue().get(evidence.disciplines().get(discipline));
       Direction[] directions = new Direction[evidence.units().size()];
       for (int unit = 0; unit < directions.length; unit++) {
-        directions[unit] =
-            known.directionOf(Unit.ofSymbol(evidence.units().get(unit)).orElseThrow());
+        Unit its = Unit.ofSymbol(evidence.units().get(unit)).orElseThrow();
+        directions[unit] = known.accepts(its) ? known.directionOf(its) : known.better();
       }
       return directions;
     }

@@ -60,7 +60,7 @@ final class ConjugateGradients {
       }
       rho = next;
     }
-    if (rho > atStart * ENOUGH * ENOUGH) {
+    if (rho > Math.max(goal, atStart * ENOUGH * ENOUGH)) {
       throw new ArithmeticException(
           "Conjugate gradients did not settle in " + most + " steps on " + n + " models.");
     }

@@ -52,6 +52,6 @@ public record DesignSplit(Heterogeneity within, Heterogeneity between) {
     TestRows own = new TestRows(new Arms(tests.size(), models, test, model, y, v));
     Parts parts = new Parts(own, models);
     Laplacian laplacian = new Laplacian(own, ModelOrder.of(own, parts, models));
-    return GlsPoint.at(laplacian, v, 0, false).quadratic;
+    return GlsPoint.at(laplacian, v, 0, false, false).quadratic;
   }
 }

@@ -3,7 +3,7 @@ package org.griplore.query.network;
 /** Variances of differences of model effects, from the inverse of the information matrix. */
 final class EffectCovariance {
   /** Up to this order the whole inverse is kept (8 bytes an entry: 128 MB at most). */
-  private static final int WHOLE = 4000;
+  static final int WHOLE = 4000;
 
   private final ModelOrder order;
   private final EnvelopeCholesky factor;
@@ -22,11 +22,22 @@ final class EffectCovariance {
    */
   EffectCovariance(
       ModelOrder order, Parts parts, EnvelopeCholesky factor, SymmetricInverse held, double scale) {
+    this(order, parts, factor, held, scale, WHOLE);
+  }
+
+  /** With another bound on the order up to which the whole inverse is kept. */
+  EffectCovariance(
+      ModelOrder order,
+      Parts parts,
+      EnvelopeCholesky factor,
+      SymmetricInverse held,
+      double scale,
+      int wholeUpTo) {
     this.order = order;
     this.parts = parts;
     this.factor = factor;
     this.scale = scale;
-    boolean whole = order.size() <= WHOLE;
+    boolean whole = order.size() <= wholeUpTo;
     this.inverse = held != null && (!whole || full(held)) ? held : factor.inverse(whole);
     double[] ones = new double[order.size()];
     for (int p = 0; p < ones.length; p++) {

@@ -29,10 +29,14 @@ final class GlsPoint {
   /** NaN when no trace was asked. */
   final double trace;
 
+  /** tr(L^-1 M'P0P0M), what models take from the trace; NaN when no trace was asked. */
+  final double modelTrace;
+
   private final Laplacian laplacian;
   private final double[] testWeights;
 
-  private GlsPoint(Laplacian laplacian, double[] variance, double interplay, boolean withTrace) {
+  private GlsPoint(
+      Laplacian laplacian, double[] variance, double interplay, boolean withTrace, boolean whole) {
     this.laplacian = laplacian;
     this.interplay = interplay;
     this.weights = weights(variance, interplay);
@@ -56,17 +60,26 @@ final class GlsPoint {
     }
     this.quadratic = q;
     this.squared = qq;
-    this.inverse = withTrace ? factor.inverse(false) : null;
-    this.trace = withTrace ? trace() : Double.NaN;
+    this.inverse = withTrace ? factor.inverse(whole) : null;
+    this.modelTrace = withTrace ? modelTrace() : Double.NaN;
+    this.trace = withTrace ? testTrace() - modelTrace : Double.NaN;
+    if (withTrace && !(trace > 0)) {
+      throw new ArithmeticException(
+          "Arm variances differ so widely that the trace for the interplay came out as "
+              + trace
+              + ".");
+    }
   }
 
   /**
    * @param variance run-level variance of each arm
    * @param interplay variance added to each arm
    * @param withTrace whether the inverse and the trace are wanted
+   * @param whole whether that inverse is kept whole and not only where tests need it
    */
-  static GlsPoint at(Laplacian laplacian, double[] variance, double interplay, boolean withTrace) {
-    return new GlsPoint(laplacian, variance, interplay, withTrace);
+  static GlsPoint at(
+      Laplacian laplacian, double[] variance, double interplay, boolean withTrace, boolean whole) {
+    return new GlsPoint(laplacian, variance, interplay, withTrace, whole);
   }
 
   static double[] weights(double[] variance, double interplay) {
@@ -77,7 +90,18 @@ final class GlsPoint {
     return w;
   }
 
-  private double trace() {
+  private double testTrace() {
+    TestRows rows = laplacian.rows;
+    double sum = 0;
+    for (int t = 0; t < rows.tests; t++) {
+      for (int i = rows.start[t]; i < rows.start[t + 1]; i++) {
+        sum += weights[i] * (1 - weights[i] / testWeights[t]);
+      }
+    }
+    return sum;
+  }
+
+  private double modelTrace() {
     TestRows rows = laplacian.rows;
     double sum = 0;
     for (int t = 0; t < rows.tests; t++) {
@@ -89,16 +113,15 @@ final class GlsPoint {
       for (int i = rows.start[t]; i < rows.start[t + 1]; i++) {
         double wi = weights[i];
         int p = laplacian.column[i];
-        sum += wi * (1 - wi / s);
         if (laplacian.order.grounded[p]) {
           continue;
         }
-        sum -= wi * wi * inverse.get(p, p);
+        sum += wi * wi * inverse.get(p, p);
         for (int j = rows.start[t]; j < rows.start[t + 1]; j++) {
           int q = laplacian.column[j];
           if (!laplacian.order.grounded[q]) {
             double wj = weights[j];
-            sum += wi * wj * ((wi + wj) / s - squares / (s * s)) * inverse.get(p, q);
+            sum -= wi * wj * ((wi + wj) / s - squares / (s * s)) * inverse.get(p, q);
           }
         }
       }

@@ -12,62 +12,86 @@ package org.griplore.query.network;
  */
 final class InterplayEstimator {
   /** Above this work of a factor the start comes from {@link StochasticStart} instead of DL. */
-  private static final double HEAVY = 5e8;
+  private static final double HEAVY = 5e7;
 
-  /** A matrix up to this order is refactored until the root stands to the last digits. */
-  private static final int SMALL = 800;
+  /** Above this work a matrix is not refactored for a small last step. */
+  private static final double VERY_HEAVY = 5e8;
+
+  /**
+   * The largest such step, relative to the variance. Covariances are then scaled to the new
+   * variance, which leaves an error of the order of the step times the spread of arm variances.
+   */
+  private static final double LOOSE = 1e-4;
+
+  /** A bracket this narrow, relative, is closed: rounding hides the root inside it. */
+  private static final double ROUNDING = 1e-8;
 
   private static final int MOST_STEPS = 80;
 
   private final Laplacian laplacian;
+  private final Parts parts;
   private final double[] variance;
   private final int df;
   private final double typical;
   private final double tolerance;
+  private final double heavy;
   private int evaluations;
 
   /**
    * @param interplay the estimate, never negative
    * @param point the fit at that variance or within the tolerance of the last step
+   * @param scale factor from the covariances at that fit to those at the estimate
    * @param q generalised Q at no interplay
    * @param evaluations how many factors were made
    */
-  record Estimate(double interplay, GlsPoint point, double q, int evaluations) {}
+  record Estimate(double interplay, GlsPoint point, double scale, double q, int evaluations) {
+    static Estimate at(GlsPoint point, double q, int evaluations) {
+      return new Estimate(point.interplay, point, 1, q, evaluations);
+    }
+  }
 
-  InterplayEstimator(Laplacian laplacian, double[] variance, int df) {
+  InterplayEstimator(Laplacian laplacian, Parts parts, double[] variance, int df) {
+    this(laplacian, parts, variance, df, HEAVY);
+  }
+
+  /** With another bound on the work of a factor above which the start is stochastic. */
+  InterplayEstimator(Laplacian laplacian, Parts parts, double[] variance, int df, double heavy) {
     this.laplacian = laplacian;
+    this.parts = parts;
+    this.heavy = heavy;
     this.variance = variance;
     this.df = df;
     double[] sorted = variance.clone();
     java.util.Arrays.sort(sorted);
     this.typical = sorted[sorted.length / 2];
-    this.tolerance = laplacian.size() <= SMALL ? 1e-12 : 1e-6;
+    double work = laplacian.order.work;
+    this.tolerance = work <= HEAVY ? 1e-12 : work <= VERY_HEAVY ? 1e-7 : LOOSE;
   }
 
   Estimate estimate(VarianceMethod method) {
     if (method == VarianceMethod.NONE || df <= 0) {
       GlsPoint zero = evaluate(0, false);
-      return new Estimate(0, zero, zero.quadratic, evaluations);
+      return Estimate.at(zero, zero.quadratic, evaluations);
     }
-    if (method == VarianceMethod.REML && laplacian.order.work > HEAVY) {
-      StochasticStart start = new StochasticStart(laplacian, variance, typical);
-      return reml(null, start.q(), start.interplay());
+    if (method == VarianceMethod.REML && laplacian.order.work > heavy) {
+      StochasticStart start = new StochasticStart(laplacian, parts, variance, typical);
+      return reml(null, start.q(), start.interplay(), start.slope());
     }
     GlsPoint zero = evaluate(0, true);
     double dl = Math.max(0, (zero.quadratic - df) / zero.trace);
     if (method == VarianceMethod.DL) {
       GlsPoint point = dl == 0 ? zero : evaluate(dl, false);
-      return new Estimate(dl, point, zero.quadratic, evaluations);
+      return Estimate.at(point, zero.quadratic, evaluations);
     }
-    return reml(zero, zero.quadratic, dl);
+    return reml(zero, zero.quadratic, dl, -1);
   }
 
-  private Estimate reml(GlsPoint atZero, double q, double start) {
+  private Estimate reml(GlsPoint atZero, double q, double start, double firstSlope) {
     GlsPoint zero = atZero;
     if (start <= 0) {
       zero = zero == null ? evaluate(0, true) : zero;
       if (score(zero) <= 0) {
-        return new Estimate(0, zero, q, evaluations);
+        return Estimate.at(zero, q, evaluations);
       }
     }
     double low = 0;
@@ -86,18 +110,20 @@ final class InterplayEstimator {
       }
       double slope = (g - lastG) / (u - lastU);
       if (!(slope < -0.05 && slope > -20)) {
-        slope = -1;
+        slope = firstSlope;
       }
       double move = Math.max(-3, Math.min(3, -g / slope));
       double next = t + (t + typical) * Math.expm1(move);
-      boolean settled = Math.abs(next - t) <= tolerance * t + 1e-14 * typical;
-      if (settled && next > 0) {
-        return against(zero, new Estimate(next, point, q, evaluations));
+      boolean closed = high < Double.POSITIVE_INFINITY && high - low <= ROUNDING * high;
+      boolean settled = Math.abs(next - t) <= allowed(step, firstSlope) * t + 1e-14 * typical;
+      if (closed || (settled && next > 0)) {
+        double end = closed ? t : next;
+        return against(zero, ending(point, end, q));
       }
       if (next <= 0 && low == 0) {
         zero = zero == null ? evaluate(0, true) : zero;
         if (score(zero) <= 0) {
-          return new Estimate(0, zero, q, evaluations);
+          return Estimate.at(zero, q, evaluations);
         }
       }
       lastU = u;
@@ -109,11 +135,26 @@ final class InterplayEstimator {
   }
 
   /**
+   * The estimate at an end near a fitted point. Over all directions the logarithm of a variance
+   * rises by {@code tr(L^-1 M'P0P0M) / rank} a unit of t.
+   */
+  private Estimate ending(GlsPoint point, double end, double q) {
+    int rank = laplacian.size() - parts.count();
+    double scale = Math.exp((end - point.interplay) * point.modelTrace / rank);
+    return new Estimate(end, point, scale, q, evaluations);
+  }
+
+  /** A loose end needs a slope that only a second step or the stochastic start knows. */
+  private double allowed(int step, double firstSlope) {
+    return step == 0 && firstSlope == -1 ? Math.min(tolerance, 1e-9) : tolerance;
+  }
+
+  /**
    * A root below which the likelihood falls and rises again gives way to zero if zero is likelier.
    */
   private static Estimate against(GlsPoint zero, Estimate root) {
     if (zero != null && score(zero) <= 0 && zero.logLikelihood() >= root.point.logLikelihood()) {
-      return new Estimate(0, zero, root.q, root.evaluations);
+      return Estimate.at(zero, root.q, root.evaluations);
     }
     return root;
   }
@@ -132,6 +173,8 @@ final class InterplayEstimator {
 
   private GlsPoint evaluate(double t, boolean withTrace) {
     evaluations++;
-    return GlsPoint.at(laplacian, variance, t, withTrace);
+    // from a stochastic start the first step is mostly the last, whose whole inverse is kept
+    boolean whole = laplacian.order.work > heavy && laplacian.size() <= EffectCovariance.WHOLE;
+    return GlsPoint.at(laplacian, variance, t, withTrace, whole);
   }
 }

@@ -38,6 +38,7 @@ public final class NetworkFit {
       Optional<Heterogeneity> heterogeneity,
       double interplay,
       double scale,
+      double[] byPosition,
       int evaluations) {
     this.basis = basis;
     this.point = point;
@@ -48,23 +49,24 @@ public final class NetworkFit {
     this.covariance =
         new EffectCovariance(
             basis.laplacian.order, basis.parts, point.factor, point.inverse, scale);
-    this.effects = Centred.effects(basis.laplacian.order, basis.parts, point.effects);
+    this.effects = Centred.effects(basis.laplacian.order, basis.parts, byPosition);
     this.testEffects = point.testEffects(effects);
   }
 
-  static NetworkFit known(Basis basis, InterplayEstimator.Estimate estimate) {
+  static NetworkFit known(Basis basis, InterplayEstimator.Estimate estimate, double[] effects) {
     return new NetworkFit(
         basis,
         estimate.point(),
         Optional.of(Heterogeneity.of(estimate.q(), basis.df)),
         estimate.interplay(),
-        1,
+        estimate.scale(),
+        effects,
         estimate.evaluations());
   }
 
   static NetworkFit lumped(Basis basis, GlsPoint point) {
     double residual = basis.df > 0 ? point.quadratic / basis.df : 1;
-    return new NetworkFit(basis, point, Optional.empty(), 0, residual, 1);
+    return new NetworkFit(basis, point, Optional.empty(), 0, residual, point.effects, 1);
   }
 
   /** The choices of this fit. */

@@ -7,6 +7,8 @@ import java.util.OptionalDouble;
  * matrix are found once a fit; every step towards the interplay variance refactors in that shape.
  */
 public final class NetworkFitter {
+  private static final double WIDEST = 1e5;
+
   private NetworkFitter() {}
 
   /**
@@ -32,13 +34,25 @@ public final class NetworkFitter {
     if (errors == ErrorKnowledge.UNKNOWN) {
       double[] ones = new double[rows.arms];
       java.util.Arrays.fill(ones, 1);
-      GlsPoint point = GlsPoint.at(laplacian, ones, 0, false);
+      GlsPoint point = GlsPoint.at(laplacian, ones, 0, false, false);
       return NetworkFit.lumped(basis, point);
     }
     double[] variance = filled(rows, options.typicalVariance());
     InterplayEstimator.Estimate estimate =
-        new InterplayEstimator(laplacian, variance, df).estimate(options.method());
-    return NetworkFit.known(basis, estimate);
+        new InterplayEstimator(laplacian, parts, variance, df).estimate(options.method());
+    return NetworkFit.known(basis, estimate, effects(laplacian, variance, estimate));
+  }
+
+  /** Effects at the estimate, which may stand a last small step from the fitted point. */
+  private static double[] effects(
+      Laplacian laplacian, double[] variance, InterplayEstimator.Estimate estimate) {
+    if (estimate.interplay() == estimate.point().interplay || laplacian.size() < 500) {
+      return estimate.point().effects;
+    }
+    double[] w = GlsPoint.weights(variance, estimate.interplay());
+    double[] right =
+        laplacian.gather(laplacian.centred(w, laplacian.testWeights(w), laplacian.rows.y));
+    return new ConjugateGradients(laplacian, w).solve(right, 1e-12);
   }
 
   static ErrorKnowledge errors(TestRows rows, OptionalDouble typical) {
@@ -52,6 +66,11 @@ public final class NetworkFitter {
     return known > 0 || typical.isPresent() ? ErrorKnowledge.MIXED : ErrorKnowledge.UNKNOWN;
   }
 
+  /**
+   * Variances with the unknown ones filled. One that lies more than five orders of magnitude from
+   * the median is held at that bound: its arm outweighs or counts for nothing either way, and
+   * beyond it the equations would lose their digits.
+   */
   static double[] filled(TestRows rows, OptionalDouble typical) {
     double[] variance = rows.variance.clone();
     if (rows.knownVariances() < variance.length) {
@@ -61,6 +80,12 @@ public final class NetworkFitter {
           variance[i] = fill;
         }
       }
+    }
+    double[] sorted = variance.clone();
+    java.util.Arrays.sort(sorted);
+    double median = sorted[sorted.length / 2];
+    for (int i = 0; i < variance.length; i++) {
+      variance[i] = Math.max(median / WIDEST, Math.min(median * WIDEST, variance[i]));
     }
     return variance;
   }

@@ -82,18 +82,22 @@ public final class Pooling {
     double t = start;
     for (int step = 0; step < MOST_STEPS; step++) {
       Sums at = new Sums(t);
-      double move = (at.squared - at.trace) / at.traceSquared;
-      double next = t + move;
+      double next = t + (at.squared - at.trace) / at.traceSquared;
       if (next <= 0) {
         if (zero.squared <= zero.trace) {
-          return t < 1e-300 || step > 60 ? 0 : settleLow(t, zero);
+          return t == 0 ? 0 : settleLow(t, zero);
         }
         next = t / 2;
       }
-      if (Math.abs(next - t) <= 1e-14 * Math.max(t, 1e-300)) {
+      if (Math.abs(next - t) <= 1e-14 * t) {
         return next;
       }
       t = next;
+    }
+    Sums last = new Sums(t);
+    if (Math.abs(last.squared - last.trace) > 1e-8 * last.trace) {
+      throw new ArithmeticException(
+          "The variance between estimates did not settle near " + t + ".");
     }
     return t;
   }

@@ -45,39 +45,32 @@ final class StandingTable {
   /** P-score by model; zero where a model is in no part. */
   private double[] scores() {
     Parts parts = fit.basis().parts();
-    int models = parts.ofModel.length;
-    double[] scores = new double[models];
-    int[][] members = new int[parts.count()][];
-    for (int part = 0; part < members.length; part++) {
+    double[] scores = new double[parts.ofModel.length];
+    for (int part = 0; part < parts.count(); part++) {
       int wanted = part;
-      members[part] = IntStream.range(0, models).filter(m -> parts.ofModel[m] == wanted).toArray();
+      int[] members =
+          IntStream.range(0, scores.length).filter(m -> parts.ofModel[m] == wanted).toArray();
+      for (int i = 0; i < members.length; i++) {
+        int p = fit.position(members[i]);
+        for (int j = 0; j < i; j++) {
+          double better = better(p, fit.position(members[j]));
+          scores[members[i]] += better;
+          scores[members[j]] += 1 - better;
+        }
+      }
+      for (int m : members) {
+        scores[m] /= members.length - 1;
+      }
     }
-    IntStream models1 = IntStream.range(0, models);
-    (models > 200 ? models1.parallel() : models1)
-        .forEach(
-            m -> {
-              if (parts.ofModel[m] != Parts.NONE) {
-                scores[m] = score(m, members[parts.ofModel[m]]);
-              }
-            });
     return scores;
   }
 
-  private double score(int model, int[] others) {
-    int p = fit.position(model);
-    double sum = 0;
-    for (int other : others) {
-      if (other != model) {
-        int q = fit.position(other);
-        double difference = fit.effectAt(p) - fit.effectAt(q);
-        double sd = Math.sqrt(fit.covariance().ofDifference(p, q));
-        if (sd > 0) {
-          sum += TailProbability.normalBelow(difference / sd);
-        } else {
-          sum += difference > 0 ? 1 : difference < 0 ? 0 : 0.5;
-        }
-      }
+  private double better(int p, int q) {
+    double difference = fit.effectAt(p) - fit.effectAt(q);
+    double sd = Math.sqrt(fit.covariance().ofDifference(p, q));
+    if (sd > 0) {
+      return NormalTable.below(difference / sd);
     }
-    return sum / (others.length - 1);
+    return difference > 0 ? 1 : difference < 0 ? 0 : 0.5;
   }
 }

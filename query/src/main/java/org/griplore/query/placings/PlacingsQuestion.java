@@ -15,10 +15,10 @@ import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
 import org.griplore.query.evidence.Filter;
-import org.griplore.query.question.Choices;
+import org.griplore.query.option.Choices;
+import org.griplore.query.option.Option;
 import org.griplore.query.question.CommonOptions;
 import org.griplore.query.question.Desk;
-import org.griplore.query.question.Option;
 import org.griplore.query.question.Question;
 
 /**

@@ -3,6 +3,8 @@ package org.griplore.query.question;
 import java.util.List;
 import java.util.Optional;
 import org.griplore.query.evidence.Citations;
+import org.griplore.query.option.Choices;
+import org.griplore.query.option.Option;
 import org.griplore.store.vocabulary.Discipline;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
 

@@ -2,6 +2,8 @@ package org.griplore.query.question;
 
 import java.util.List;
 import org.griplore.query.answer.Answer;
+import org.griplore.query.option.Choices;
+import org.griplore.query.option.Option;
 
 /** One question that the archive answers. */
 public interface Question {

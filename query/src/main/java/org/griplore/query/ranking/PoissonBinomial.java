@@ -7,11 +7,11 @@ import java.util.Arrays;
  * distribution): how often, by chance alone, a model would be among the first k of tests with
  * fields of different size.
  *
- * <p>Events are added one by one: P(k) becomes P(k)(1 - p) + P(k - 1)p. Only products and sums of
- * chances are formed, so nothing cancels: every probability, however far out, is right to some n
- * roundings relative to its own size and never negative. What is below 1e-306 counts as 0.
+ * <p>Events of equal chance make a binomial, and the binomials are convolved. Only products and
+ * sums of chances are formed, so nothing cancels: every probability, however far out, is right to
+ * some n roundings relative to its own size and never negative. What is below 1e-306 counts as 0.
  *
- * <p>Chen and Liu 1997, Statistica Sinica 7:875 (the recursion and its alternatives).
+ * <p>Chen and Liu 1997, Statistica Sinica 7:875 (direct computation and its alternatives).
  */
 public final class PoissonBinomial {
   private static final double NOTHING = 1e-306;
@@ -161,40 +161,91 @@ public final class PoissonBinomial {
   }
 
   /**
-   * Probabilities of 0 to {@code most} hits. Two arrays in turn rather than one in place, so that
-   * the inner loop has no dependence between its steps and runs in vector registers; the window
-   * from {@code low} to {@code high} leaves out what is nothing, which also avoids subnormals.
+   * Probabilities of 0 to {@code most} hits. Events of equal chance are binomial and come at once;
+   * the rest is convolution, chance after chance in ascending order.
    */
   private static double[] add(double[] hit, double[] miss, int most) {
-    double[] now = new double[most + 1];
-    double[] next = new double[most + 1];
-    now[0] = 1;
-    int low = 0;
-    int high = 0;
-    for (int event = 0; event < hit.length; event++) {
-      double p = hit[event];
-      double q = miss[event];
-      int last = Math.min(high + 1, most);
-      if (last > high) {
-        now[last] = 0;
+    double[] sorted = hit.clone();
+    Arrays.sort(sorted);
+    double[] now = {1};
+    for (int from = 0; from < sorted.length; ) {
+      int to = from;
+      while (to < sorted.length && sorted[to] == sorted[from]) {
+        to++;
       }
-      next[low] = now[low] * q;
-      for (int k = low + 1; k <= last; k++) {
-        next[k] = now[k] * q + now[k - 1] * p;
-      }
-      high = last;
-      while (high > low && next[high] < NOTHING) {
-        high--;
-      }
-      while (low < high && next[low] < NOTHING) {
-        low++;
-      }
-      double[] spare = now;
-      now = next;
-      next = spare;
+      double[] equal = binomial(to - from, sorted[from], missOf(sorted[from], hit, miss));
+      now = convolve(now, equal, Math.min(most, now.length + equal.length - 2));
+      from = to;
     }
-    Arrays.fill(now, 0, low, 0);
-    Arrays.fill(now, high + 1, most + 1, 0);
-    return now;
+    return Arrays.copyOf(now, most + 1);
+  }
+
+  private static double missOf(double chance, double[] hit, double[] miss) {
+    int event = 0;
+    while (hit[event] != chance) {
+      event++;
+    }
+    return miss[event];
+  }
+
+  /**
+   * From the most likely count outwards by the ratio of neighbours, then over the sum of all: no
+   * factorial is formed and nothing cancels.
+   */
+  private static double[] binomial(int events, double hit, double miss) {
+    double[] terms = new double[events + 1];
+    if (miss == 0) {
+      terms[events] = 1;
+      return terms;
+    }
+    int middle = (int) Math.min(events, Math.floor((events + 1.0) * hit));
+    terms[middle] = 1;
+    double sum = 1;
+    for (int k = middle + 1; k <= events; k++) {
+      double term = terms[k - 1] * ((events - k + 1.0) * hit) / (k * miss);
+      if (term < NOTHING) {
+        break;
+      }
+      terms[k] = term;
+      sum += term;
+    }
+    for (int k = middle - 1; k >= 0; k--) {
+      double term = terms[k + 1] * ((k + 1.0) * miss) / ((events - k) * hit);
+      if (term < NOTHING) {
+        break;
+      }
+      terms[k] = term;
+      sum += term;
+    }
+    for (int k = 0; k <= events; k++) {
+      terms[k] /= sum;
+    }
+    return terms;
+  }
+
+  /** The first {@code most} + 1 terms of a sum's distribution; products below NOTHING are left. */
+  private static double[] convolve(double[] first, double[] second, int most) {
+    double[] longer = first.length >= second.length ? first : second;
+    double[] shorter = longer == first ? second : first;
+    double[] sum = new double[most + 1];
+    for (int j = 0; j < Math.min(shorter.length, most + 1); j++) {
+      double factor = shorter[j];
+      if (factor == 0) {
+        continue;
+      }
+      double least = NOTHING / factor;
+      int from = 0;
+      int to = Math.min(longer.length, most + 1 - j);
+      while (from < to && longer[from] < least) {
+        from++;
+      }
+      while (to > from && longer[to - 1] < least) {
+        to--;
+      }
+      for (int i = from; i < to; i++) {
+        sum[i + j] += longer[i] * factor;
+      }
+    }
+    return sum;
   }
 }

@@ -98,6 +98,7 @@ public final class Addition implements AutoCloseable {
    */
   public AdditionOutcome commit() {
     try {
+      reports.finish();
       rows.flush();
       List<String> changes = revision.finish();
       originalIsNew = archive.originals().keep(original);

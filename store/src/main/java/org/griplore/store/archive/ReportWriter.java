@@ -4,6 +4,7 @@ import java.sql.Connection;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.Map;
+import org.griplore.store.vocabulary.Cell;
 import org.griplore.store.vocabulary.Details;
 import org.griplore.store.vocabulary.Entry;
 import org.griplore.store.vocabulary.Finding;
@@ -21,6 +22,13 @@ final class ReportWriter {
   private long entryCount;
   private long resultCount;
   private long noteCount;
+  private long repeated;
+
+  /** Repeated figures beyond this many are counted in one finding. */
+  private static final int LISTED = 1000;
+
+  private static final String ONCE =
+      "one figure for a model and discipline in a test; the first was kept";
 
   private record EntryKey(long report, int model, String size) {}
 
@@ -86,13 +94,7 @@ final class ReportWriter {
   private void put(EntryState state, Entry entry, Result result) {
     int discipline = rows.disciplines.number(result.discipline());
     if (state.disciplines().get(discipline)) {
-      rows.finding(
-          new Finding(
-              Finding.Kind.CONFLICT,
-              result.value() == null ? result.cells().place() : result.cells().value(),
-              entry.model() + ", " + result.discipline() + ": " + told(result),
-              "one figure for a model and discipline in a test; the first was kept",
-              "remove the repeated row, or give the second its own size or test"));
+      repeated(entry, result);
       return;
     }
     state.disciplines().set(discipline);
@@ -110,6 +112,32 @@ final class ReportWriter {
         rows.at(result.cells().place()),
         result.rule().isEmpty() ? null : rows.rules.number(result.rule()));
     resultCount++;
+  }
+
+  private void repeated(Entry entry, Result result) {
+    repeated++;
+    if (repeated <= LISTED) {
+      conflict(
+          result.value() == null ? result.cells().place() : result.cells().value(),
+          entry.model() + ", " + result.discipline() + ": " + told(result));
+    }
+  }
+
+  private void conflict(Cell cell, String found) {
+    rows.finding(
+        new Finding(
+            Finding.Kind.CONFLICT,
+            cell,
+            found,
+            ONCE,
+            "remove the repeated row, or give the second its own size or test"));
+  }
+
+  /** Tells what was only counted. */
+  void finish() {
+    if (repeated > LISTED) {
+      conflict(null, (repeated - LISTED) + " more repeated figures");
+    }
   }
 
   private static String told(Result result) {

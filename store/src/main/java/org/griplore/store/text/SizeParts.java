@@ -22,7 +22,7 @@ record SizeParts(Set<String> spellings, String rim, String width) {
             read ->
                 new SizeParts(
                     Set.copyOf(List.of(read.key(), read.toString())),
-                    number(read.rimInches()),
+                    number(read.rimCode()),
                     Long.toString(Math.round(read.widthMm()))));
   }
 
@@ -33,7 +33,7 @@ record SizeParts(Set<String> spellings, String rim, String width) {
   /** How a size asked for stands in the index: without a service description it means any. */
   static String asked(String size) {
     return TyreSize.find(size)
-        .map(read -> read.loadIndex() == null ? read.key() : read.toString())
+        .map(read -> read.service().isEmpty() ? read.key() : read.toString())
         .orElseGet(() -> unread(size));
   }
 

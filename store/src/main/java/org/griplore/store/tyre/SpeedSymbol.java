@@ -1,12 +1,12 @@
 package org.griplore.store.tyre;
 
+import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
- * The speed symbol of a tyre, slowest first. H stands between U and V, out of the alphabet.
- *
- * <p>L to Y: several published tables. B to K, and the load at high speed: from memory, check the
- * official text (UN Regulation No. 30).
+ * Speed symbols in the order of their speed: H stands between U and V, out of the alphabet. L to Y
+ * as in the published tables of UN Regulation No. 30; B to K from memory, check the official text.
  */
 public enum SpeedSymbol {
   B(50),
@@ -37,15 +37,16 @@ public enum SpeedSymbol {
     this.kmh = kmh;
   }
 
-  /** The greatest speed, km/h. */
+  /** The highest speed in km/h. */
   public int kmh() {
     return kmh;
   }
 
-  /** The symbol written as this letter. */
+  /** The symbol of a letter; an empty result for letters that are none (A, I, O, X, Z). */
   public static Optional<SpeedSymbol> of(String letter) {
+    String upper = letter.strip().toUpperCase(Locale.ROOT);
     for (SpeedSymbol symbol : values()) {
-      if (symbol.name().equals(letter)) {
+      if (symbol.name().equals(upper)) {
         return Optional.of(symbol);
       }
     }
@@ -53,26 +54,27 @@ public enum SpeedSymbol {
   }
 
   /**
-   * The share of the full load allowed at a speed: V falls from 1 at 210 km/h to 0.91 at 240, W
-   * from 1 at 240 to 0.85 at 270, Y from 1 at 270 to 0.85 at 300, each along a straight line; other
-   * symbols carry the full load up to their speed.
+   * The share of the load-index load that may be carried at a speed: V full to 210 km/h and 91 % at
+   * 240, W full to 240 and 85 % at 270, linear between; Y full to 270 and 85 % at 300 (Y from
+   * memory, check the official text). Empty above the symbol's speed.
    *
-   * @param speedKmh from 0 to the symbol's speed
-   * @throws IllegalArgumentException above it
+   * @param speedKmh speed in km/h
    */
-  public double loadShareAt(double speedKmh) {
-    if (speedKmh < 0 || speedKmh > kmh) {
-      throw new IllegalArgumentException("speed from 0 to " + kmh + " km/h: " + speedKmh);
+  public OptionalDouble loadShareAt(double speedKmh) {
+    if (!(speedKmh <= kmh)) {
+      return OptionalDouble.empty();
     }
-    return switch (this) {
-      case V -> falling(speedKmh, 0.91);
-      case W, Y -> falling(speedKmh, 0.85);
-      default -> 1;
-    };
+    return OptionalDouble.of(
+        switch (this) {
+          case V -> falling(speedKmh, 210, 0.91);
+          case W -> falling(speedKmh, 240, 0.85);
+          case Y -> falling(speedKmh, 270, 0.85);
+          default -> 1;
+        });
   }
 
-  private double falling(double speedKmh, double last) {
-    double from = kmh - 30;
-    return speedKmh <= from ? 1 : 1 - (1 - last) * (speedKmh - from) / 30;
+  private double falling(double speedKmh, int fullTo, double shareAtTop) {
+    double over = Math.max(0, speedKmh - fullTo);
+    return 1 - (1 - shareAtTop) * over / (kmh - fullTo);
   }
 }

@@ -1,11 +1,13 @@
 package org.griplore.store.tyre;
 
-/** The class a tyre is approved in. Approved in two, it is graded on the scale of the higher. */
+/** Tyre classes of UN Regulation No. 117: C1 for cars, C2 for vans, C3 for trucks and buses. */
 public enum TyreClass {
-  /** Car tyres. */
   C1,
-  /** Light commercial tyres. */
   C2,
-  /** Heavy commercial tyres. */
-  C3
+  C3;
+
+  /** The class on whose scale a tyre approved in two classes is graded: the higher one. */
+  public static TyreClass grading(TyreClass one, TyreClass other) {
+    return one.compareTo(other) >= 0 ? one : other;
+  }
 }

@@ -1,138 +1,128 @@
 package org.griplore.store.tyre;
 
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.griplore.store.vocabulary.Problem;
 import org.griplore.store.vocabulary.Refusal;
 
 /**
- * A tyre size designation, metric ({@code 205/55 R16 91V}) or flotation ({@code 31x10.5 R15}).
+ * A size designation with what is written behind it.
  *
- * @param prefix {@code P}, {@code LT}, {@code T}, {@code HL} or empty
- * @param widthMm nominal section width, mm
- * @param aspectRatio nominal aspect ratio, per cent; null when not written, and for flotation sizes
- * @param structure {@code R}, {@code ZR}, {@code RF}, {@code ZRF}, {@code D} or {@code B}
- * @param rimInches rim diameter code
- * @param commercial whether a C follows the rim diameter
- * @param loadIndex null when not written
- * @param dualLoadIndex the second load index, for dual fitment; null when not written
- * @param speedSymbol null when not written
- * @param aboveSpeed whether the service description stands in brackets, as in {@code (98Y)}: faster
- *     than the symbol (from memory, check the official text)
- * @param extraLoad XL, RF, REINF or EXTRA LOAD: one and the same
- * @param flotationDiameterInches outside diameter of a flotation size; null for metric sizes
+ * @param prefix what stands before the width
+ * @param section width and aspect ratio, or diameter and width in inches
+ * @param structure the structure code
+ * @param rimCode nominal rim diameter code (inches; may end in .5)
+ * @param commercial whether a {@code C} follows the rim diameter
+ * @param service load index and speed symbol, where given
+ * @param extraLoad whether marked XL, RF, REINF, REINFORCED or EXTRA LOAD behind the rim diameter
+ * @param mudAndSnow whether marked M+S; no proof of winter grip
+ * @param snowflake whether marked with the three-peak mountain and snowflake (3PMSF)
  */
 public record TyreSize(
-    String prefix,
-    double widthMm,
-    Integer aspectRatio,
-    String structure,
-    double rimInches,
+    SizePrefix prefix,
+    Section section,
+    Structure structure,
+    double rimCode,
     boolean commercial,
-    Integer loadIndex,
-    Integer dualLoadIndex,
-    SpeedSymbol speedSymbol,
-    boolean aboveSpeed,
+    Optional<ServiceDescription> service,
     boolean extraLoad,
-    Double flotationDiameterInches) {
-  private static final double INCH_MM = 25.4;
+    boolean mudAndSnow,
+    boolean snowflake) {
+  /** What a size is expected to look like, for messages. */
+  public static final String EXPECTED = "like 205/55 R16 91V";
+
+  /** Checks the rim diameter. */
+  public TyreSize {
+    if (!(rimCode >= 8 && rimCode <= 30) || rimCode * 2 != Math.rint(rimCode * 2)) {
+      throw new IllegalArgumentException("rim diameter code 8 to 30, not " + rimCode);
+    }
+  }
 
   /**
-   * Reads a designation that stands alone.
+   * Reads a text that is a size and nothing else.
    *
-   * @throws Refusal when it is none
+   * @throws Refusal when it is not understood as a whole
    */
   public static TyreSize parse(String text) {
-    return SizeReader.whole(text)
-        .orElseThrow(
-            () ->
-                new Refusal(
-                    "\"" + text + "\" is no tyre size; expected one like 205/55 R16 91V.",
-                    new Problem("size", text, "like 205/55 R16 91V")));
+    try {
+      return SizeReader.whole(text).orElseThrow(() -> refusal(text, ""));
+    } catch (IllegalArgumentException beyond) {
+      throw refusal(text, " (" + beyond.getMessage() + ")");
+    }
   }
 
-  /** The first designation in a text; empty when there is none. */
+  private static Refusal refusal(String text, String reason) {
+    return new Refusal(
+        "The size \"" + text + "\" is not understood" + reason + "; expected " + EXPECTED,
+        new Problem("size", text, EXPECTED));
+  }
+
+  /** The first size in a longer text such as a title, if there is one. */
   public static Optional<TyreSize> find(String text) {
-    return SizeReader.first(text);
+    return SizeReader.within(text);
   }
 
-  /** The size without its service description, for comparing: {@code 205/55 R16}. */
-  public String key() {
-    StringBuilder key = new StringBuilder(prefix);
-    if (flotationDiameterInches != null) {
-      key.append(plain(flotationDiameterInches)).append('x').append(plain(widthMm / INCH_MM));
-    } else {
-      key.append(plain(widthMm));
-      if (aspectRatio != null) {
-        key.append('/').append(aspectRatio);
-      }
-    }
-    String radial = structure.endsWith("R") || structure.endsWith("RF") ? "R" : structure;
-    return key.append(' ')
-        .append(radial)
-        .append(plain(rimInches))
-        .append(commercial ? "C" : "")
-        .toString();
-  }
-
-  /** The designation in one spelling; reading it again gives the same size. */
-  @Override
-  public String toString() {
-    StringBuilder text = new StringBuilder(key());
-    int structureAt = text.indexOf(" ") + 1;
-    if (structure.length() > 1) {
-      text.replace(structureAt, structureAt + 1, structure);
-    }
-    if (loadIndex != null || speedSymbol != null) {
-      String description =
-          (loadIndex == null ? "" : loadIndex)
-              + (dualLoadIndex == null ? "" : "/" + dualLoadIndex)
-              + (speedSymbol == null ? "" : speedSymbol.name());
-      text.append(' ').append(aboveSpeed ? "(" + description + ")" : description);
-    }
-    return text.append(extraLoad ? " XL" : "").toString();
-  }
-
-  /** Section height, mm: width times aspect ratio (flotation: half of what the rim leaves). */
-  public double sectionHeightMm() {
-    if (flotationDiameterInches != null) {
-      return (flotationDiameterInches - rimInches) / 2 * INCH_MM;
-    }
-    if (aspectRatio == null) {
-      throw new IllegalStateException("the size states no aspect ratio: " + this);
-    }
-    return widthMm * aspectRatio / 100;
-  }
-
-  /** Outside diameter, mm: rim diameter of exactly 25.4 mm an inch and two section heights. */
-  public double outsideDiameterMm() {
-    return rimInches * INCH_MM + 2 * sectionHeightMm();
-  }
-
-  /** Circumference of the unloaded tyre, mm; under load it rolls about 3 % shorter. */
-  public double circumferenceMm() {
-    return Math.PI * outsideDiameterMm();
-  }
-
-  /** Turns a kilometre, unloaded. */
-  public double turnsPerKm() {
-    return 1e6 / circumferenceMm();
+  /** The size alone, as written: prefix, section, structure, rim diameter and C or LT. */
+  public String designation() {
+    return designation(prefix, structure.symbol());
   }
 
   /**
-   * Section width on a measuring rim, rounded to a mm: S = S1 + 0.4 (A - A1), UN Regulation No. 30,
-   * 6.1.1.1.
-   *
-   * @param measuringRimInches width of the measuring rim
-   * @param rimToSection A1/S1, the theoretical rim's width to the section width, from the standard
+   * The key by which two tyres are of one size: without service description and marks. The prefixes
+   * P and HL and the kinds of radial (ZR, RF) fall away, as they leave the dimensions alone; LT, T
+   * and C stay, being another kind of tyre.
    */
-  public double sectionWidthMm(double measuringRimInches, double rimToSection) {
-    double a = measuringRimInches * INCH_MM;
-    return Math.rint(widthMm + 0.4 * (a - rimToSection * widthMm));
+  public String key() {
+    return designation(
+        prefix.anotherKind() ? prefix : SizePrefix.METRIC,
+        structure.radial() ? Structure.RADIAL.symbol() : structure.symbol());
   }
 
-  private static String plain(double number) {
-    return number == Math.rint(number)
-        ? String.valueOf((long) number)
-        : String.valueOf(Math.round(number * 100) / 100.0);
+  private String designation(SizePrefix shown, String code) {
+    String rim = number(rimCode);
+    if (section instanceof Section.Flotation flotation) {
+      String kind = shown == SizePrefix.METRIC ? "" : " " + shown.symbol();
+      String inches = number(flotation.diameterIn()) + "x" + number(flotation.widthIn());
+      return inches + " " + code + rim + kind;
+    }
+    Section.Metric metric = (Section.Metric) section;
+    String aspect = metric.aspect().isPresent() ? "/" + metric.aspect().getAsInt() : "";
+    return shown.symbol() + metric.widthMm() + aspect + " " + code + rim + (commercial ? "C" : "");
+  }
+
+  /** The canonical text; {@link #parse} gives the same size back. */
+  @Override
+  public String toString() {
+    StringBuilder text = new StringBuilder(designation());
+    service.ifPresent(given -> text.append(' ').append(given));
+    text.append(extraLoad ? " XL" : "");
+    text.append(mudAndSnow ? " M+S" : "");
+    text.append(snowflake ? " 3PMSF" : "");
+    return text.toString();
+  }
+
+  /** The nominal section width in mm; inches of a flotation size are turned into mm. */
+  public double widthMm() {
+    return section instanceof Section.Flotation flotation
+        ? flotation.widthIn() * SizeGeometry.MM_PER_INCH
+        : ((Section.Metric) section).widthMm();
+  }
+
+  /** The highest speed in km/h that the speed symbol states. */
+  public OptionalInt speedKmh() {
+    return service.isPresent() ? OptionalInt.of(service.get().speed().kmh()) : OptionalInt.empty();
+  }
+
+  /**
+   * Whether the highest speed is not defined by the marking: {@code ZR} without a service
+   * description (above 240 km/h), or a description in brackets such as {@code (98Y)} (above 300).
+   * From memory, check the official text.
+   */
+  public boolean speedOpenEnded() {
+    return service.map(ServiceDescription::bracketed).orElse(structure.z());
+  }
+
+  private static String number(double value) {
+    return value == Math.rint(value) ? Integer.toString((int) value) : Double.toString(value);
   }
 }

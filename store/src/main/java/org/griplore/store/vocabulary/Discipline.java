@@ -3,24 +3,27 @@ package org.griplore.store.vocabulary;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
- * What is tested, and how two results of it are compared. Disciplines are data: the catalogue reads
- * them from JSON, and a user adds one without code.
+ * What is measured or rated in a test.
  *
- * @param key its name in files, options and answers
- * @param name its name for people
- * @param unit canonical unit; results of the same dimension are converted to it
- * @param better which way is better in the canonical unit
- * @param scale how results in the canonical unit are compared
- * @param alternatives other dimensions it is published in, each with its own better direction
- * @param headerWords words and phrases for it in tables, by language ({@code en}, {@code de} ...)
- * @param repeatability how well runs of one set repeat; null where no value is known
- * @param describes what it is, in a sentence
+ * @param key the word in files, options and answers, like {@code wet-braking}
+ * @param name the name a reader sees
+ * @param dimension the physical kind of its usual unit
+ * @param unit the unit in which results are kept and shown
+ * @param better which way is better in that unit
+ * @param scale how two results in that unit are compared
+ * @param alternatives other quantities in which it is also published
+ * @param headerWords phrases of headers and titles by language (en, de, fr, sv); the notation is
+ *     that of {@link HeaderPhrase}
+ * @param repeatability usual scatter of runs; null where nothing citable is known
+ * @param describes one sentence: how it is measured
  */
 public record Discipline(
     String key,
     String name,
+    Dimension dimension,
     Unit unit,
     Direction better,
     Scale scale,
@@ -28,68 +31,118 @@ public record Discipline(
     Map<String, List<String>> headerWords,
     Repeatability repeatability,
     String describes) {
-  /** Another dimension that the discipline is published in. */
-  public record Alternative(Dimension dimension, Direction better) {}
 
-  /**
-   * How well runs of one set of tyres repeat. One of the two figures is null.
-   *
-   * @param coefficientOfVariation of a ratio discipline, as a fraction
-   * @param standardDeviation of a level or points discipline, in the canonical unit
-   * @param source where the figure comes from, and how sure it is
-   */
-  public record Repeatability(
-      Double coefficientOfVariation, Double standardDeviation, String source) {}
-
-  /** Keeps the lists from changing. */
+  /** Checks the parts and freezes the lists. */
   public Discipline {
     Objects.requireNonNull(key);
     Objects.requireNonNull(name);
-    Objects.requireNonNull(unit);
     Objects.requireNonNull(better);
     Objects.requireNonNull(scale);
+    Objects.requireNonNull(describes);
+    if (unit.dimension() != dimension) {
+      throw new IllegalArgumentException(key + ": the unit is not of the dimension");
+    }
     alternatives = List.copyOf(alternatives);
     headerWords = Map.copyOf(headerWords);
-    describes = describes == null ? "" : describes;
   }
 
-  /** Whether a result may be given in this unit. */
-  public boolean accepts(Unit given) {
-    return switch (given.dimension()) {
-      case POINTS, MARK, RELATIVE -> true;
-      case NUMBER -> unit.dimension() == Dimension.NUMBER;
+  /** The usual scatter of runs, where something citable is known. */
+  public Optional<Repeatability> typicalRepeatability() {
+    return Optional.ofNullable(repeatability);
+  }
+
+  /**
+   * Whether results may come in this unit: the discipline's own dimension, an alternative's, or a
+   * rating (points, marks, per cent of best or reference, a bare number).
+   */
+  public boolean accepts(Unit found) {
+    return isRating(found) || found.dimension() == dimension || alternative(found).isPresent();
+  }
+
+  /**
+   * Which way is better for values in this unit. Marks: low. Points and per cent of best or
+   * reference: high. A bare number: as in the usual unit.
+   *
+   * @throws Refusal when the discipline is not published in this unit
+   */
+  public Direction directionOf(Unit found) {
+    return switch (found.dimension()) {
+      case MARK -> Direction.LOW;
+      case POINTS, RELATIVE -> Direction.HIGH;
+      case NUMBER -> better;
       default ->
-          given.convertsTo(unit)
-              || alternatives.stream().anyMatch(a -> a.dimension() == given.dimension());
+          alternative(found)
+              .map(Alternative::better)
+              .orElseGet(
+                  () -> {
+                    requireOwn(found);
+                    return better;
+                  });
     };
   }
 
   /**
-   * Which way is better for results in this unit: school marks are better low; points and per cent
-   * of the best better high; everything else as the discipline or its alternative says.
+   * How two values in this unit are compared: physical quantities and per cent by ratio, dB as
+   * levels, points and marks by difference. A bare number: as in the usual unit.
+   *
+   * @throws Refusal when the discipline is not published in this unit
    */
-  public Direction directionOf(Unit given) {
-    return switch (given.dimension()) {
-      case MARK -> Direction.LOW;
-      case POINTS, RELATIVE -> Direction.HIGH;
-      default ->
-          given.dimension() == unit.dimension()
-              ? better
-              : alternatives.stream()
-                  .filter(a -> a.dimension() == given.dimension())
-                  .map(Alternative::better)
-                  .findFirst()
-                  .orElse(better);
+  public Scale scaleOf(Unit found) {
+    return switch (found.dimension()) {
+      case MARK, POINTS -> Scale.POINTS;
+      case RELATIVE -> Scale.RATIO;
+      case NUMBER -> scale;
+      case LEVEL -> {
+        keptIn(found);
+        yield Scale.LEVEL;
+      }
+      default -> {
+        keptIn(found);
+        yield found.dimension() == dimension ? scale : Scale.RATIO;
+      }
     };
   }
 
-  /** How two results in this unit are compared. */
-  public Scale scaleOf(Unit given) {
-    return switch (given.dimension()) {
-      case LEVEL -> Scale.LEVEL;
-      case POINTS, MARK -> Scale.POINTS;
-      case NUMBER -> scale;
-      default -> Scale.RATIO;
+  /**
+   * The unit in which a value found in this unit is kept: the usual unit, an alternative's unit, or
+   * the unit itself for ratings and for a currency that does not convert.
+   *
+   * @throws Refusal when the discipline is not published in this unit
+   */
+  public Unit keptIn(Unit found) {
+    if (isRating(found)) {
+      return found;
+    }
+    Optional<Alternative> other = alternative(found);
+    if (other.isPresent()) {
+      return other.get().unit();
+    }
+    requireOwn(found);
+    return found.convertsTo(unit) && found.dimension() != Dimension.CURRENCY ? unit : found;
+  }
+
+  private Optional<Alternative> alternative(Unit found) {
+    return alternatives.stream()
+        .filter(
+            other ->
+                other.dimension() == dimension
+                    ? other.unit() == found
+                    : other.dimension() == found.dimension())
+        .findFirst();
+  }
+
+  private void requireOwn(Unit found) {
+    if (found.dimension() != dimension) {
+      throw new Refusal(
+          key + " is not published in " + found.symbol() + "; expected " + unit.symbol(),
+          new Problem(key, found.symbol(), "a unit like " + unit.symbol()));
+    }
+  }
+
+  private static boolean isRating(Unit found) {
+    return switch (found.dimension()) {
+      case MARK, POINTS, RELATIVE, NUMBER -> true;
+      default -> false;
     };
   }
 }

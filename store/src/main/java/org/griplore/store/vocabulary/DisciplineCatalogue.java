@@ -1,181 +1,170 @@
 package org.griplore.store.vocabulary;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
- * The disciplines known, in the order they are shown. The standard ones are a resource; a user's
- * file of the same form adds more or takes the place of some.
+ * The disciplines known, in the order in which tables show them: wet, dry, snow and ice, noise,
+ * rolling resistance and wear, ratings, mass and price, total. Immutable.
  */
 public final class DisciplineCatalogue {
-  private final Map<String, Discipline> byKey;
-  private HeaderIndex headers;
+  /**
+   * A discipline recognised in a header or title.
+   *
+   * @param discipline the discipline
+   * @param words the header's words it was recognised by
+   * @param language the language of the phrase: en, de, fr or sv
+   * @param letters letters of the phrase: the longer, the surer
+   */
+  public record Match(Discipline discipline, String words, String language, int letters) {}
 
-  private DisciplineCatalogue(Map<String, Discipline> byKey) {
-    this.byKey = byKey;
+  private record Phrase(Discipline discipline, String language, HeaderPhrase phrase) {}
+
+  private record Found(Phrase phrase, HeaderPhrase.Hit hit) {
+    Match match() {
+      return new Match(
+          phrase.discipline(), String.join(" ", hit.words()), phrase.language(), hit.letters());
+    }
   }
 
-  /** A discipline recognised in a header, by which words and in which language. */
-  public record Match(Discipline discipline, String words, String language) {}
+  private static final Comparator<Found> SUREST =
+      Comparator.comparing(Found::hit, HeaderPhrase.Hit.SUREST);
+
+  private final Map<String, Discipline> byKey;
+  private List<Phrase> phrases;
+
+  private DisciplineCatalogue(Map<String, Discipline> byKey) {
+    this.byKey = Collections.unmodifiableMap(byKey);
+  }
 
   /** The disciplines that come with the program. */
   public static DisciplineCatalogue standard() {
-    try (InputStream in = DisciplineCatalogue.class.getResourceAsStream("disciplines.json")) {
-      return new DisciplineCatalogue(read("disciplines.json", JsonValues.read(in)));
+    try (InputStream data = DisciplineCatalogue.class.getResourceAsStream("disciplines.json")) {
+      return new DisciplineCatalogue(
+          new DisciplineReader("disciplines.json").read(data, new LinkedHashMap<>()));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
   /**
-   * These disciplines and those of a file of the same form; the file's take the place of others
-   * with the same key.
+   * This catalogue with the disciplines of a file of the same form added. For a key known already
+   * the fields given replace those here, and the others stay.
    *
-   * @throws Refusal when the file cannot be read or an entry is not complete
+   * @throws Refusal naming file, key and field when the file cannot be read or understood
    */
-  public DisciplineCatalogue with(Path file) {
-    Map<String, Discipline> together = new LinkedHashMap<>(byKey);
-    try {
-      together.putAll(
-          read(
-              file.toString(),
-              JsonValues.read(new ByteArrayInputStream(Files.readAllBytes(file)))));
-    } catch (JsonProcessingException e) {
-      throw new Refusal(
-          "%s, line %d: this is no JSON: %s."
-              .formatted(file, e.getLocation().getLineNr(), e.getOriginalMessage()),
-          e);
-    } catch (IOException e) {
-      throw new Refusal(file + " cannot be read.", e);
-    }
-    return new DisciplineCatalogue(together);
+  public DisciplineCatalogue with(Path userFile) {
+    return new DisciplineCatalogue(
+        new DisciplineReader(userFile.toString()).read(userFile, new LinkedHashMap<>(byKey)));
   }
 
-  private static Map<String, Discipline> read(String file, Object root) {
-    if (!(root instanceof List<?> list)) {
-      throw new Refusal(
-          file + " holds no list of disciplines.",
-          new Problem(file, "something else", "a JSON array of disciplines"));
-    }
-    Map<String, Discipline> read = new LinkedHashMap<>();
-    int number = 0;
-    for (Object element : list) {
-      Discipline discipline = discipline(file + ", discipline " + ++number, fields(element));
-      read.put(discipline.key(), discipline);
-    }
-    return read;
-  }
-
-  /** The fields of an object; none of anything else. */
-  @SuppressWarnings("unchecked")
-  private static Map<String, Object> fields(Object value) {
-    return value instanceof Map<?, ?> map ? (Map<String, Object>) map : Map.of();
-  }
-
-  private static List<?> elements(Object value) {
-    return value instanceof List<?> list ? list : List.of();
-  }
-
-  private static Discipline discipline(String where, Map<String, Object> node) {
-    String key = text(where, node, "key");
-    if (!key.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
-      throw refusal(where, "key", key, "lower-case words joined by hyphens");
-    }
-    String symbol = text(where, node, "unit");
-    Unit unit =
-        Unit.ofSymbol(symbol)
-            .orElseThrow(() -> refusal(where, "unit", symbol, "a unit's symbol, like m or km/h"));
-    List<Discipline.Alternative> alternatives = new ArrayList<>();
-    for (Object alternative : elements(node.get("alternatives"))) {
-      alternatives.add(
-          new Discipline.Alternative(
-              word(where, fields(alternative), "dimension", Dimension.class),
-              word(where, fields(alternative), "better", Direction.class)));
-    }
-    Map<String, List<String>> words = new LinkedHashMap<>();
-    fields(node.get("headerWords"))
-        .forEach(
-            (language, phrases) ->
-                words.put(language, elements(phrases).stream().map(String::valueOf).toList()));
-    Object describes = node.get("describes");
-    return new Discipline(
-        key,
-        text(where, node, "name"),
-        unit,
-        word(where, node, "better", Direction.class),
-        word(where, node, "scale", Scale.class),
-        alternatives,
-        words,
-        repeatability(where, node.get("repeatability")),
-        describes == null ? "" : describes.toString());
-  }
-
-  private static Discipline.Repeatability repeatability(String where, Object value) {
-    if (value == null) {
-      return null;
-    }
-    Map<String, Object> node = fields(value);
-    return new Discipline.Repeatability(
-        node.get("coefficientOfVariation") instanceof Double number ? number : null,
-        node.get("standardDeviation") instanceof Double number ? number : null,
-        text(where + ", repeatability", node, "source"));
-  }
-
-  private static String text(String where, Map<String, Object> node, String field) {
-    if (!(node.get(field) instanceof String text) || text.isBlank()) {
-      throw refusal(where, field, "nothing", "a text");
-    }
-    return text;
-  }
-
-  private static <E extends Enum<E>> E word(
-      String where, Map<String, Object> node, String field, Class<E> type) {
-    String text = text(where, node, field);
-    for (E constant : type.getEnumConstants()) {
-      if (constant.name().equals(text)) {
-        return constant;
-      }
-    }
-    throw refusal(
-        where, field, text, "one of " + java.util.Arrays.toString(type.getEnumConstants()));
-  }
-
-  private static Refusal refusal(String where, String field, String found, String expected) {
-    return new Refusal(
-        "%s: `%s` is \"%s\"; expected %s.".formatted(where, field, found, expected),
-        new Problem(where + ", " + field, found, expected));
-  }
-
-  /** The discipline with this key, or null when the catalogue does not have it. */
+  /**
+   * The discipline of a key.
+   *
+   * @throws Refusal when there is none, naming the keys there are
+   */
   public Discipline get(String key) {
-    return byKey.get(key);
+    return find(key)
+        .orElseThrow(
+            () -> {
+              String known = "one of " + String.join(", ", byKey.keySet());
+              return new Refusal(
+                  "There is no discipline \"" + key + "\"; expected " + known,
+                  new Problem("discipline", key, known));
+            });
   }
 
-  /** All disciplines in the order they are shown. */
+  /** The discipline of a key, if there is one. */
+  public Optional<Discipline> find(String key) {
+    return Optional.ofNullable(byKey.get(key));
+  }
+
+  /** All disciplines in the order in which tables show them. */
   public List<Discipline> all() {
     return List.copyOf(byKey.values());
   }
 
-  /** The discipline that a table's header speaks of; the longest known phrase in it counts. */
-  public Optional<Match> byHeader(String header) {
-    return headers().find(header);
+  /**
+   * The discipline that a header or title names. The longest phrase wins; words that several
+   * disciplines share ({@code Aquaplaning}) are told apart by the unit in the header, and give
+   * nothing where it does not decide.
+   */
+  public Optional<Match> byHeader(String headerText) {
+    List<Match> matches = candidates(headerText);
+    return matches.size() == 1 ? Optional.of(matches.get(0)) : Optional.empty();
+  }
+
+  /** All disciplines that the surest words of a header may mean; more than one is for a person. */
+  public List<Match> candidates(String headerText) {
+    List<String> words = HeaderKey.words(headerText);
+    List<Found> found = new ArrayList<>();
+    for (Phrase phrase : phrases()) {
+      phrase.phrase().in(words).ifPresent(hit -> found.add(new Found(phrase, hit)));
+    }
+    if (found.isEmpty()) {
+      return List.of();
+    }
+    found.sort(SUREST);
+    Found best = found.get(0);
+    Map<String, Match> equal = new LinkedHashMap<>();
+    for (Found other : found) {
+      if (SUREST.compare(best, other) == 0) {
+        equal.putIfAbsent(other.phrase().discipline().key(), other.match());
+      }
+    }
+    return equal.size() < 2 ? List.copyOf(equal.values()) : decidedByUnit(headerText, equal);
+  }
+
+  private static List<Match> decidedByUnit(String header, Map<String, Match> equal) {
+    Optional<Dimension> named =
+        UnitWords.inHeader(header).map(recognised -> recognised.unit().dimension());
+    List<Match> fitting =
+        equal.values().stream()
+            .filter(match -> named.filter(match.discipline().dimension()::equals).isPresent())
+            .toList();
+    return fitting.size() == 1 ? fitting : List.copyOf(equal.values());
   }
 
   /** Made when first asked for: questions never ask. */
-  private synchronized HeaderIndex headers() {
-    if (headers == null) {
-      headers = new HeaderIndex(byKey.values());
+  private synchronized List<Phrase> phrases() {
+    if (phrases == null) {
+      List<Phrase> all = new ArrayList<>();
+      for (Discipline discipline : byKey.values()) {
+        phrasesOf(discipline)
+            .forEach(
+                (notation, language) ->
+                    all.add(new Phrase(discipline, language, HeaderPhrase.of(notation))));
+      }
+      phrases = List.copyOf(all);
     }
-    return headers;
+    return phrases;
+  }
+
+  private static Map<String, String> phrasesOf(Discipline discipline) {
+    Map<String, String> languages = new LinkedHashMap<>();
+    languages.put(discipline.key(), "en");
+    String name = HeaderKey.of(discipline.name());
+    if (!name.isEmpty()) {
+      languages.put(name, "en");
+    }
+    Set<String> order = new LinkedHashSet<>(List.of("en", "de", "fr", "sv"));
+    order.addAll(discipline.headerWords().keySet());
+    for (String language : order) {
+      for (String notation : discipline.headerWords().getOrDefault(language, List.of())) {
+        languages.putIfAbsent(notation, language);
+      }
+    }
+    return languages;
   }
 }

@@ -8,7 +8,7 @@ import java.util.Map;
 import org.griplore.ingest.AddedSource;
 import org.griplore.ingest.Intake;
 import org.griplore.ingest.ReadOptions;
-import org.griplore.query.question.Choices;
+import org.griplore.query.option.Choices;
 import org.griplore.store.archive.AdditionOutcome;
 import org.griplore.store.archive.Archive;
 import org.griplore.store.text.NoteIndex;

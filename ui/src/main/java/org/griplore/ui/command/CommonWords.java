@@ -4,7 +4,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.stream.Collectors;
-import org.griplore.query.question.Choices;
+import org.griplore.query.option.Choices;
 import org.griplore.store.archive.Archive;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
 import org.griplore.ui.render.OutputFormat;

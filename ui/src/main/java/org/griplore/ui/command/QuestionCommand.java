@@ -4,12 +4,16 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import org.griplore.query.Questions;
 import org.griplore.query.answer.Answer;
+import org.griplore.query.option.Option;
 import org.griplore.query.question.Desk;
-import org.griplore.query.question.Option;
 import org.griplore.query.question.Question;
-import org.griplore.query.question.Questions;
 import org.griplore.store.archive.Archive;
+import org.griplore.store.vocabulary.DisciplineCatalogue;
+import org.griplore.store.vocabulary.Refusal;
 import org.griplore.ui.render.OutputFormat;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -74,11 +78,25 @@ final class QuestionCommand implements Action {
   public int run(ParseResult words, Terminal terminal) {
     OutputFormat format = CommonWords.format(words);
     Path folder = CommonWords.archive(words);
+    // read while the database is opened: both take a tenth of a second
+    CompletableFuture<DisciplineCatalogue> catalogue =
+        CompletableFuture.supplyAsync(() -> CommonWords.catalogue(folder));
     try (Archive archive = Archive.open(folder);
-        Desk desk = new Desk(archive, CommonWords.catalogue(archive))) {
+        Desk desk = new Desk(archive, joined(catalogue))) {
       Answer<?> answer = Questions.ask(question, desk, given(words));
       format.write(answer, terminal.out(), terminal.style());
       return answer.hasEvidence() ? ExitCode.ANSWERED : ExitCode.NO_EVIDENCE;
+    }
+  }
+
+  private static DisciplineCatalogue joined(CompletableFuture<DisciplineCatalogue> catalogue) {
+    try {
+      return catalogue.join();
+    } catch (CompletionException e) {
+      if (e.getCause() instanceof Refusal refusal) {
+        throw refusal;
+      }
+      throw e;
     }
   }
 

@@ -3,7 +3,7 @@ package org.griplore.ui.command;
 import java.io.IOException;
 import java.net.ServerSocket;
 import java.util.concurrent.CountDownLatch;
-import org.griplore.query.question.Choices;
+import org.griplore.query.option.Choices;
 import org.griplore.query.question.Desk;
 import org.griplore.store.archive.Archive;
 import org.griplore.store.vocabulary.Refusal;

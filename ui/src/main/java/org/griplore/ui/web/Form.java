@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
-import org.griplore.query.question.Option;
+import org.griplore.query.option.Option;
 import org.griplore.query.question.Question;
 
 /**

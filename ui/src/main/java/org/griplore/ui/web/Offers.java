@@ -3,8 +3,8 @@ package org.griplore.ui.web;
 import java.util.List;
 import java.util.Optional;
 import org.griplore.query.evidence.Names;
+import org.griplore.query.option.Option;
 import org.griplore.query.question.Desk;
-import org.griplore.query.question.Option;
 import org.griplore.store.archive.ModelRecord;
 import org.griplore.store.archive.TestRecord;
 

@@ -6,10 +6,10 @@ import gg.jte.output.StringOutput;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.griplore.query.Questions;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.question.Desk;
 import org.griplore.query.question.Question;
-import org.griplore.query.question.Questions;
 
 /** Lays out the page of every question. */
 final class Pages {

@@ -5,9 +5,9 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.griplore.query.Questions;
 import org.griplore.query.answer.Asked;
 import org.griplore.query.question.Question;
-import org.griplore.query.question.Questions;
 
 /**
  * Sentences of answers as a page shows them: a command between backticks becomes a link that does

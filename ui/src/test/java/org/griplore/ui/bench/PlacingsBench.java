@@ -15,10 +15,10 @@ import java.util.List;
 import java.util.Map;
 import org.griplore.ingest.Intake;
 import org.griplore.ingest.ReadOptions;
+import org.griplore.query.Questions;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Ranking;
 import org.griplore.query.question.Desk;
-import org.griplore.query.question.Questions;
 import org.griplore.store.archive.Archive;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
 

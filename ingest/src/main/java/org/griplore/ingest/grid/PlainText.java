@@ -1,0 +1,59 @@
+package org.griplore.ingest.grid;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.util.ArrayList;
+import java.util.List;
+import org.griplore.store.vocabulary.Problem;
+import org.griplore.store.vocabulary.Refusal;
+
+/** Reads text as lines, however they end (LF, CR LF or CR). */
+final class PlainText {
+  private static final int LONGEST_LINE = 10 * 1024 * 1024;
+
+  private PlainText() {}
+
+  /**
+   * All lines, without blanks at their ends.
+   *
+   * @throws Refusal when a line is longer than 10 million characters or holds a zero byte
+   */
+  static List<Content.Line> lines(String name, Reader reader) throws IOException {
+    List<Content.Line> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder();
+    char[] buffer = new char[1 << 14];
+    boolean afterReturn = false;
+    int read;
+    while ((read = reader.read(buffer)) > 0) {
+      for (int i = 0; i < read; i++) {
+        char c = buffer[i];
+        if (c == '\n' && afterReturn) {
+          afterReturn = false;
+          continue;
+        }
+        afterReturn = c == '\r';
+        if (c == '\n' || c == '\r') {
+          lines.add(new Content.Line(lines.size() + 1, line.toString().stripTrailing()));
+          line.setLength(0);
+        } else {
+          if (c == 0 || line.length() >= LONGEST_LINE) {
+            throw refusal(name + ", line " + (lines.size() + 1), c == 0);
+          }
+          line.append(c);
+        }
+      }
+    }
+    lines.add(new Content.Line(lines.size() + 1, line.toString().stripTrailing()));
+    return lines;
+  }
+
+  private static Refusal refusal(String where, boolean zero) {
+    return zero
+        ? new Refusal(
+            where + ": there is a zero byte; expected text.",
+            new Problem(where, "a zero byte", "text"))
+        : new Refusal(
+            where + ": this line is longer than 10 million characters; expected notes or a table.",
+            new Problem(where, "a very long line", "lines of text"));
+  }
+}

@@ -1,0 +1,114 @@
+package org.griplore.ingest.recognise;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.griplore.store.vocabulary.Discipline;
+import org.griplore.store.vocabulary.Finding;
+import org.griplore.store.vocabulary.Scale;
+import org.griplore.store.vocabulary.Unit;
+
+/** The figures of one discipline's column, in the unit they are kept in. */
+public final class FigureColumn {
+  private final Discipline discipline;
+  private final RawColumn raw;
+  private final ColumnUnit unit;
+  private final List<ReadFigure> figures = new ArrayList<>();
+
+  FigureColumn(Discipline discipline, RawColumn raw, ColumnUnit unit) {
+    this.discipline = discipline;
+    this.raw = raw;
+    this.unit = unit;
+    boolean some = unit.unit() != null || unit.places() || raw.unitsInCells().size() > 1;
+    for (int row = 0; row < raw.values.length; row++) {
+      figures.add(raw.values[row] == null || !some ? null : figure(row));
+    }
+  }
+
+  /** Whether the figures are places. */
+  public boolean holdsPlaces() {
+    return unit.places();
+  }
+
+  /** The figure of a row, from 0; null when there is none. Without a unit when it is a place. */
+  public ReadFigure at(int row) {
+    return figures.get(row);
+  }
+
+  /**
+   * The unit of its figures as stated or assumed, {@code places}, or empty when none was decided.
+   */
+  public String unitWords() {
+    return unit.places() ? "places" : unit.unit() == null ? "" : unit.unit().symbol();
+  }
+
+  /** What was assumed, contradicted or not read. */
+  public List<FoundThing> findings() {
+    return raw.findings;
+  }
+
+  private ReadFigure figure(int row) {
+    double value = raw.values[row];
+    if (unit.places()) {
+      return new ReadFigure(value, null, null, raw.cells[row], raw.rules[row]);
+    }
+    Unit own = raw.units[row];
+    Unit given = unit.unit() == null ? own : unit.unit();
+    if (given == null) {
+      return refused(row, Finding.Kind.CONFLICT, "a unit, as other cells of the column have one");
+    }
+    if (own != null && contradicts(own, given)) {
+      return refused(row, Finding.Kind.CONFLICT, "the unit of its column, " + given.symbol());
+    }
+    if (!discipline.accepts(given)) {
+      return refused(
+          row,
+          Finding.Kind.CONFLICT,
+          "a unit of " + discipline.key() + ", like " + discipline.unit().symbol());
+    }
+    if (value <= 0 && discipline.scaleOf(given) == Scale.RATIO) {
+      return refused(row, Finding.Kind.NOT_READ, "a value above zero");
+    }
+    return kept(row, value, given);
+  }
+
+  /** A bare per cent sign or "points" leave open of what. */
+  private static boolean contradicts(Unit own, Unit column) {
+    return own != column
+        && !(own == Unit.PERCENT_OF_BEST && column == Unit.PERCENT_OF_REFERENCE)
+        && !(own == Unit.POINTS_10
+            && (column == Unit.POINTS_100 || column == Unit.PERCENT_OF_BEST));
+  }
+
+  private ReadFigure refused(int row, Finding.Kind kind, String expected) {
+    raw.findings.add(
+        new FoundThing(
+            kind,
+            raw.cells[row],
+            raw.cells[row].text(),
+            expected + "; the figure was not taken",
+            RawColumn.CORRECT));
+    return null;
+  }
+
+  private ReadFigure kept(int row, double value, Unit given) {
+    Unit kept = CanonicalUnit.of(discipline, given);
+    double result =
+        switch (unit.turn()) {
+          case NONE -> given.convert(value, kept);
+          case UPSIDE_DOWN -> 100.0 * 100.0 / value;
+          case SHARE_OF_HIGHEST -> 100.0 * value / raw.max();
+        };
+    StringBuilder rule = new StringBuilder(raw.rules[row]);
+    add(rule, unit.rule());
+    if (given != kept) {
+      add(rule, "from " + given.symbol() + " to " + kept.symbol());
+    }
+    return new ReadFigure(result, kept, given, raw.cells[row], rule.toString());
+  }
+
+  private static void add(StringBuilder rule, String part) {
+    if (!part.isEmpty()) {
+      rule.append(rule.isEmpty() ? "" : "; ").append(part);
+    }
+  }
+}

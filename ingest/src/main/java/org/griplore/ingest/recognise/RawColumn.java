@@ -1,0 +1,184 @@
+package org.griplore.ingest.recognise;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import org.griplore.ingest.grid.GridCell;
+import org.griplore.store.vocabulary.Finding;
+import org.griplore.store.vocabulary.Unit;
+import org.griplore.store.vocabulary.UnitWords;
+
+/**
+ * A column's numbers and the units that stand in its cells, before the column's own unit is
+ * decided. Texts that are no numbers have become findings.
+ */
+final class RawColumn {
+  static final String CORRECT = "correct it in the source and add it again";
+
+  final Double[] values;
+  final Unit[] units;
+  final String[] rules;
+  final GridCell[] cells;
+  final List<FoundThing> findings = new ArrayList<>();
+  private final DecimalMark tableMark;
+  private final PlausibleRange range;
+
+  /**
+   * Reads a column.
+   *
+   * @param tableMark the table's decimal mark, for columns that do not tell
+   * @param range what figures of the discipline look like
+   */
+  RawColumn(TableArea area, int column, DecimalMark tableMark, PlausibleRange range) {
+    int rows = area.rows().size();
+    this.values = new Double[rows];
+    this.units = new Unit[rows];
+    this.rules = new String[rows];
+    this.cells = new GridCell[rows];
+    this.tableMark = tableMark;
+    this.range = range;
+    for (int i = 0; i < rows; i++) {
+      cells[i] = area.rows().get(i).get(column);
+    }
+    read(area.heads().get(column).cell());
+  }
+
+  private void read(GridCell head) {
+    DecimalMark own =
+        DecimalMark.of(
+            java.util.Arrays.stream(cells)
+                .filter(Objects::nonNull)
+                .filter(cell -> cell.number() == null)
+                .map(GridCell::text));
+    if (own == DecimalMark.MIXED) {
+      findings.add(
+          new FoundThing(
+              Finding.Kind.CONFLICT,
+              head,
+              head == null ? "" : head.text(),
+              "one decimal mark in a column; some figures have a comma and others a point, and each"
+                  + " was read by its own",
+              "write all figures of the column alike"));
+    }
+    DecimalMark mark = own == DecimalMark.OPEN ? tableMark : own;
+    NumberReader numbers = new NumberReader(mark);
+    for (int i = 0; i < cells.length; i++) {
+      if (cells[i] != null) {
+        take(i, CellNumber.read(cells[i], numbers));
+      }
+    }
+  }
+
+  private void take(int i, NumberReader.Reading reading) {
+    if (reading instanceof NumberReader.Reading.Number number) {
+      if (number.doubtful()) {
+        inDoubt(i);
+      } else {
+        keep(i, number);
+      }
+    } else if (reading instanceof NumberReader.Reading.NotFinished) {
+      findings.add(
+          new FoundThing(
+              Finding.Kind.NOT_READ,
+              cells[i],
+              cells[i].text(),
+              "a number; taken as broken off, without a result",
+              "nothing, if the tyre did not finish"));
+    } else if (reading instanceof NumberReader.Reading.NotNumber not) {
+      findings.add(
+          new FoundThing(
+              Finding.Kind.NOT_READ, cells[i], cells[i].text(), not.expected(), CORRECT));
+    }
+  }
+
+  private void keep(int i, NumberReader.Reading.Number number) {
+    values[i] = number.value();
+    units[i] = number.unit().map(UnitWords.Recognised::unit).orElse(null);
+    rules[i] = number.rules();
+  }
+
+  /** "43,200" with nothing to tell: what fits the discipline counts, and is a finding. */
+  private void inDoubt(int i) {
+    NumberReader.Reading.Number fits = null;
+    int fitting = 0;
+    for (DecimalMark mark : EnumSet.of(DecimalMark.POINT, DecimalMark.COMMA)) {
+      if (new NumberReader(mark).read(cells[i].text()) instanceof NumberReader.Reading.Number number
+          && range.holds(number.value())) {
+        fits = number;
+        fitting++;
+      }
+    }
+    if (fitting == 1) {
+      keep(i, fits);
+      findings.add(
+          new FoundThing(
+              Finding.Kind.ASSUMED,
+              cells[i],
+              cells[i].text(),
+              "taken as " + plain(fits.value()) + ", what is usual in the discipline",
+              "write it without a mark for thousands"));
+    } else {
+      findings.add(
+          new FoundThing(
+              Finding.Kind.CONFLICT,
+              cells[i],
+              cells[i].text(),
+              "a number that can be read in one way only; it was not taken",
+              "write it without a mark for thousands"));
+    }
+  }
+
+  /** The units that stand in cells. */
+  Set<Unit> unitsInCells() {
+    Set<Unit> found = EnumSet.noneOf(Unit.class);
+    for (int i = 0; i < values.length; i++) {
+      if (values[i] != null && units[i] != null) {
+        found.add(units[i]);
+      }
+    }
+    return found;
+  }
+
+  int count() {
+    return (int) java.util.Arrays.stream(values).filter(Objects::nonNull).count();
+  }
+
+  double max() {
+    return java.util.Arrays.stream(values)
+        .filter(Objects::nonNull)
+        .mapToDouble(Double::doubleValue)
+        .max()
+        .orElse(Double.NaN);
+  }
+
+  double min() {
+    return java.util.Arrays.stream(values)
+        .filter(Objects::nonNull)
+        .mapToDouble(Double::doubleValue)
+        .min()
+        .orElse(Double.NaN);
+  }
+
+  /** Whether the values are 1, 2, 3 ... with ties as in competitions, at least two of them. */
+  boolean isRanking() {
+    if (count() < 2 || max() < 2) {
+      return false;
+    }
+    for (Double value : values) {
+      int before = 0;
+      for (Double other : values) {
+        before += value != null && other != null && other < value ? 1 : 0;
+      }
+      if (value != null && value != before + 1) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  static String plain(double number) {
+    return number == Math.rint(number) ? String.valueOf((long) number) : String.valueOf(number);
+  }
+}

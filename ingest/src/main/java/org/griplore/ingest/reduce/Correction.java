@@ -1,0 +1,34 @@
+package org.griplore.ingest.reduce;
+
+import java.util.Locale;
+
+/**
+ * Corrects a figure by the reference: multiplicative where ratios are formed, T x level /
+ * reference; a shift for levels and points, T + level - reference (ASTM F1650, natural reading).
+ */
+final class Correction {
+  private Correction() {}
+
+  static Effect effect(
+      SetStatistics set, LocalReference reference, Measure measure, SetErrors errors) {
+    double value =
+        measure.byRatio()
+            ? Math.log(set.mean() / reference.value())
+            : set.mean() - reference.value();
+    return new Effect(value, errors.components(set, reference));
+  }
+
+  /** The figure at a level. */
+  static double at(double level, double effect, Measure measure) {
+    return measure.byRatio() ? level * Math.exp(effect) : level + effect;
+  }
+
+  static String words(double level, LocalReference reference, Measure measure) {
+    return String.format(
+        Locale.ROOT,
+        measure.byRatio() ? "times %.6g / %.6g, reference %s" : "plus %.6g - %.6g, reference %s",
+        level,
+        reference.value(),
+        reference.words());
+  }
+}

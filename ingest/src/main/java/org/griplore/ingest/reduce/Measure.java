@@ -1,0 +1,119 @@
+package org.griplore.ingest.reduce;
+
+import java.util.List;
+import java.util.Optional;
+import org.griplore.store.vocabulary.Discipline;
+import org.griplore.store.vocabulary.LoggedRun;
+import org.griplore.store.vocabulary.Scale;
+import org.griplore.store.vocabulary.Unit;
+
+/**
+ * What the runs of a log measured, and how two sets are compared in it.
+ *
+ * @param kind which of the log's figures is used
+ * @param unit unit of the figure that is averaged; for {@link Kind#INVERSE_DISTANCE} the unit of
+ *     the distance
+ * @param scale RATIO: by ratio; LEVEL and POINTS: by difference
+ */
+public record Measure(Kind kind, Unit unit, Scale scale) {
+  /** The figure of a run that runs are averaged in. */
+  public enum Kind {
+    /** Mean deceleration from distance and speeds; distances are never averaged. */
+    DECELERATION("mean deceleration"),
+    /** 1 / distance, which is proportional to the deceleration; no speeds were logged. */
+    INVERSE_DISTANCE("inverse distance (as deceleration, speeds not logged)"),
+    TIME("time"),
+    LEVEL("sound level"),
+    VALUE("value");
+
+    private final String words;
+
+    Kind(String words) {
+      this.words = words;
+    }
+
+    /** For sentences. */
+    public String words() {
+      return words;
+    }
+  }
+
+  /**
+   * What the first run that measured anything measured; empty when none did. Distance with both
+   * speeds goes before level, level before time, time before value, and a distance without speeds
+   * comes last.
+   *
+   * @param discipline gives the unit of values that name none
+   */
+  public static Optional<Measure> of(List<LoggedRun> runs, Discipline discipline) {
+    return runs.stream().map(run -> of(run, discipline)).flatMap(Optional::stream).findFirst();
+  }
+
+  private static Optional<Measure> of(LoggedRun run, Discipline discipline) {
+    if (run.distanceM() != null && run.fromKmh() != null && run.toKmh() != null) {
+      return ratio(Kind.DECELERATION, Unit.METRE_PER_SECOND_SQUARED);
+    }
+    if (run.levelDb() != null) {
+      return Optional.of(new Measure(Kind.LEVEL, Unit.DECIBEL_A, Scale.LEVEL));
+    }
+    if (run.timeS() != null) {
+      return ratio(Kind.TIME, Unit.SECOND);
+    }
+    if (run.value() != null) {
+      Unit unit = run.unit() == null ? discipline.unit() : run.unit();
+      return Optional.of(new Measure(Kind.VALUE, unit, discipline.scaleOf(unit)));
+    }
+    return run.distanceM() == null ? Optional.empty() : ratio(Kind.INVERSE_DISTANCE, Unit.METRE);
+  }
+
+  private static Optional<Measure> ratio(Kind kind, Unit unit) {
+    return Optional.of(new Measure(kind, unit, Scale.RATIO));
+  }
+
+  /** Whether sets are compared by ratio, else by difference. */
+  public boolean byRatio() {
+    return scale == Scale.RATIO;
+  }
+
+  /**
+   * The run's figure, or null when it did not measure this. A value without a unit is taken to be
+   * in the measure's.
+   *
+   * @throws org.griplore.store.vocabulary.Refusal naming the run, for a figure that cannot be: not
+   *     positive where ratios are formed, or in a unit that does not convert
+   */
+  public Double figure(LoggedRun run) {
+    String where = Place.of(run);
+    return switch (kind) {
+      case DECELERATION ->
+          run.distanceM() == null || run.fromKmh() == null || run.toKmh() == null
+              ? null
+              : (Double)
+                  SpeedCorrection.deceleration(run.fromKmh(), run.toKmh(), run.distanceM(), where);
+      case INVERSE_DISTANCE ->
+          run.distanceM() == null
+              ? null
+              : (Double) (1 / Place.positive(run.distanceM(), "distance", where));
+      case TIME -> run.timeS() == null ? null : (Double) Place.positive(run.timeS(), "time", where);
+      case LEVEL ->
+          run.levelDb() == null ? null : (Double) Place.finite(run.levelDb(), "level", where);
+      case VALUE -> value(run, where);
+    };
+  }
+
+  private Double value(LoggedRun run, String where) {
+    if (run.value() == null) {
+      return null;
+    }
+    Unit given = run.unit() == null ? unit : run.unit();
+    if (!given.convertsTo(unit)) {
+      throw Place.refusal(where, "a value in " + named(given), "the log's unit " + named(unit));
+    }
+    double value = given.convert(run.value(), unit);
+    return byRatio() ? Place.positive(value, "value", where) : Place.finite(value, "value", where);
+  }
+
+  private static String named(Unit unit) {
+    return unit == Unit.NUMBER ? "no unit" : unit.symbol();
+  }
+}

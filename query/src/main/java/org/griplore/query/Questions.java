@@ -1,0 +1,63 @@
+package org.griplore.query;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.griplore.query.answer.Answer;
+import org.griplore.query.browse.FindingsQuestion;
+import org.griplore.query.browse.HoldingsQuestion;
+import org.griplore.query.browse.ModelsQuestion;
+import org.griplore.query.browse.OriginQuestion;
+import org.griplore.query.browse.SourcesQuestion;
+import org.griplore.query.browse.TestQuestion;
+import org.griplore.query.browse.TestsQuestion;
+import org.griplore.query.compare.ContrastQuestion;
+import org.griplore.query.compare.GenerationsQuestion;
+import org.griplore.query.compare.StandingsQuestion;
+import org.griplore.query.notes.FindQuestion;
+import org.griplore.query.notes.TallyQuestion;
+import org.griplore.query.option.Choices;
+import org.griplore.query.placings.PlacingsQuestion;
+import org.griplore.query.question.Desk;
+import org.griplore.query.question.Question;
+
+/** Every question the archive answers, in the order of the help. */
+public final class Questions {
+  private static final List<Question> ALL =
+      List.of(
+          new PlacingsQuestion(),
+          new StandingsQuestion(),
+          new ContrastQuestion(),
+          new GenerationsQuestion(),
+          new FindQuestion(),
+          new TallyQuestion(),
+          new TestsQuestion(),
+          new TestQuestion(),
+          new ModelsQuestion(),
+          new HoldingsQuestion(),
+          new OriginQuestion(),
+          new SourcesQuestion(),
+          new FindingsQuestion());
+
+  private Questions() {}
+
+  /** All questions. */
+  public static List<Question> all() {
+    return ALL;
+  }
+
+  /** The question with this word. */
+  public static Optional<Question> of(String kind) {
+    return ALL.stream().filter(question -> question.kind().equals(kind)).findFirst();
+  }
+
+  /**
+   * Answers a question with the options as given.
+   *
+   * @throws org.griplore.store.vocabulary.Refusal when an option cannot be understood
+   */
+  public static Answer<?> ask(Question question, Desk desk, Map<String, List<String>> given) {
+    return question.answer(
+        desk, Choices.of(question.kind(), question.example(), question.options(), given));
+  }
+}

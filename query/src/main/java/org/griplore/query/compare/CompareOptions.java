@@ -1,0 +1,35 @@
+package org.griplore.query.compare;
+
+import java.util.List;
+import java.util.Locale;
+import org.griplore.query.network.VarianceMethod;
+import org.griplore.query.option.Choices;
+import org.griplore.query.option.Option;
+
+/** Options and sentences of the questions that compare models across tests. */
+final class CompareOptions {
+  static final double LEVEL = 0.95;
+
+  static final String PER_CENT =
+      "Differences in per cent are of performance: 10 % more grip is 9.09 % less distance.";
+
+  static final Option VARIANCE =
+      Option.once(
+              "variance",
+              "METHOD",
+              "how the interplay of model and test is estimated: by restricted maximum likelihood,"
+                  + " by DerSimonian and Laird's moments, or not at all",
+              "reml")
+          .oneOf(List.of("reml", "dl", "none"));
+
+  private CompareOptions() {}
+
+  static VarianceMethod variance(Choices choices) {
+    return VarianceMethod.valueOf(choices.text("variance").toUpperCase(Locale.ROOT));
+  }
+
+  /** A difference with its unit and sign, for sentences. */
+  static String told(double difference, String unit) {
+    return String.format(Locale.ROOT, "%+.1f %s", difference, unit).strip().replace('-', '\u2212');
+  }
+}

@@ -1,0 +1,187 @@
+package org.griplore.query.compare;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.griplore.query.answer.Answer;
+import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Column;
+import org.griplore.query.answer.Format;
+import org.griplore.query.evidence.Citations;
+import org.griplore.query.evidence.Evidence;
+import org.griplore.query.evidence.Exclusions;
+import org.griplore.query.evidence.Filter;
+import org.griplore.query.network.VarianceMethod;
+import org.griplore.query.option.Choices;
+import org.griplore.query.option.Option;
+import org.griplore.query.question.CommonOptions;
+import org.griplore.query.question.Desk;
+import org.griplore.query.question.Question;
+import org.griplore.store.vocabulary.Discipline;
+
+/** How two models compare, in one discipline or in all. */
+public final class ContrastQuestion implements Question {
+  /**
+   * One discipline.
+   *
+   * @param interplay standard deviation of the interplay of model and test on the discipline's
+   *     scale (log ratio, dB, points); null when it was not estimated apart from the error
+   */
+  public record ContrastRow(String discipline, Difference difference, Double interplay) {}
+
+  @Override
+  public String kind() {
+    return "contrast";
+  }
+
+  @Override
+  public String purpose() {
+    return "How two models compare, in tests that held both and by chains of tests";
+  }
+
+  @Override
+  public String example() {
+    return "contrast \"Velmora Aurelis 5\" \"Velmora Aurelis 4\" --discipline wet-braking";
+  }
+
+  @Override
+  public List<Option> options() {
+    List<Option> options = new ArrayList<>();
+    options.add(Option.arguments("model", "MODEL", "two models; the first less the second", true));
+    options.add(CommonOptions.discipline(null));
+    options.addAll(Filter.OPTIONS);
+    options.add(CompareOptions.VARIANCE);
+    return options;
+  }
+
+  @Override
+  public Answer<ContrastRow> answer(Desk desk, Choices choices) {
+    Evidence evidence = desk.evidence();
+    List<Integer> models =
+        choices.all("model").stream().map(name -> desk.names().model("model", name)).toList();
+    if (models.size() != 2 || models.get(0).equals(models.get(1))) {
+      throw Choices.refusal("model", String.join(", ", choices.all("model")), "two models");
+    }
+    Filter filter = new Filter(choices, evidence);
+    VarianceMethod method = CompareOptions.variance(choices);
+    Exclusions excluded = new Exclusions();
+    Citations citations = new Citations(evidence);
+    List<ContrastRow> rows = new ArrayList<>();
+    for (String discipline : disciplines(desk, choices)) {
+      Optional<Network> network = Network.of(evidence, discipline, filter, method);
+      Optional<Difference> difference =
+          network.flatMap(net -> Difference.of(net, models.get(0), models.get(1)));
+      if (difference.isEmpty()) {
+        excluded.add("disciplines in which nothing connects the two");
+        continue;
+      }
+      Network net = network.orElseThrow();
+      rows.add(
+          new ContrastRow(
+              discipline,
+              difference.get(),
+              net.fit().interplay().isPresent()
+                  ? (Double) Math.sqrt(net.fit().interplay().getAsDouble())
+                  : null));
+      net.entries().stream()
+          .filter(e -> models.contains(evidence.entries().model()[e]))
+          .forEach(citations::citeEntry);
+    }
+    String first = evidence.models().get(models.get(0)).name();
+    String second = evidence.models().get(models.get(1)).name();
+    return new Answer<>(
+        new Asked(
+            kind(),
+            "How does " + first + " compare with " + second + filter.words() + "?",
+            choices.given()),
+        summary(first, second, rows),
+        columns(),
+        rows,
+        excluded.list(),
+        caveats(citations),
+        citations.list());
+  }
+
+  static List<String> disciplines(Desk desk, Choices choices) {
+    if (choices.has("discipline")) {
+      return List.of(CommonOptions.discipline(choices, desk.catalogue()));
+    }
+    return desk.catalogue().all().stream()
+        .map(Discipline::key)
+        .filter(key -> !key.equals("overall") && desk.evidence().discipline(key) >= 0)
+        .toList();
+  }
+
+  private static String summary(String first, String second, List<ContrastRow> rows) {
+    if (rows.isEmpty()) {
+      return "Nothing connects " + first + " and " + second + ".";
+    }
+    if (rows.size() == 1) {
+      Difference d = rows.get(0).difference();
+      String interval =
+          d.low() == null
+              ? ""
+              : String.format(Locale.ROOT, " (95 %% interval %.1f to %.1f)", d.low(), d.high())
+                  .replace('-', '\u2212');
+      return "%s against %s in %s: %s%s, %d tests with both."
+          .formatted(
+              first,
+              second,
+              rows.get(0).discipline(),
+              CompareOptions.told(d.difference(), d.unit()),
+              interval,
+              d.directTests());
+    }
+    long better =
+        rows.stream().filter(r -> r.difference().low() != null && r.difference().low() > 0).count();
+    long worse =
+        rows.stream()
+            .filter(r -> r.difference().high() != null && r.difference().high() < 0)
+            .count();
+    return "%s against %s: better in %d, worse in %d, not to be told apart in %d of %d disciplines."
+        .formatted(first, second, better, worse, rows.size() - better - worse, rows.size());
+  }
+
+  private static List<String> caveats(Citations citations) {
+    List<String> caveats = new ArrayList<>();
+    caveats.add(CompareOptions.PER_CENT);
+    CommonOptions.makerCaveat(citations).ifPresent(caveats::add);
+    caveats.add(CommonOptions.RESULTS_HOLD);
+    return caveats;
+  }
+
+  private static List<Column<ContrastRow>> columns() {
+    return List.of(
+        Column.of("discipline", "Discipline", Format.DISCIPLINE, ContrastRow::discipline),
+        Column.number(
+            "difference", "Difference", Format.DELTA, 1, r -> r.difference().difference()),
+        Column.of("unit", "in", Format.TEXT, r -> r.difference().unit()),
+        Column.number("se", "SE", Format.NUMBER, 1, r -> r.difference().se()),
+        Column.number("low", "from", Format.DELTA, 1, r -> r.difference().low()),
+        Column.number("high", "to", Format.DELTA, 1, r -> r.difference().high()),
+        Column.<ContrastRow>number(
+                "predictionLow",
+                "New test from",
+                Format.DELTA,
+                1,
+                r -> r.difference().predictionLow())
+            .asDetail(),
+        Column.<ContrastRow>number(
+                "predictionHigh", "to", Format.DELTA, 1, r -> r.difference().predictionHigh())
+            .asDetail(),
+        Column.of("directTests", "With both", Format.COUNT, r -> r.difference().directTests()),
+        Column.number("direct", "Direct", Format.DELTA, 1, r -> r.difference().direct()),
+        Column.number("indirect", "Indirect", Format.DELTA, 1, r -> r.difference().indirect()),
+        Column.number(
+            "disagreementP", "P(disagree)", Format.CHANCE, 3, r -> r.difference().disagreementP()),
+        Column.<ContrastRow>number(
+                "interplay", "Interplay SD", Format.NUMBER, 4, ContrastRow::interplay)
+            .asDetail(),
+        Column.<ContrastRow>number(
+                "logDifference", "Log", Format.NUMBER, 4, r -> r.difference().logDifference())
+            .asDetail(),
+        Column.<ContrastRow>number("logSe", "Log SE", Format.NUMBER, 4, r -> r.difference().logSe())
+            .asDetail());
+  }
+}

@@ -1,0 +1,73 @@
+package org.griplore.query.compare;
+
+import java.util.Optional;
+import org.griplore.query.network.Compared;
+import org.griplore.query.network.Estimate;
+import org.griplore.query.network.Evidence;
+import org.griplore.query.network.Interval;
+
+/**
+ * A difference of two models as answers show it, plus: the first is better. Figures are null where
+ * they could not be estimated.
+ *
+ * @param difference in {@code unit}
+ * @param se standard error, in {@code unit}
+ * @param low lower end of the 95 % interval
+ * @param high upper end
+ * @param predictionLow lower end of the 95 % interval for the difference in a new test
+ * @param predictionHigh upper end
+ * @param directTests tests that held both
+ * @param direct the difference inside those tests
+ * @param indirect the difference by all other chains of tests
+ * @param disagreementP probability of so large a disagreement of the two if there were none
+ * @param logDifference natural log, for ratio disciplines
+ * @param logSe its standard error
+ */
+record Difference(
+    String unit,
+    double difference,
+    Double se,
+    Double low,
+    Double high,
+    Double predictionLow,
+    Double predictionHigh,
+    int directTests,
+    Double direct,
+    Double indirect,
+    Double disagreementP,
+    Double logDifference,
+    Double logSe) {
+
+  /** The difference of two models; empty when nothing connects them. */
+  static Optional<Difference> of(Network network, int first, int second) {
+    Evidence evidence = network.fit().evidence(first, second);
+    if (!(evidence.network() instanceof Compared compared)) {
+      return Optional.empty();
+    }
+    Measure measure = network.measure();
+    double difference = compared.difference();
+    Double se = StandingsQuestion.orNull(compared.se());
+    Optional<Interval> interval = compared.interval(CompareOptions.LEVEL);
+    Optional<Interval> prediction = compared.prediction(CompareOptions.LEVEL);
+    return Optional.of(
+        new Difference(
+            measure.shownUnit(),
+            measure.shown(difference),
+            measure.shownSe(difference, se),
+            measure.shown(interval.map(Interval::low).orElse(null)),
+            measure.shown(interval.map(Interval::high).orElse(null)),
+            measure.shown(prediction.map(Interval::low).orElse(null)),
+            measure.shown(prediction.map(Interval::high).orElse(null)),
+            evidence.directTests(),
+            measure.shown(evidence.direct().map(Estimate::value).orElse(null)),
+            measure.shown(evidence.indirect().map(Estimate::value).orElse(null)),
+            evidence
+                .disagreement()
+                .map(Estimate::p)
+                .filter(java.util.OptionalDouble::isPresent)
+                .map(java.util.OptionalDouble::getAsDouble)
+                .orElse(null),
+            measure.log(difference),
+            measure.isRatio() ? se : null));
+  }
+}

@@ -1,0 +1,245 @@
+package org.griplore.query.compare;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.griplore.query.answer.Answer;
+import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Column;
+import org.griplore.query.answer.Format;
+import org.griplore.query.evidence.Citations;
+import org.griplore.query.evidence.Evidence;
+import org.griplore.query.evidence.Exclusions;
+import org.griplore.query.evidence.Filter;
+import org.griplore.query.evidence.Names;
+import org.griplore.query.network.VarianceMethod;
+import org.griplore.query.option.Choices;
+import org.griplore.query.option.Option;
+import org.griplore.query.question.CommonOptions;
+import org.griplore.query.question.Desk;
+import org.griplore.query.question.Question;
+
+/** The steps from one generation of a line to the next, and how unusual each is. */
+public final class GenerationsQuestion implements Question {
+  /**
+   * One step in one discipline.
+   *
+   * @param years between the two launches; null when one is not known
+   * @param makerStep the step by maker-supplied reports alone; null when they do not show it
+   * @param steps steps of the archive in this discipline that the percentile is among
+   * @param percentile share of the archive's steps that this one is larger than, all drawn towards
+   *     their mean by what is known of each; null with fewer than three steps
+   * @param verdict the step in words
+   */
+  public record GenerationRow(
+      String line,
+      String older,
+      String newer,
+      String discipline,
+      Difference step,
+      Integer years,
+      Double makerStep,
+      int steps,
+      Double percentile,
+      String verdict) {}
+
+  @Override
+  public String kind() {
+    return "generations";
+  }
+
+  @Override
+  public String purpose() {
+    return "What each new generation gained, and whether that is more than usual";
+  }
+
+  @Override
+  public String example() {
+    return "generations \"Velmora Aurelis\" --discipline wet-braking";
+  }
+
+  @Override
+  public List<Option> options() {
+    List<Option> options = new ArrayList<>();
+    options.add(
+        Option.arguments(
+            "line", "LINE", "a line, or one of its models for the steps to and from it", true));
+    options.add(CommonOptions.discipline(null));
+    options.addAll(Filter.OPTIONS);
+    options.add(CompareOptions.VARIANCE);
+    return options;
+  }
+
+  @Override
+  public Answer<GenerationRow> answer(Desk desk, Choices choices) {
+    Evidence evidence = desk.evidence();
+    Set<Integer> wanted = new LinkedHashSet<>();
+    choices.all("line").forEach(name -> wanted.addAll(desk.names().lineOrModel("line", name)));
+    List<ModelStep> all = ModelStep.all(evidence.models());
+    List<ModelStep> asked =
+        all.stream().filter(s -> wanted.contains(s.older()) || wanted.contains(s.newer())).toList();
+    Filter filter = new Filter(choices, evidence);
+    Filter main = choices.has("source") ? filter : filter.withoutMakers();
+    VarianceMethod method = CompareOptions.variance(choices);
+    Exclusions excluded = new Exclusions();
+    Citations citations = new Citations(evidence);
+    List<GenerationRow> rows = new ArrayList<>();
+    for (String discipline : ContrastQuestion.disciplines(desk, choices)) {
+      Optional<Network> network = Network.of(evidence, discipline, main, method);
+      if (network.isEmpty()) {
+        excluded.add("disciplines without comparable values");
+        continue;
+      }
+      Optional<Network> makers =
+          choices.has("source")
+              ? Optional.empty()
+              : Network.of(evidence, discipline, filter.onlyMakers(), method);
+      StepsOfArchive steps = StepsOfArchive.of(network.get(), all);
+      for (ModelStep step : asked) {
+        Optional<Difference> difference = Difference.of(network.get(), step.newer(), step.older());
+        if (difference.isEmpty()) {
+          excluded.add("steps that no tests connect in a discipline");
+          continue;
+        }
+        rows.add(row(evidence, step, discipline, difference.get(), makers, steps));
+        network.get().entries().stream()
+            .filter(
+                e ->
+                    evidence.entries().model()[e] == step.older()
+                        || evidence.entries().model()[e] == step.newer())
+            .forEach(citations::citeEntry);
+      }
+    }
+    String names = String.join(", ", choices.all("line"));
+    return new Answer<>(
+        new Asked(
+            kind(),
+            "What did new generations of " + names + " gain" + filter.words() + "?",
+            choices.given()),
+        summary(names, asked, rows),
+        columns(),
+        rows,
+        excluded.list(),
+        caveats(choices),
+        citations.list());
+  }
+
+  private static GenerationRow row(
+      Evidence evidence,
+      ModelStep step,
+      String discipline,
+      Difference difference,
+      Optional<Network> makers,
+      StepsOfArchive steps) {
+    Double percentile = steps.percentile(step);
+    return new GenerationRow(
+        Names.lineName(evidence.models().get(step.newer())),
+        evidence.models().get(step.older()).name(),
+        evidence.models().get(step.newer()).name(),
+        discipline,
+        difference,
+        step.years(evidence.models()),
+        makers
+            .flatMap(net -> Difference.of(net, step.newer(), step.older()))
+            .map(Difference::difference)
+            .orElse(null),
+        steps.count(),
+        percentile,
+        verdict(difference, percentile));
+  }
+
+  /** One honest sentence. */
+  static String verdict(Difference step, Double percentile) {
+    if (step.low() == null) {
+      return "no interval: too few tests";
+    }
+    String place =
+        percentile == null
+            ? ""
+            : String.format(
+                Locale.ROOT, ", larger than %.0f of 10 steps", Math.floor(10 * percentile));
+    if (step.low() > 0) {
+      return "better" + place;
+    }
+    return (step.high() < 0 ? "worse" : "cannot be told from zero") + place;
+  }
+
+  private static String summary(String names, List<ModelStep> asked, List<GenerationRow> rows) {
+    if (asked.isEmpty()) {
+      return names
+          + " has no step from one generation to the next: the lineage names no predecessor.";
+    }
+    if (rows.isEmpty()) {
+      return "No tests connect the generations of " + names + ".";
+    }
+    Map<String, Integer> verdicts = new HashMap<>();
+    rows.forEach(row -> verdicts.merge(word(row.step()), 1, Integer::sum));
+    return "%d steps in %d comparisons: %d better, %d worse, %d that cannot be told from zero."
+        .formatted(
+            rows.stream().map(row -> row.older() + row.newer()).distinct().count(),
+            rows.size(),
+            verdicts.getOrDefault("better", 0),
+            verdicts.getOrDefault("worse", 0),
+            verdicts.getOrDefault("open", 0));
+  }
+
+  private static String word(Difference step) {
+    if (step.low() != null && step.low() > 0) {
+      return "better";
+    }
+    return step.high() != null && step.high() < 0 ? "worse" : "open";
+  }
+
+  private static List<String> caveats(Choices choices) {
+    List<String> caveats = new ArrayList<>();
+    caveats.add(CompareOptions.PER_CENT);
+    if (!choices.has("source")) {
+      caveats.add("Reports supplied by makers are left out of the steps and shown apart.");
+    }
+    caveats.add(CommonOptions.RESULTS_HOLD);
+    return caveats;
+  }
+
+  private static List<Column<GenerationRow>> columns() {
+    return List.of(
+        Column.<GenerationRow>of("line", "Line", Format.LINE, GenerationRow::line).asDetail(),
+        Column.of("older", "From", Format.MODEL, GenerationRow::older),
+        Column.of("newer", "To", Format.MODEL, GenerationRow::newer),
+        Column.of("discipline", "Discipline", Format.DISCIPLINE, GenerationRow::discipline),
+        Column.number("step", "Step", Format.DELTA, 1, r -> r.step().difference()),
+        Column.of("unit", "in", Format.TEXT, r -> r.step().unit()),
+        Column.number("low", "from", Format.DELTA, 1, r -> r.step().low()),
+        Column.number("high", "to", Format.DELTA, 1, r -> r.step().high()),
+        Column.<GenerationRow>number(
+                "predictionLow", "New test from", Format.DELTA, 1, r -> r.step().predictionLow())
+            .asDetail(),
+        Column.<GenerationRow>number(
+                "predictionHigh", "to", Format.DELTA, 1, r -> r.step().predictionHigh())
+            .asDetail(),
+        Column.of("directTests", "With both", Format.COUNT, r -> r.step().directTests()),
+        Column.<GenerationRow>number(
+                "directStep", "Direct", Format.DELTA, 1, r -> r.step().direct())
+            .asDetail(),
+        Column.<GenerationRow>number(
+                "indirectStep", "Indirect", Format.DELTA, 1, r -> r.step().indirect())
+            .asDetail(),
+        Column.<GenerationRow>number(
+                "disagreementP", "P(disagree)", Format.CHANCE, 3, r -> r.step().disagreementP())
+            .asDetail(),
+        Column.number("makerStep", "By maker", Format.DELTA, 1, GenerationRow::makerStep),
+        Column.<GenerationRow>of("years", "Years", Format.COUNT, GenerationRow::years).asDetail(),
+        Column.<GenerationRow>of("steps", "Steps", Format.COUNT, GenerationRow::steps).asDetail(),
+        Column.of("percentile", "Percentile", Format.SHARE, GenerationRow::percentile),
+        Column.of("verdict", "In words", Format.TEXT, GenerationRow::verdict),
+        Column.<GenerationRow>number(
+                "logStep", "Log", Format.NUMBER, 4, r -> r.step().logDifference())
+            .asDetail(),
+        Column.<GenerationRow>number("logSe", "Log SE", Format.NUMBER, 4, r -> r.step().logSe())
+            .asDetail());
+  }
+}

@@ -1,0 +1,74 @@
+package org.griplore.query.compare;
+
+import org.griplore.store.vocabulary.Discipline;
+import org.griplore.store.vocabulary.Scale;
+import org.griplore.store.vocabulary.Unit;
+
+/**
+ * How results of a discipline are set on one scale, plus is better: log ratios for ratio
+ * disciplines, the unit itself for levels and points. Log differences are shown in per cent of
+ * performance: 100 (e^d - 1), so 10 per cent more grip is 9.09 per cent less distance.
+ */
+final class Measure {
+  private final Discipline discipline;
+  private final boolean ratio;
+
+  Measure(Discipline discipline) {
+    this.discipline = discipline;
+    this.ratio = discipline.scale() == Scale.RATIO;
+  }
+
+  /** Whether results in a unit stand on the discipline's scale. */
+  boolean takes(Unit unit) {
+    if (!discipline.accepts(unit)) {
+      return false;
+    }
+    return switch (discipline.scale()) {
+      case RATIO -> discipline.scaleOf(unit) == Scale.RATIO;
+      case LEVEL -> unit == discipline.unit();
+      case POINTS -> unit == Unit.POINTS_10;
+    };
+  }
+
+  /** A value on the scale; NaN when it has no logarithm. */
+  double of(double value, Unit unit) {
+    int sign = discipline.directionOf(unit).sign();
+    if (!ratio) {
+      return sign * value;
+    }
+    return value > 0 ? sign * Math.log(value) : Double.NaN;
+  }
+
+  /** Variance of a mean of runs on the scale; NaN when spread or runs are not known. */
+  double variance(double value, double spread, int runs) {
+    if (Double.isNaN(spread) || runs < 1) {
+      return Double.NaN;
+    }
+    double relative = ratio ? spread / value : spread;
+    return relative * relative / runs;
+  }
+
+  boolean isRatio() {
+    return ratio;
+  }
+
+  /** What differences are shown in: {@code %} or the unit. */
+  String shownUnit() {
+    return ratio ? "%" : discipline.unit().symbol();
+  }
+
+  /** A difference on the scale as it is shown. */
+  Double shown(Double difference) {
+    return difference == null || !ratio ? difference : (Double) (100 * Math.expm1(difference));
+  }
+
+  /** The standard error of a shown difference: for per cent by the delta method. */
+  Double shownSe(Double difference, Double se) {
+    return se == null || !ratio ? se : (Double) (100 * Math.exp(difference) * se);
+  }
+
+  /** The difference itself when it is a log ratio; else null. */
+  Double log(Double difference) {
+    return ratio ? difference : null;
+  }
+}

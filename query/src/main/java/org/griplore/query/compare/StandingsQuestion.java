@@ -1,0 +1,176 @@
+package org.griplore.query.compare;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.griplore.query.answer.Answer;
+import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Column;
+import org.griplore.query.answer.Format;
+import org.griplore.query.evidence.Citations;
+import org.griplore.query.evidence.Evidence;
+import org.griplore.query.evidence.Filter;
+import org.griplore.query.network.Interval;
+import org.griplore.query.network.ModelStanding;
+import org.griplore.query.option.Choices;
+import org.griplore.query.option.Option;
+import org.griplore.query.question.CommonOptions;
+import org.griplore.query.question.Desk;
+import org.griplore.query.question.Question;
+
+/** How all models stand in one discipline, by every test that connects them. */
+public final class StandingsQuestion implements Question {
+  /**
+   * One model. Figures but model, tests and part are null where they could not be estimated.
+   *
+   * @param effect against the mean of the part, plus is better; in {@code unit}
+   * @param score P-score: mean certainty of being better than another model of the part
+   * @param part models of different parts are never compared
+   * @param logEffect natural log, for ratio disciplines
+   */
+  public record StandingRow(
+      String model,
+      Double effect,
+      Double se,
+      Double low,
+      Double high,
+      Double score,
+      int tests,
+      int part,
+      String unit,
+      Double logEffect,
+      Double logSe) {}
+
+  @Override
+  public String kind() {
+    return "standings";
+  }
+
+  @Override
+  public String purpose() {
+    return "How all models stand in one discipline, across tests that never shared a field";
+  }
+
+  @Override
+  public String example() {
+    return "standings --discipline wet-braking --season summer";
+  }
+
+  @Override
+  public List<Option> options() {
+    List<Option> options = new ArrayList<>();
+    options.add(CommonOptions.discipline("wet-braking"));
+    options.addAll(Filter.OPTIONS);
+    options.add(CompareOptions.VARIANCE);
+    return options;
+  }
+
+  @Override
+  public Answer<StandingRow> answer(Desk desk, Choices choices) {
+    Evidence evidence = desk.evidence();
+    String discipline = CommonOptions.discipline(choices, desk.catalogue());
+    Filter filter = new Filter(choices, evidence);
+    Optional<Network> network =
+        Network.of(evidence, discipline, filter, CompareOptions.variance(choices));
+    Asked asked =
+        new Asked(
+            kind(), "How do models stand in " + discipline + filter.words() + "?", choices.given());
+    if (network.isEmpty()) {
+      return new Answer<>(
+          asked,
+          "No test has two models with comparable values in " + discipline + ".",
+          columns("", true),
+          List.of(),
+          List.of(),
+          List.of(),
+          List.of());
+    }
+    Measure measure = network.get().measure();
+    List<StandingRow> rows =
+        network.get().fit().standings().stream().map(s -> row(evidence, measure, s)).toList();
+    Citations citations = new Citations(evidence);
+    network.get().entries().forEach(citations::citeEntry);
+    return new Answer<>(
+        asked,
+        summary(rows, network.get(), discipline),
+        columns(measure.shownUnit(), measure.isRatio()),
+        rows,
+        network.get().excluded().list(),
+        caveats(network.get(), citations),
+        citations.list());
+  }
+
+  private static StandingRow row(Evidence evidence, Measure measure, ModelStanding standing) {
+    double effect = standing.effect().value();
+    Double se = orNull(standing.effect().se());
+    Optional<Interval> interval = standing.effect().interval(CompareOptions.LEVEL);
+    return new StandingRow(
+        evidence.models().get(standing.model()).name(),
+        measure.shown(effect),
+        measure.shownSe(effect, se),
+        measure.shown(interval.map(Interval::low).orElse(null)),
+        measure.shown(interval.map(Interval::high).orElse(null)),
+        orNull(standing.score()),
+        standing.tests(),
+        standing.part() + 1,
+        measure.shownUnit(),
+        measure.log(effect),
+        measure.isRatio() ? se : null);
+  }
+
+  static Double orNull(OptionalDouble value) {
+    return value.isPresent() ? (Double) value.getAsDouble() : null;
+  }
+
+  private static String summary(List<StandingRow> rows, Network network, String discipline) {
+    StandingRow first = rows.get(0);
+    String interval =
+        first.low() == null
+            ? ""
+            : String.format(
+                Locale.ROOT, " (95 %% interval %.1f to %.1f)", first.low(), first.high());
+    String parts =
+        network.fit().parts() > 1
+            ? " The tests fall into " + network.fit().parts() + " parts that nothing connects."
+            : "";
+    return "%s leads %d models in %s, %s against their mean%s, by %d tests.%s"
+        .formatted(
+            first.model(),
+            rows.size(),
+            discipline,
+            CompareOptions.told(first.effect(), first.unit()),
+            interval.replace('-', '\u2212'),
+            network.fit().tests(),
+            parts);
+  }
+
+  private static List<String> caveats(Network network, Citations citations) {
+    List<String> caveats = new ArrayList<>();
+    if (network.measure().isRatio()) {
+      caveats.add(CompareOptions.PER_CENT);
+    }
+    CommonOptions.makerCaveat(citations).ifPresent(caveats::add);
+    caveats.add(CommonOptions.RESULTS_HOLD);
+    return caveats;
+  }
+
+  private static List<Column<StandingRow>> columns(String unit, boolean ratio) {
+    String in = unit.isEmpty() ? "" : ", " + unit;
+    return List.of(
+        Column.of("model", "Model", Format.MODEL, StandingRow::model),
+        Column.number("effect", "Effect" + in, Format.DELTA, 1, StandingRow::effect),
+        Column.number("se", "SE", Format.NUMBER, 1, StandingRow::se),
+        Column.number("low", "from", Format.DELTA, 1, StandingRow::low),
+        Column.number("high", "to", Format.DELTA, 1, StandingRow::high),
+        Column.number("score", "P-score", Format.NUMBER, 2, StandingRow::score),
+        Column.of("tests", "Tests", Format.COUNT, StandingRow::tests),
+        Column.of("part", "Part", Format.COUNT, StandingRow::part),
+        Column.<StandingRow>of("unit", "Unit", Format.TEXT, StandingRow::unit).asDetail(),
+        Column.<StandingRow>number("logEffect", "Log", Format.NUMBER, 4, StandingRow::logEffect)
+            .asDetail(),
+        Column.<StandingRow>number("logSe", "Log SE", Format.NUMBER, 4, StandingRow::logSe)
+            .asDetail());
+  }
+}

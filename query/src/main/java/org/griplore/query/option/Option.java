@@ -1,0 +1,59 @@
+package org.griplore.query.option;
+
+import java.util.List;
+
+/**
+ * An option of a question, the same in command line ({@code --top 3}) and address ({@code top=3}).
+ *
+ * @param name its name
+ * @param value what stands for its value in help: {@code N}, {@code MODEL} ...
+ * @param meaning what it does, in a sentence without the final point
+ * @param given how often it is given
+ * @param fallback the value when it is not given; null when there is none
+ * @param words the words it may be; empty when it is free
+ */
+public record Option(
+    String name, String value, String meaning, Given given, String fallback, List<String> words) {
+  /** How often, and where, an option is given. */
+  public enum Given {
+    /** At most once, by name. */
+    ONCE,
+    /** Any number of times, by name. */
+    REPEATED,
+    /** Any number of times; the command line takes it without its name. */
+    ARGUMENTS,
+    /** At least once; the command line takes it without its name. */
+    REQUIRED_ARGUMENTS
+  }
+
+  /** An option given at most once. */
+  public static Option once(String name, String value, String meaning, String fallback) {
+    return new Option(name, value, meaning, Given.ONCE, fallback, List.of());
+  }
+
+  /** An option given any number of times. */
+  public static Option repeated(String name, String value, String meaning) {
+    return new Option(name, value, meaning, Given.REPEATED, null, List.of());
+  }
+
+  /** The plain arguments of the command line. */
+  public static Option arguments(String name, String value, String meaning, boolean required) {
+    return new Option(
+        name,
+        value,
+        meaning,
+        required ? Given.REQUIRED_ARGUMENTS : Given.ARGUMENTS,
+        null,
+        List.of());
+  }
+
+  /** The same option, limited to these words. */
+  public Option oneOf(List<String> allowed) {
+    return new Option(name, value, meaning, given, fallback, List.copyOf(allowed));
+  }
+
+  /** Whether the command line takes it without its name. */
+  public boolean isArgument() {
+    return given == Given.ARGUMENTS || given == Given.REQUIRED_ARGUMENTS;
+  }
+}

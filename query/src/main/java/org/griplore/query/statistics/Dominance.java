@@ -1,0 +1,154 @@
+package org.griplore.query.statistics;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Who was ever placed before whom. Models in different parts never met, not even through others, so
+ * nothing compares them. Models of one part at different levels met, but never did the lower come
+ * before the higher, not even through others: how far they are apart cannot be estimated (Ford
+ * 1957, American Mathematical Monthly 64:28).
+ */
+final class Dominance {
+  private final int[] part;
+  private final List<List<Integer>> levels = new ArrayList<>();
+  private final int[] levelOf;
+  private int parts;
+
+  Dominance(int models, List<RankedField> fields) {
+    List<List<Integer>> above = new ArrayList<>();
+    for (int i = 0; i < models; i++) {
+      above.add(new ArrayList<>());
+    }
+    int[] root = new int[models];
+    boolean[] ranked = new boolean[models];
+    Arrays.setAll(root, i -> i);
+    for (RankedField field : fields) {
+      List<int[]> groups = field.groups();
+      int better = -1;
+      for (int[] group : groups) {
+        for (int i = 0; i < group.length; i++) {
+          ranked[group[i]] = true;
+          root[find(root, group[i])] = find(root, group[0]);
+          above.get(group[i]).add(group[0]);
+          above.get(group[0]).add(group[i]);
+        }
+        if (better >= 0) {
+          above.get(group[0]).add(better);
+          root[find(root, group[0])] = find(root, better);
+        }
+        better = group[0];
+      }
+    }
+    part = new int[models];
+    Arrays.fill(part, -1);
+    int[] number = new int[models];
+    Arrays.fill(number, -1);
+    for (int i = 0; i < models; i++) {
+      if (ranked[i]) {
+        int at = find(root, i);
+        if (number[at] < 0) {
+          number[at] = parts++;
+        }
+        part[i] = number[at];
+      }
+    }
+    levelOf = new int[models];
+    Arrays.fill(levelOf, -1);
+    new Levels(above).run(ranked);
+  }
+
+  private static int find(int[] root, int i) {
+    int at = i;
+    while (root[at] != at) {
+      root[at] = root[root[at]];
+      at = root[at];
+    }
+    return at;
+  }
+
+  /** The part of a model, -1 for one never ranked. */
+  int part(int model) {
+    return part[model];
+  }
+
+  int parts() {
+    return parts;
+  }
+
+  /** The levels of a part, the highest first; one level when all can be compared. */
+  List<List<Integer>> levels(int ofPart) {
+    return levels.stream().filter(level -> part[level.get(0)] == ofPart).toList();
+  }
+
+  /** Strongly connected models, found in one pass without recursion (Tarjan 1972). */
+  private final class Levels {
+    private final List<List<Integer>> above;
+    private final int[] index;
+    private final int[] low;
+    private final int[] next;
+    private final List<Integer> open = new ArrayList<>();
+    private int counter;
+
+    Levels(List<List<Integer>> above) {
+      this.above = above;
+      this.index = new int[above.size()];
+      this.low = new int[above.size()];
+      this.next = new int[above.size()];
+      Arrays.fill(index, -1);
+    }
+
+    void run(boolean[] ranked) {
+      for (int i = 0; i < ranked.length; i++) {
+        if (ranked[i] && index[i] < 0) {
+          visit(i);
+        }
+      }
+    }
+
+    private void visit(int start) {
+      List<Integer> path = new ArrayList<>(List.of(start));
+      enter(start);
+      while (!path.isEmpty()) {
+        int at = path.get(path.size() - 1);
+        if (next[at] < above.get(at).size()) {
+          int to = above.get(at).get(next[at]++);
+          if (index[to] < 0) {
+            enter(to);
+            path.add(to);
+          } else if (levelOf[to] < 0) {
+            low[at] = Math.min(low[at], index[to]);
+          }
+        } else {
+          path.remove(path.size() - 1);
+          if (!path.isEmpty()) {
+            int from = path.get(path.size() - 1);
+            low[from] = Math.min(low[from], low[at]);
+          }
+          if (low[at] == index[at]) {
+            close(at);
+          }
+        }
+      }
+    }
+
+    private void enter(int model) {
+      index[model] = counter;
+      low[model] = counter++;
+      open.add(model);
+    }
+
+    private void close(int model) {
+      List<Integer> level = new ArrayList<>();
+      int taken;
+      do {
+        taken = open.remove(open.size() - 1);
+        levelOf[taken] = levels.size();
+        level.add(taken);
+      } while (taken != model);
+      level.sort(null);
+      levels.add(level);
+    }
+  }
+}

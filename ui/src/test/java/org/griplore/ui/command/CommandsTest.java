@@ -1,0 +1,196 @@
+package org.griplore.ui.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.griplore.query.Questions;
+import org.griplore.query.question.Question;
+import org.griplore.ui.DemoArchive;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class CommandsTest {
+  private static final ObjectMapper JSON = new ObjectMapper();
+
+  @TempDir Path folder;
+
+  private static Run ask(String... words) {
+    String[] all = java.util.Arrays.copyOf(words, words.length + 2);
+    all[words.length] = "--archive";
+    all[words.length + 1] = DemoArchive.folder().toString();
+    return Run.of(all);
+  }
+
+  @Test
+  void placingsFollowTheContract() throws IOException {
+    Run run = ask("placings", "Velmora Aurelis 4", "--format", "json");
+    assertThat(run.code()).isZero();
+    assertThat(run.err()).isEmpty();
+    JsonNode answer = JSON.readTree(run.out());
+    assertThat(answer.at("/question/kind").asText()).isEqualTo("placings");
+    assertThat(answer.at("/question/options/model/0").asText()).isEqualTo("Velmora Aurelis 4");
+    JsonNode row = answer.at("/rows/0");
+    assertThat(row.fieldNames())
+        .toIterable()
+        .contains(
+            "model",
+            "tests",
+            "within",
+            "share",
+            "shareLow",
+            "shareHigh",
+            "expectedByChance",
+            "chanceOfAtLeast",
+            "bestPlace",
+            "medianPlace",
+            "firstYear",
+            "lastYear",
+            "places");
+    assertThat(row.at("/places").size()).isEqualTo(row.at("/tests").asInt());
+    assertThat(row.at("/places/0").fieldNames())
+        .toIterable()
+        .contains("test", "date", "place", "field", "tied", "basis", "source");
+    assertThat(answer.at("/sources").size()).isEqualTo(row.at("/tests").asInt());
+    assertThat(answer.at("/excluded").size()).isPositive();
+  }
+
+  @Test
+  void aPlaceLeadsToItsCell() throws IOException {
+    JsonNode place =
+        JSON.readTree(ask("placings", "Velmora Aurelis 4", "--format", "json").out())
+            .at("/rows/0/places/0");
+    JsonNode origin =
+        JSON.readTree(ask("origin", place.at("/result").asText(), "--format", "json").out());
+    JsonNode row = null;
+    for (JsonNode part : origin.at("/rows")) {
+      row = part.at("/part").asText().equals("place") ? part : row;
+    }
+    assertThat(row).isNotNull();
+    assertThat(row.at("/figure").asInt()).isEqualTo(place.at("/place").asInt());
+    assertThat(row.at("/found").asText()).isEqualTo(place.at("/place").asText());
+    assertThat(row.at("/row").asInt()).isPositive();
+    assertThat(row.at("/sha256").asText()).hasSize(64);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"table", "csv", "markdown", "json"})
+  void everyFormatNamesTheModel(String format) {
+    Run run = ask("placings", "aurelis 4", "--format", format);
+    assertThat(run.code()).isZero();
+    assertThat(run.out()).contains("Velmora Aurelis 4").doesNotContain("NaN", "null,");
+  }
+
+  @Test
+  void noEvidenceIsExitCodeOne() {
+    Run run = ask("placings", "Velmora Aurelis 4", "--from", "2031");
+    assertThat(run.code()).isEqualTo(1);
+    assertThat(run.out()).contains("No test that counts").contains("outside the dates asked for");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "placings,Velmora Aurlis 4|did you mean Velmora Aurelis 4",
+        "placings,--top,none|Option `top` is \"none\"",
+        "placings,--colour,red|Unknown option",
+        "placings,--size,205-55|a size like 205/55 R16",
+        "placings,--from,2020,--to,2019|Option `from`",
+        "test,no-such-test|No test has the key",
+        "standings,--discipline,swimming|Option `discipline`",
+        "contrast,Velmora Aurelis 4|two models",
+        "find|needs TEXT",
+        "fly|Unmatched argument"
+      })
+  void aRefusalIsOneSentence(String words, String says) {
+    Run run = ask(words.split(","));
+    assertThat(run.code()).isEqualTo(2);
+    assertThat(run.out()).isEmpty();
+    assertThat(run.err()).startsWith("griplore: ").contains(says).doesNotContain("\tat ");
+    assertThat(run.err().strip().lines()).hasSize(1);
+  }
+
+  @Test
+  void noArchiveIsARefusalThatSaysWhatToDo() {
+    Run run = Run.of("tests", "--archive", folder.resolve("none").toString());
+    assertThat(run.code()).isEqualTo(2);
+    assertThat(run.err()).contains("There is no archive in").contains("griplore add");
+    assertThat(folder.resolve("none")).doesNotExist();
+  }
+
+  @Test
+  void addTellsWhatBecameOfEachFileAndGoesOn() throws IOException {
+    Path good = folder.resolve("good.csv");
+    Files.writeString(
+        good,
+        """
+        Test: T1
+        Date: 4 May 2021
+        Size: 205/55 R16 91V
+
+        Tyre,Wet braking (m),Place
+        Alpha One,31.2,1
+        Beta Two,32.0,2
+        """);
+    Files.writeString(folder.resolve("page.html"), "<html><p>nothing here</p></html>");
+    String archive = folder.resolve("archive").toString();
+    Run run = Run.of("add", folder.toString(), "--kind", "own", "--archive", archive);
+    assertThat(run.code()).isEqualTo(2);
+    assertThat(run.out()).contains("good.csv: 1 test, 2 tyres, ");
+    assertThat(run.err()).contains("page.html is a page that holds no table");
+
+    Run again = Run.of("add", good.toString(), "--kind", "own", "--archive", archive);
+    assertThat(again.code()).isZero();
+    assertThat(again.out()).contains("good.csv: in the archive already, nothing changed");
+
+    Files.writeString(good, Files.readString(good).replace("32.0", "31.0"));
+    Run changed = Run.of("add", good.toString(), "--kind", "own", "--archive", archive);
+    assertThat(changed.out())
+        .contains("good.csv: read anew")
+        .contains("Changed: Beta Two, wet-braking, test T1: 32.0 m became 31.0 m.");
+    assertThat(Run.of("check", "--archive", archive).code()).isZero();
+  }
+
+  @Test
+  void aMissingPathMakesNoArchive() {
+    Path archive = folder.resolve("archive");
+    Run run = Run.of("add", folder.resolve("nowhere").toString(), "--archive", archive.toString());
+    assertThat(run.code()).isEqualTo(2);
+    assertThat(run.err()).contains("There is no file or folder");
+    assertThat(archive).doesNotExist();
+  }
+
+  static List<Question> questions() {
+    return Questions.all();
+  }
+
+  @ParameterizedTest
+  @MethodSource("questions")
+  void everyQuestionHasHelpWithAnExample(Question question) {
+    Run run = Run.of(question.kind(), "--help");
+    assertThat(run.code()).isZero();
+    assertThat(run.out()).contains("Example: griplore " + question.kind());
+    question
+        .options()
+        .forEach(
+            option ->
+                assertThat(run.out())
+                    .contains(option.isArgument() ? option.value() : "--" + option.name()));
+  }
+
+  @Test
+  void helpListsEveryCommand() {
+    Run run = Run.of("--help");
+    assertThat(run.out())
+        .contains("placings", "find", "tests", "models", "add", "check", "serve", "demo")
+        .contains("Exit codes");
+  }
+}
