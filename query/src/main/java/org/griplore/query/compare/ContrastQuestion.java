@@ -77,6 +77,7 @@ public final class ContrastQuestion implements Question {
         continue;
       }
       Network net = network.orElseThrow();
+      net.excluded().list().forEach(left -> excluded.add(left.reason(), left.count()));
       rows.add(
           new ContrastRow(
               discipline,
@@ -105,7 +106,7 @@ public final class ContrastQuestion implements Question {
 
   static List<String> disciplines(Desk desk, Choices choices) {
     if (choices.has("discipline")) {
-      return List.of(CommonOptions.discipline(choices, desk.catalogue()));
+      return List.of(CompareOptions.discipline(choices, desk.catalogue()));
     }
     return desk.catalogue().all().stream()
         .map(Discipline::key)

@@ -23,7 +23,7 @@ import org.griplore.query.network.Interval;
  * @param logDifference natural log, for ratio disciplines
  * @param logSe its standard error
  */
-record Difference(
+public record Difference(
     String unit,
     double difference,
     Double se,

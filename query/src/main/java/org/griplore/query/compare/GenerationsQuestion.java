@@ -95,6 +95,7 @@ public final class GenerationsQuestion implements Question {
         excluded.add("disciplines without comparable values");
         continue;
       }
+      network.get().excluded().list().forEach(left -> excluded.add(left.reason(), left.count()));
       Optional<Network> makers =
           choices.has("source")
               ? Optional.empty()

@@ -70,7 +70,7 @@ public final class StandingsQuestion implements Question {
   @Override
   public Answer<StandingRow> answer(Desk desk, Choices choices) {
     Evidence evidence = desk.evidence();
-    String discipline = CommonOptions.discipline(choices, desk.catalogue());
+    String discipline = CompareOptions.discipline(choices, desk.catalogue());
     Filter filter = new Filter(choices, evidence);
     Optional<Network> network =
         Network.of(evidence, discipline, filter, CompareOptions.variance(choices));

@@ -16,6 +16,7 @@ public final class Navigation {
   public static final List<Link> LINKS =
       List.of(
           new Link("placings", "Placings"),
+          new Link("standings", "Standings"),
           new Link("tests", "Tests"),
           new Link("models", "Models"),
           new Link("find", "Notes"),
