@@ -45,6 +45,8 @@
       config: CONFIG,
     }).then((drawn) => {
       drawn.view.addEventListener('click', follow);
+      // The element has the text; its drawing has nothing to add for those who listen.
+      element.querySelector('svg').setAttribute('aria-hidden', 'true');
       element.dataset.drawn = 'yes';
     });
   }

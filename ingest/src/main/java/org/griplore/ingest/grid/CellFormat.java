@@ -20,7 +20,17 @@ final class CellFormat {
   private static final BigDecimal LAST_SERIAL = BigDecimal.valueOf(2_958_465);
   private static final BigDecimal SECONDS_A_DAY = BigDecimal.valueOf(86_400);
 
+  /** No quantity has more digits than a double holds before or behind its point. */
+  private static final int MOST_DIGITS = 300;
+
   private CellFormat() {}
+
+  /** Whether a number is one that anything can have; others are texts, as they stand. */
+  static boolean isMeasurable(BigDecimal number) {
+    return Math.abs((long) number.precision() - number.scale()) <= MOST_DIGITS
+        && number.precision() <= MOST_DIGITS
+        && Math.abs((long) number.scale()) <= 2 * MOST_DIGITS;
+  }
 
   /** A number as a cell: with the date behind it where its format shows one. */
   static GridCell cell(int row, int column, BigDecimal number, String format, boolean from1904) {

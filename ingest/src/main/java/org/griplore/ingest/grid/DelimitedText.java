@@ -37,15 +37,17 @@ public record DelimitedText(Original original, Charset charset, char delimiter) 
   /** All cells; rows are physical lines. */
   Grid grid() throws IOException {
     List<List<GridCell>> rows = new ArrayList<>();
+    CellCount count = new CellCount(original.name());
     try (RecordReader records = open()) {
       while (records.next()) {
         List<GridCell> cells = new ArrayList<>();
         for (int i = 0; i < records.count(); i++) {
-          String text = records.field(i).strip();
+          String text = CellText.of(records.field(i));
           if (!text.isEmpty()) {
             cells.add(GridCell.of(records.line(), i + 1, text));
           }
         }
+        count.add(cells.size());
         if (!cells.isEmpty()) {
           rows.add(cells);
         }

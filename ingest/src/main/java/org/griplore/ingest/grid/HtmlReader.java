@@ -4,15 +4,18 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.Charset;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.griplore.store.archive.Original;
 import org.griplore.store.vocabulary.Problem;
 import org.griplore.store.vocabulary.Refusal;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
+import org.jsoup.nodes.Node;
+import org.jsoup.select.NodeFilter;
 
 /**
  * Reads the data tables of a saved page. A table is data when it holds no other table and has two
@@ -21,21 +24,51 @@ import org.jsoup.nodes.Element;
  * their order on the page. The page's title stands first where there is no heading of the first
  * level. Where there are several tables, one without a caption is named by the heading above it.
  */
-final class HtmlReader {
-  private static final String TOLD =
-      "h1, h2, h3, h4, h5, h6, p, li, dt, dd, figcaption, td, th, table, div, blockquote, pre";
+final class HtmlReader implements NodeFilter {
+  /** A page is held in memory some ten times as large as it is saved. */
+  private static final long MOST_BYTES = 32L << 20;
+
+  private static final Set<String> TOLD =
+      Set.of(
+          "h1",
+          "h2",
+          "h3",
+          "h4",
+          "h5",
+          "h6",
+          "p",
+          "li",
+          "dt",
+          "dd",
+          "figcaption",
+          "td",
+          "th",
+          "table",
+          "div",
+          "blockquote",
+          "pre");
+  private static final Set<String> MAY_HOLD_OTHERS =
+      Set.of("div", "td", "th", "li", "dd", "blockquote");
 
   private final List<Grid> grids = new ArrayList<>();
   private List<GridCell> preamble = new ArrayList<>();
-  private final Set<Element> tables;
+  private final Set<Element> data;
   private String heading = "";
   private int order;
+  private int asides;
+  private int layoutTables;
 
-  private HtmlReader(Set<Element> tables) {
-    this.tables = tables;
+  private HtmlReader(Set<Element> data) {
+    this.data = data;
   }
 
   static List<Grid> read(Original original, Charset charset) throws IOException {
+    if (original.bytes() > MOST_BYTES) {
+      throw new Refusal(
+          "%s is a page of more than %d MB: save its table as CSV."
+              .formatted(original.name(), MOST_BYTES >> 20),
+          new Problem(original.name(), original.bytes() + " bytes", "a saved page"));
+    }
     Document page;
     try (InputStream in = original.content().open()) {
       page = Jsoup.parse(in, charset.name(), "");
@@ -44,18 +77,18 @@ final class HtmlReader {
     page.select("footer").stream()
         .filter(footer -> footer.closest("article, table, figure") == null)
         .forEach(Element::remove);
-    Set<Element> tables =
-        page.select("table").stream().filter(HtmlTable::isData).collect(Collectors.toSet());
-    if (tables.isEmpty()) {
+    Set<Element> data = Collections.newSetFromMap(new IdentityHashMap<>());
+    page.select("table").stream().filter(HtmlTable::isData).forEach(data::add);
+    if (data.isEmpty()) {
       throw new Refusal(
           original.name() + " is a page that holds no table: save the page that shows the results.",
           new Problem(original.name(), "a page without a table", "a page with a table"));
     }
-    HtmlReader reader = new HtmlReader(tables);
+    HtmlReader reader = new HtmlReader(data);
     if (page.select("h1").isEmpty()) {
       reader.tell(page.title().strip());
     }
-    page.select(TOLD).forEach(reader::element);
+    page.filter(reader);
     return reader.finished();
   }
 
@@ -66,23 +99,36 @@ final class HtmlReader {
     return grids;
   }
 
-  private void element(Element element) {
-    Element table = element.closest("table");
-    if (element == table) {
-      if (tables.contains(element)) {
-        grids.add(HtmlTable.grid(element, tables.size() > 1 ? heading : "", preamble));
-        preamble = new ArrayList<>();
-      }
+  @Override
+  public FilterResult head(Node node, int depth) {
+    if (!(node instanceof Element element)) {
+      return FilterResult.CONTINUE;
+    }
+    if (data.contains(element)) {
+      grids.add(HtmlTable.grid(element, data.size() > 1 ? heading : "", preamble));
+      preamble = new ArrayList<>();
+      return FilterResult.SKIP_ENTIRELY;
+    }
+    asides += element.normalName().equals("aside") ? 1 : 0;
+    layoutTables += element.normalName().equals("table") ? 1 : 0;
+    if (TOLD.contains(element.normalName()) && asides == 0) {
+      told(element);
+    }
+    return FilterResult.CONTINUE;
+  }
+
+  @Override
+  public FilterResult tail(Node node, int depth) {
+    asides -= node.normalName().equals("aside") ? 1 : 0;
+    layoutTables -= node.normalName().equals("table") ? 1 : 0;
+    return FilterResult.CONTINUE;
+  }
+
+  private void told(Element element) {
+    if (element.normalName().equals("table") || holdsOther(element) || isMenu(element)) {
       return;
     }
-    boolean insideData = table != null && tables.contains(table);
-    if (insideData
-        || element.closest("aside") != null
-        || holdsOther(element)
-        || isMenu(element, table)) {
-      return;
-    }
-    String text = HtmlTable.text(element);
+    String text = HtmlText.of(element);
     if (element.normalName().matches("h[1-6]") && !text.isEmpty()) {
       heading = text;
     }
@@ -91,16 +137,13 @@ final class HtmlReader {
 
   /** Whether the texts of an element are told by the elements in it. */
   private static boolean holdsOther(Element element) {
-    return switch (element.normalName()) {
-      case "div", "td", "th", "li", "dd", "blockquote" ->
-          element.select(TOLD).stream().anyMatch(inner -> inner != element);
-      default -> false;
-    };
+    return MAY_HOLD_OTHERS.contains(element.normalName())
+        && element.stream().skip(1).anyMatch(inner -> TOLD.contains(inner.normalName()));
   }
 
   /** A cell of a layout table that is nothing but links. */
-  private static boolean isMenu(Element element, Element table) {
-    return table != null
+  private boolean isMenu(Element element) {
+    return layoutTables > 0
         && element.normalName().matches("td|th|li|div")
         && element.text().strip().equals(element.select("a").text().strip());
   }

@@ -5,27 +5,22 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.griplore.store.vocabulary.Problem;
 import org.griplore.store.vocabulary.Refusal;
 import org.jsoup.nodes.Element;
-import org.jsoup.nodes.Node;
 import org.jsoup.select.Elements;
 
 /**
  * A table of a page as a grid. Rows are counted as they stand in the table, columns as they are
- * shown: a cell that spans several pushes those behind it on. What a page hides inside a cell (a
- * key to sort by, say) is left out; a hidden row is read and marked.
- *
- * <p>A raised mark stands in brackets behind a space, {@code 95 [1]}, so that it joins no number; a
- * raised digit behind a unit of length or time is its power, {@code m/s2}.
+ * shown: a cell that spans several pushes those behind it on. A hidden row is read and marked.
  */
 final class HtmlTable {
   /** As browsers do (HTML Standard, 4.9.12: colspan at most 1000). */
   private static final int WIDEST_SPAN = 1000;
 
   private static final int MOST_PLACES = 500_000;
-  private static final Pattern UNIT = Pattern.compile("(?:^|.*[^\\p{L}\\p{N}])(?:mm|cm|km|m|s)");
-  private static final Pattern HIDDEN = Pattern.compile("(?i).*display\\s*:\\s*none.*");
+  private static final Pattern SPAN = Pattern.compile("\\d{1,9}");
 
   private final Element table;
   private final List<List<GridCell>> rows = new ArrayList<>();
@@ -41,7 +36,12 @@ final class HtmlTable {
   static boolean isData(Element table) {
     return table.select("table").size() == 1
         && table.select("tr").size() >= 2
-        && table.select("tr").stream().anyMatch(row -> row.select("> td, > th").size() >= 2);
+        && table.select("tr").stream().anyMatch(row -> cells(row).count() >= 2);
+  }
+
+  private static Stream<Element> cells(Element row) {
+    return row.children().stream()
+        .filter(cell -> cell.normalName().equals("td") || cell.normalName().equals("th"));
   }
 
   static Grid grid(Element table, String heading, List<GridCell> preamble) {
@@ -51,15 +51,15 @@ final class HtmlTable {
       reader.row(lines.get(i), i + 1, lines.size());
     }
     Elements caption = table.select("> caption");
-    String name = caption.isEmpty() ? heading : text(caption.get(0));
+    String name = caption.isEmpty() ? heading : HtmlText.of(caption.get(0));
     return new Grid(
-        name, preamble, reader.rows, reader.merges, false, isHidden(table), reader.hidden);
+        name, preamble, reader.rows, reader.merges, false, HtmlText.isHidden(table), reader.hidden);
   }
 
   private void row(Element row, int number, int last) {
     List<GridCell> cells = new ArrayList<>();
     int column = 1;
-    for (Element cell : row.select("> td, > th")) {
+    for (Element cell : cells(row).toList()) {
       while (taken.contains(place(number, column))) {
         column++;
       }
@@ -69,7 +69,7 @@ final class HtmlTable {
         merges.add(new Grid.Merge(number, column, number + high - 1, column + wide - 1));
         take(number, column, high, wide);
       }
-      String text = text(cell);
+      String text = HtmlText.of(cell);
       if (!text.isEmpty()) {
         cells.add(GridCell.of(number, column, text));
       }
@@ -77,7 +77,7 @@ final class HtmlTable {
     }
     if (!cells.isEmpty()) {
       rows.add(cells);
-      if (isHidden(row)) {
+      if (HtmlText.isHidden(row)) {
         hidden.add(number);
       }
     }
@@ -103,40 +103,6 @@ final class HtmlTable {
 
   private static int span(Element cell, String attribute, int most) {
     String text = cell.attr(attribute).strip();
-    return text.matches("\\d{1,9}") ? Math.min(most, Math.max(1, Integer.parseInt(text))) : 1;
-  }
-
-  private static boolean isHidden(Element element) {
-    return element.hasAttr("hidden") || HIDDEN.matcher(element.attr("style")).matches();
-  }
-
-  /** An element's text on one line. */
-  static String text(Element element) {
-    return onOneLine(element.childrenSize() == 0 ? element : asShown(element));
-  }
-
-  private static String onOneLine(Element element) {
-    return element.text().replace('\u00a0', ' ').replaceAll("\\s+", " ").strip();
-  }
-
-  private static Element asShown(Element element) {
-    Element copy = element.clone();
-    copy.select("[hidden], [style]").stream()
-        .filter(inner -> inner != copy && isHidden(inner))
-        .forEach(Node::remove);
-    copy.select("br").forEach(br -> br.before(" "));
-    copy.select("p, div, li").forEach(block -> block.before(" "));
-    for (Element raised : copy.select("sup")) {
-      String mark = raised.text().strip();
-      boolean power = mark.matches("[23\u00b2\u00b3]") && UNIT.matcher(before(raised)).matches();
-      String bare = mark.replaceAll("[()\\[\\]]", "").strip();
-      raised.text(bare.isEmpty() ? "" : power ? bare : " [" + bare + "]");
-    }
-    return copy;
-  }
-
-  private static String before(Element raised) {
-    Node node = raised.previousSibling();
-    return node instanceof org.jsoup.nodes.TextNode text ? text.text() : "";
+    return SPAN.matcher(text).matches() ? Math.min(most, Math.max(1, Integer.parseInt(text))) : 1;
   }
 }

@@ -31,7 +31,7 @@ final class JsonReader {
   static List<Grid> read(Original original, Charset charset) throws IOException {
     JsonReader json = new JsonReader();
     try (Reader reader = TextDecoding.open(original, charset)) {
-      json.find(JsonValue.read(reader), "", List.of());
+      json.find(JsonValue.read(original.name(), reader), "", List.of());
     } catch (JsonProcessingException e) {
       throw broken(original.name(), e);
     }

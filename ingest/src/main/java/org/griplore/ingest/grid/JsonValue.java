@@ -9,13 +9,17 @@ import java.io.IOException;
 import java.io.Reader;
 import java.util.ArrayList;
 import java.util.List;
+import org.griplore.store.vocabulary.Refusal;
 
 /** A JSON value that knows the line it begins on. */
 sealed interface JsonValue {
   /** 1-based line of the source. */
   int line();
 
-  /** A text, number, truth value or null; null has an empty text. */
+  /**
+   * A text, number, truth value or null; null has an empty text, a number beyond what a double
+   * holds is a text.
+   */
   record Plain(int line, String text, Double number) implements JsonValue {}
 
   /** A list. */
@@ -30,10 +34,11 @@ sealed interface JsonValue {
   /**
    * Reads a whole text. Several values one after another (JSON Lines) are one list.
    *
+   * @throws Refusal when it holds too many values
    * @throws com.fasterxml.jackson.core.JsonProcessingException where it is no JSON, names a member
    *     of an object twice or nests deeper than 50
    */
-  static JsonValue read(Reader reader) throws IOException {
+  static JsonValue read(String name, Reader reader) throws IOException {
     JsonFactory factory =
         JsonFactory.builder()
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
@@ -45,20 +50,22 @@ sealed interface JsonValue {
             .build();
     try (JsonParser parser = factory.createParser(reader)) {
       List<JsonValue> values = new ArrayList<>();
+      CellCount count = new CellCount(name);
       while (parser.nextToken() != null) {
-        values.add(value(parser));
+        values.add(value(parser, count));
       }
       return values.size() == 1 ? values.get(0) : new Items(1, values);
     }
   }
 
-  private static JsonValue value(JsonParser parser) throws IOException {
+  private static JsonValue value(JsonParser parser, CellCount count) throws IOException {
     int line = parser.currentTokenLocation().getLineNr();
+    count.add(1);
     switch (parser.currentToken()) {
       case START_ARRAY -> {
         List<JsonValue> values = new ArrayList<>();
         while (parser.nextToken() != JsonToken.END_ARRAY) {
-          values.add(value(parser));
+          values.add(value(parser, count));
         }
         return new Items(line, values);
       }
@@ -67,18 +74,19 @@ sealed interface JsonValue {
         while (parser.nextToken() == JsonToken.FIELD_NAME) {
           String key = parser.currentName();
           parser.nextToken();
-          members.add(new Member(key, value(parser)));
+          members.add(new Member(key, value(parser, count)));
         }
         return new Members(line, members);
       }
       case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> {
-        return new Plain(line, parser.getText(), parser.getDoubleValue());
+        double number = parser.getDoubleValue();
+        return new Plain(line, parser.getText(), Double.isFinite(number) ? number : null);
       }
       case VALUE_NULL -> {
         return new Plain(line, "", null);
       }
       default -> {
-        return new Plain(line, parser.getText().strip(), null);
+        return new Plain(line, CellText.of(parser.getText()), null);
       }
     }
   }

@@ -11,20 +11,34 @@ import org.griplore.store.vocabulary.Refusal;
 final class PlainText {
   private static final int LONGEST_LINE = 10 * 1024 * 1024;
 
+  /** Notes are held in memory whole. */
+  private static final int MOST_LINES = 500_000;
+
+  private static final long MOST_CHARACTERS = 64L << 20;
+
   private PlainText() {}
 
   /**
    * All lines, without blanks at their ends.
    *
-   * @throws Refusal when a line is longer than 10 million characters or holds a zero byte
+   * @throws Refusal when a line is longer than 10 million characters or holds a zero byte, or the
+   *     whole is longer than notes ever are
    */
   static List<Content.Line> lines(String name, Reader reader) throws IOException {
     List<Content.Line> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
     char[] buffer = new char[1 << 14];
     boolean afterReturn = false;
+    long characters = 0;
     int read;
     while ((read = reader.read(buffer)) > 0) {
+      characters += read;
+      if (lines.size() > MOST_LINES || characters > MOST_CHARACTERS) {
+        throw new Refusal(
+            "%s is text without a table and too long for notes: at line %d there are %d characters; part it."
+                .formatted(name, lines.size(), characters),
+            new Problem(name, "a very long text", "notes or a table"));
+      }
       for (int i = 0; i < read; i++) {
         char c = buffer[i];
         if (c == '\n' && afterReturn) {

@@ -3,7 +3,6 @@ package org.griplore.ingest.grid;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -20,14 +19,15 @@ import org.griplore.store.vocabulary.Refusal;
 
 /**
  * Looks into a workbook's parts: refuses what would unpack to more than a workbook of tables ever
- * does, counted while unpacking and never believed from headers, and reads merged ranges, which the
- * library leaves out. External entities are not resolved.
+ * does, counted while unpacking and never believed from headers, and finds each sheet's merged
+ * ranges.
  */
 final class WorkbookParts {
   private static final long MOST_BYTES = 512L << 20;
   private static final long RATIO_FROM_BYTES = 10L << 20;
   private static final int HIGHEST_RATIO = 200;
   private static final int MOST_PARTS = 2000;
+  private static final int UNKNOWN = -1;
 
   /** What a packed file is, by a part that only it has. */
   private static final Map<String, String> OTHER_PACKED =
@@ -37,12 +37,7 @@ final class WorkbookParts {
           "ppt/presentation.xml", "a presentation: copy its tables into a workbook",
           "content.xml", "an OpenDocument file: save it as XLSX");
 
-  private static final XMLInputFactory XML = XMLInputFactory.newFactory();
-
-  static {
-    XML.setProperty(XMLInputFactory.SUPPORT_DTD, false);
-    XML.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
-  }
+  private static final XMLInputFactory XML = SheetPart.xml();
 
   private WorkbookParts() {}
 
@@ -51,6 +46,8 @@ final class WorkbookParts {
     Map<String, String> partById = new HashMap<>();
     Map<String, String> idBySheet = new LinkedHashMap<>();
     boolean isWorkbook = false;
+    int lastText = -1;
+    int texts = UNKNOWN;
     String other = "a packed file: unpack it first";
     Unpacking unpacking = new Unpacking(name, workbook.length);
     try (ZipFile zip = ZipFile.builder().setByteArray(workbook).get()) {
@@ -65,7 +62,11 @@ final class WorkbookParts {
           } else if (part.equals("xl/_rels/workbook.xml.rels")) {
             relations(counted, partById);
           } else if (part.startsWith("xl/worksheets/") && part.endsWith(".xml")) {
-            mergesByPart.put(part, merges(counted));
+            SheetPart sheet = SheetPart.of(name, part, counted);
+            mergesByPart.put(part, sheet.merges());
+            lastText = Math.max(lastText, sheet.lastText());
+          } else if (part.equalsIgnoreCase("xl/sharedStrings.xml")) {
+            texts = SheetPart.sharedTexts(counted);
           }
           counted.transferTo(OutputStream.nullOutputStream());
         }
@@ -81,6 +82,12 @@ final class WorkbookParts {
           : new Refusal(
               name + " is no XLSX workbook, but " + other + ".",
               new Problem(name, other, "an XLSX workbook"));
+    }
+    if (texts != UNKNOWN && lastText >= texts) {
+      throw new Refusal(
+          "%s is a damaged or incomplete workbook: a cell shows its text %d, but it holds %d; save it anew and add it again."
+              .formatted(name, lastText + 1, texts),
+          new Problem(name, "a text that is missing", "a whole XLSX file"));
     }
     Map<String, List<Grid.Merge>> bySheet = new HashMap<>();
     idBySheet.forEach(
@@ -179,30 +186,5 @@ final class WorkbookParts {
         partById.put(xml.getAttributeValue(null, "Id"), part);
       }
     }
-  }
-
-  private static List<Grid.Merge> merges(InputStream in) throws XMLStreamException {
-    List<Grid.Merge> merges = new ArrayList<>();
-    XMLStreamReader xml = XML.createXMLStreamReader(in);
-    while (xml.hasNext()) {
-      if (xml.next() == XMLStreamConstants.START_ELEMENT
-          && xml.getLocalName().equals("mergeCell")) {
-        String[] ends = xml.getAttributeValue(null, "ref").split(":");
-        int[] first = position(ends[0]);
-        int[] last = position(ends[ends.length - 1]);
-        merges.add(new Grid.Merge(first[0], first[1], last[0], last[1]));
-      }
-    }
-    return merges;
-  }
-
-  /** {@code C7} is row 7, column 3. */
-  private static int[] position(String reference) {
-    int column = 0;
-    int i = 0;
-    while (i < reference.length() && Character.isLetter(reference.charAt(i))) {
-      column = 26 * column + Character.toUpperCase(reference.charAt(i++)) - 'A' + 1;
-    }
-    return new int[] {Integer.parseInt(reference.substring(i)), column};
   }
 }

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.dhatim.fastexcel.reader.Cell;
+import org.dhatim.fastexcel.reader.CellType;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.ReadingOptions;
 import org.dhatim.fastexcel.reader.Row;
@@ -28,13 +29,10 @@ import org.griplore.store.vocabulary.Refusal;
  * only one.
  */
 final class XlsxReader {
-  private static final int MOST_CELLS = 5_000_000;
-
-  private final String name;
-  private int cells;
+  private final CellCount count;
 
   private XlsxReader(String name) {
-    this.name = name;
+    this.count = new CellCount(name);
   }
 
   static boolean isZip(Original original) throws IOException {
@@ -104,13 +102,7 @@ final class XlsxReader {
         cell(cell, from1904).ifPresent(line::add);
       }
     }
-    cells += line.size();
-    if (cells > MOST_CELLS) {
-      throw new Refusal(
-          "%s holds more than %d cells: save its table as CSV, which may be of any length."
-              .formatted(name, MOST_CELLS),
-          new Problem(name, "too many cells", "a workbook of tables"));
-    }
+    count.add(line.size());
     line.sort(Comparator.comparingInt(GridCell::column));
     return line;
   }
@@ -118,11 +110,14 @@ final class XlsxReader {
   private static Optional<GridCell> cell(Cell cell, boolean from1904) {
     int row = cell.getAddress().getRow() + 1;
     int column = cell.getAddress().getColumn() + 1;
-    if (cell.getValue() instanceof BigDecimal number) {
+    if (cell.getValue() instanceof BigDecimal number && CellFormat.isMeasurable(number)) {
       return Optional.of(
           CellFormat.cell(row, column, number, cell.getDataFormatString(), from1904));
     }
-    String text = cell.getText() == null ? "" : cell.getText().strip();
+    if (cell.getType() == CellType.STRING && cell.getValue() == null) {
+      throw new IllegalStateException("the shared text of " + cell.getAddress() + " is missing");
+    }
+    String text = CellText.of(cell.getText());
     if (text.isEmpty() && cell.getValue() == null && cell.getFormula() != null) {
       text = "=" + cell.getFormula();
     }

@@ -15,8 +15,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.griplore.query.Questions;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.question.Questions;
+import org.griplore.query.browse.TestQuestion.TyreRow;
 import org.griplore.ui.render.OutputFormat;
 import org.griplore.ui.render.TerminalStyle;
 import org.junit.jupiter.api.DisplayName;
@@ -118,7 +119,14 @@ class ExplorerPagesTest {
         .contains("<dt>Vehicle</dt><dd>compact crossover</dd>")
         .contains("<option value=\"Velmora Aurelis 4\"")
         .contains("wet-braking-runs.csv");
-    assertThat(links(page).stream().filter(link -> link.startsWith("/origin?result="))).hasSize(80);
+    List<String> figures =
+        inProcess("/test?test=own-2021-2").rows().stream()
+            .flatMap(tyre -> ((TyreRow) tyre).figures().values().stream())
+            .map(figure -> "/origin?result=" + figure.result())
+            .toList();
+    assertThat(figures).hasSizeGreaterThan(70);
+    assertThat(links(page).stream().filter(link -> link.startsWith("/origin?result=")))
+        .containsExactlyInAnyOrderElementsOf(figures);
   }
 
   @Test
@@ -135,7 +143,7 @@ class ExplorerPagesTest {
   void lineage() {
     String page = body("/models?line=Velmora+Aurelis");
     String strip = page.substring(page.indexOf("class=\"strip\""), page.indexOf("</ol>"));
-    Matcher names = Pattern.compile("aria-label=\"([^\"]+)\"").matcher(strip);
+    Matcher names = Pattern.compile("title=\"([^\"]+)\"").matcher(strip);
     assertThat(names.results().map(found -> found.group(1)))
         .containsExactly(
             "Velmora Aurelis 3", "Velmora Aurelis 4", "Velmora Aurelis 5", "Velmora Aurelis 6");
