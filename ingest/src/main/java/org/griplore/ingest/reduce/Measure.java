@@ -44,6 +44,8 @@ public record Measure(Kind kind, Unit unit, Scale scale) {
    * comes last.
    *
    * @param discipline gives the unit of values that name none
+   * @throws org.griplore.store.vocabulary.Refusal when that run's value is in a unit that is none
+   *     of the discipline's
    */
   public static Optional<Measure> of(List<LoggedRun> runs, Discipline discipline) {
     return runs.stream().map(run -> of(run, discipline)).flatMap(Optional::stream).findFirst();
@@ -61,6 +63,12 @@ public record Measure(Kind kind, Unit unit, Scale scale) {
     }
     if (run.value() != null) {
       Unit unit = run.unit() == null ? discipline.unit() : run.unit();
+      if (!discipline.accepts(unit)) {
+        throw Place.refusal(
+            Place.of(run),
+            "a value in " + named(unit),
+            "a unit of " + discipline.key() + " such as " + discipline.unit().symbol());
+      }
       return Optional.of(new Measure(Kind.VALUE, unit, discipline.scaleOf(unit)));
     }
     return run.distanceM() == null ? Optional.empty() : ratio(Kind.INVERSE_DISTANCE, Unit.METRE);

@@ -201,11 +201,17 @@ class OddLogTest {
   void unitsThatContradictEachOtherAreRefused() {
     LogSketch log =
         new LogSketch()
-            .values("R", Unit.KILOMETRE_PER_HOUR, 80)
-            .values("T", Unit.METRE_PER_SECOND_SQUARED, 3);
+            .values("R", Unit.METRE_PER_SECOND_SQUARED, 3)
+            .values("T", Unit.KILOMETRE_PER_HOUR, 80);
     assertThatThrownBy(() -> log.reduce(LogSketch.CIRCLE))
         .isInstanceOf(Refusal.class)
-        .hasMessageContaining("found a value in m/s2, expected the log's unit km/h");
+        .hasMessageContaining("sequence 2, T")
+        .hasMessageContaining("found a value in km/h, expected the log's unit m/s2");
+    LogSketch foreign = new LogSketch().values("R", Unit.KILOMETRE_PER_HOUR, 80);
+    assertThatThrownBy(() -> foreign.reduce(LogSketch.CIRCLE))
+        .isInstanceOf(Refusal.class)
+        .hasMessageContaining("sequence 1, R")
+        .hasMessageContaining("a value in km/h, expected a unit of wet-circle such as m/s2");
   }
 
   @Test
