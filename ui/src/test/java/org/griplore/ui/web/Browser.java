@@ -132,7 +132,13 @@ final class Browser implements AutoCloseable {
         .toList();
   }
 
-  /** The colour behind the page, from 0 (black) to 255. */
+  /** How wide the page's content is, in CSS pixels. */
+  int width() {
+    return ((Number) driver.executeScript("return document.documentElement.scrollWidth"))
+        .intValue();
+  }
+
+  /** How bright a colour of an element is, from 0 (black) to 255. */
   double brightness(String selector, String property) {
     return ((Number)
             driver.executeScript(

@@ -130,10 +130,17 @@ class ExplorerBrowserTest {
   void narrow(String address) {
     browser.window(390, 800, false);
     browser.open(address);
-    assertThat(
-            ((Number) browser.driver().executeScript("return document.documentElement.scrollWidth"))
-                .intValue())
-        .isLessThanOrEqualTo(390);
+    assertThat(browser.width()).isLessThanOrEqualTo(390);
+  }
+
+  @Test
+  @DisplayName("a wide table is printed whole, within the page")
+  void print() {
+    browser.window(1000, 900, false);
+    browser.media("print", false);
+    browser.open("/tests");
+    assertThat(browser.width()).isLessThanOrEqualTo(1000);
+    browser.picture("print");
   }
 
   @Test
