@@ -24,9 +24,7 @@ import org.griplore.query.network.VarianceMethod;
  * elapsed time, because the latter says little on a busy machine.
  *
  * <pre>
- * mvn -q -pl query -am test-compile dependency:build-classpath -Dmdep.outputFile=target/classpath
- * java -Xmx1g -cp query/target/test-classes:query/target/classes:$(cat query/target/classpath) \
- *   org.griplore.query.bench.NetworkBench
+ * mvn -q -Pbench -DskipTests -Dbench=org.griplore.query.bench.NetworkBench verify
  * </pre>
  *
  * <p>The argument {@code quick} takes fewer rounds.
