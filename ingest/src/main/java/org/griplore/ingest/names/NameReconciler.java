@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import org.apache.commons.text.similarity.JaroWinklerSimilarity;
 import org.griplore.store.archive.ModelRecord;
 import org.griplore.store.vocabulary.NameKey;
@@ -38,7 +38,9 @@ public final class NameReconciler {
 
   private final Map<String, Set<String>> byKey = new HashMap<>();
   private final Map<String, Set<String>> byShortKey = new HashMap<>();
-  private final Map<String, List<String>> wordsOf = new LinkedHashMap<>();
+  private final Map<String, Words> wordsOf = new HashMap<>();
+  private final Map<List<String>, TreeSet<String>> byGenerations = new HashMap<>();
+  private final Map<List<String>, TreeSet<String>> byPlain = new HashMap<>();
   private final Map<String, Settled> settled = new HashMap<>();
   private final Set<String> makers = new LinkedHashSet<>();
   private final Map<String, String> followed = new HashMap<>();
@@ -104,7 +106,11 @@ public final class NameReconciler {
   public void learn(String name, String maker, Collection<String> aliases) {
     settled.clear();
     byKey.computeIfAbsent(NameKey.of(name), key -> new LinkedHashSet<>()).add(name);
-    wordsOf.put(name, NameKey.words(name));
+    Words words = Words.of(name);
+    if (wordsOf.put(name, words) == null) {
+      byGenerations.computeIfAbsent(words.generations(), g -> new TreeSet<>()).add(name);
+      byPlain.computeIfAbsent(words.plain(), g -> new TreeSet<>()).add(name);
+    }
     for (String alias : aliases) {
       byKey.computeIfAbsent(NameKey.of(alias), key -> new LinkedHashSet<>()).add(name);
     }
@@ -186,34 +192,38 @@ public final class NameReconciler {
    * last and are for showing only.
    */
   public List<Candidate> candidates(String written) {
-    List<String> words = NameKey.words(written);
+    Words words = Words.of(written);
     List<Candidate> candidates = new ArrayList<>();
-    wordsOf.forEach(
-        (name, its) -> {
-          boolean sameWords = !plain(its).isEmpty() && plain(words).equals(plain(its));
-          if (!generations(words).equals(generations(its))) {
-            if (sameWords) {
-              candidates.add(
-                  new Candidate(name, SIBLING, "the same words, but another generation"));
-            }
-          } else {
-            double score = likeness(plain(words), plain(its));
-            if (score >= OFFERED_FROM) {
-              candidates.add(new Candidate(name, score, reason(words, its, score)));
-            }
-          }
-        });
+    for (String name : byGenerations.getOrDefault(words.generations(), new TreeSet<>())) {
+      Words its = wordsOf.get(name);
+      double score = likeness(words.plain(), its.plain());
+      if (score >= OFFERED_FROM) {
+        candidates.add(new Candidate(name, score, reason(its, score)));
+      }
+    }
+    if (!words.plain().isEmpty()) {
+      byPlain.getOrDefault(words.plain(), new TreeSet<>()).stream()
+          .filter(name -> !wordsOf.get(name).generations().equals(words.generations()))
+          .limit(OFFERED)
+          .map(name -> new Candidate(name, SIBLING, "the same words, but another generation"))
+          .forEach(candidates::add);
+    }
     candidates.sort(
         Comparator.comparingDouble(Candidate::score).reversed().thenComparing(Candidate::model));
     return candidates.size() > OFFERED ? List.copyOf(candidates.subList(0, OFFERED)) : candidates;
   }
 
-  private static List<String> generations(List<String> words) {
-    return words.stream().filter(NameKey::tellsGenerations).toList();
-  }
-
-  private static List<String> plain(List<String> words) {
-    return words.stream().filter(word -> !NameKey.tellsGenerations(word)).toList();
+  /**
+   * The words of a name, those that tell generations apart set apart from the others: found once a
+   * name, for a long table brings thousands.
+   */
+  private record Words(List<String> plain, List<String> generations) {
+    static Words of(String name) {
+      List<String> all = NameKey.words(name);
+      return new Words(
+          all.stream().filter(word -> !NameKey.tellsGenerations(word)).toList(),
+          all.stream().filter(NameKey::tellsGenerations).toList());
+    }
   }
 
   /**
@@ -242,13 +252,13 @@ public final class NameReconciler {
     return one.equals(other) ? 0.99 : Math.min(0.9, LIKENESS.apply(one, other));
   }
 
-  private static String reason(List<String> words, List<String> others, double score) {
+  private static String reason(Words its, double score) {
     return String.format(
         Locale.ROOT,
         "%.0f %% alike in letters%s",
         100 * score,
-        generations(words).isEmpty()
+        its.generations().isEmpty()
             ? ""
-            : ", and \"" + String.join(" ", generations(others)) + "\" is the same");
+            : ", and \"" + String.join(" ", its.generations()) + "\" is the same");
   }
 }
