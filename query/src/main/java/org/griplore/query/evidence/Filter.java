@@ -41,6 +41,7 @@ public final class Filter {
   private final TestDate to;
   private final Set<SourceKind> kinds = EnumSet.noneOf(SourceKind.class);
   private final Makers makers;
+  private final boolean open;
 
   /** Whether maker-supplied reports count. */
   private enum Makers {
@@ -69,6 +70,14 @@ public final class Filter {
     if (from != null && to != null && from.text().compareTo(upTo(to)) > 0) {
       throw Choices.refusal("from", from.text(), "a date that is not after `to`, " + to.text());
     }
+    this.open =
+        size == null
+            && rim == null
+            && season == null
+            && segment == null
+            && from == null
+            && to == null
+            && kinds.isEmpty();
   }
 
   private Filter(Filter other, Makers makers) {
@@ -81,6 +90,7 @@ public final class Filter {
     this.to = other.to;
     this.kinds.addAll(other.kinds);
     this.makers = makers;
+    this.open = false;
   }
 
   /** The same filter without reports that a maker supplied. */
@@ -106,6 +116,9 @@ public final class Filter {
 
   /** Why an entry does not count, in words; empty when it does. */
   public Optional<String> reasonAgainst(int entry) {
+    if (open) {
+      return Optional.empty();
+    }
     Details test = evidence.tests().get(evidence.entries().test()[entry]).details();
     ModelRecord model = evidence.models().get(evidence.entries().model()[entry]);
     if (size != null || rim != null) {
@@ -158,7 +171,7 @@ public final class Filter {
 
   /** Whether anything is filtered at all. */
   public boolean isOpen() {
-    return words().isEmpty();
+    return open;
   }
 
   /** The filters in words, to go on a sentence: {@code ", in 205/55 R16, from 2019"}. */

@@ -1,6 +1,7 @@
 package org.griplore.query.evidence;
 
 import java.util.Arrays;
+import java.util.BitSet;
 import org.griplore.query.ranking.Places;
 import org.griplore.store.vocabulary.Direction;
 import org.griplore.store.vocabulary.Discipline;
@@ -44,6 +45,7 @@ public final class Ranking {
   private final boolean[] tied;
   private final byte[] basis;
   private final Postings rowsOfModel;
+  private final BitSet entries = new BitSet();
 
   private Ranking(int[] result, Evidence evidence) {
     this.result = result;
@@ -53,7 +55,9 @@ public final class Ranking {
     this.basis = new byte[result.length];
     int[] model = new int[result.length];
     for (int i = 0; i < result.length; i++) {
-      model[i] = evidence.entries().model()[evidence.results().entry()[result[i]]];
+      int entry = evidence.results().entry()[result[i]];
+      model[i] = evidence.entries().model()[entry];
+      entries.set(entry);
     }
     this.rowsOfModel = Postings.of(model, evidence.models().size());
   }
@@ -89,6 +93,11 @@ public final class Ranking {
       sorted[i] = results[order[i]];
     }
     return sorted;
+  }
+
+  /** Whether an entry has a result in the discipline. */
+  public boolean has(int entry) {
+    return entries.get(entry);
   }
 
   /** Number of rows: results in the discipline. */

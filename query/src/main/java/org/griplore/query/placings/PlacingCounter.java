@@ -19,7 +19,6 @@ final class PlacingCounter {
   private static final double LEVEL = 0.95;
 
   private final Evidence evidence;
-  private final int discipline;
   private final Ranking ranking;
   private final Filter filter;
   private final int top;
@@ -36,7 +35,6 @@ final class PlacingCounter {
       Exclusions excluded,
       Citations citations) {
     this.evidence = evidence;
-    this.discipline = discipline;
     this.ranking = evidence.ranking(discipline);
     this.filter = filter;
     this.top = top;
@@ -79,21 +77,10 @@ final class PlacingCounter {
         i < evidence.entriesOfModel().to(model);
         i++) {
       int entry = evidence.entriesOfModel().rows()[i];
-      if (!hasResult(entry)) {
+      if (!ranking.has(entry)) {
         excluded.add(filter.reasonAgainst(entry).orElse("no figure in the discipline"));
       }
     }
-  }
-
-  private boolean hasResult(int entry) {
-    for (int i = evidence.resultsOfEntry().from(entry);
-        i < evidence.resultsOfEntry().to(entry);
-        i++) {
-      if (evidence.results().discipline()[evidence.resultsOfEntry().rows()[i]] == discipline) {
-        return true;
-      }
-    }
-    return false;
   }
 
   private Optional<String> reasonAgainst(int row, int entry) {
@@ -146,7 +133,7 @@ final class PlacingCounter {
         share.low(),
         share.high(),
         expected,
-        PoissonBinomial.of(chances).atLeast(within),
+        PoissonBinomial.atLeast(chances, within),
         sorted[0],
         median,
         firstYear,
