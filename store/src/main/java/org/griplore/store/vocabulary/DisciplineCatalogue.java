@@ -52,7 +52,7 @@ public final class DisciplineCatalogue {
   public static DisciplineCatalogue standard() {
     try (InputStream data = DisciplineCatalogue.class.getResourceAsStream("disciplines.json")) {
       return new DisciplineCatalogue(
-          new DisciplineReader("disciplines.json").read(data, new LinkedHashMap<>()));
+          new DisciplineReader("disciplines.json", false).read(data, new LinkedHashMap<>()));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
