@@ -109,14 +109,21 @@ public final class HoldingsQuestion implements Question {
             .toList();
     String when =
         years.isEmpty() ? "" : " from " + years.get(0) + " to " + years.get(years.size() - 1);
-    return "%d tests%s of %d models, with %d results and %d notes from %d files."
+    return "%s%s of %s, with %s and %s from %s."
         .formatted(
-            totals.get("tests"),
+            counted(totals, "test"),
             when,
-            totals.get("models"),
-            totals.get("results"),
-            totals.get("notes"),
-            totals.get("sources"));
+            counted(totals, "model"),
+            counted(totals, "result"),
+            counted(totals, "note"),
+            counted(totals, "source"));
+  }
+
+  /** A number with its word; sources are files to people. */
+  private static String counted(Map<String, Object> totals, String word) {
+    Object number = totals.get(word + "s");
+    String shown = word.equals("source") ? "file" : word;
+    return number + " " + shown + (String.valueOf(number).equals("1") ? "" : "s");
   }
 
   private static List<Column<HoldingsRow>> columns() {
