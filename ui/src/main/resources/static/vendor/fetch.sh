@@ -10,14 +10,13 @@ take() { # package version file target
   npm pack --silent "$1@$2" >/dev/null
   tar xzf "$1-$2.tgz"
   cp "package/$3" "$here/$4"
-  cp package/LICENSE "$here/LICENSE-${1%.org}.txt"
+  cp package/LICENSE "$here/LICENSE-$1.txt"
   rm -rf package
 }
 take vega 6.4.0 build/vega.min.js vega.min.js
 take vega-lite 6.4.3 build/vega-lite.min.js vega-lite.min.js
 take vega-embed 7.3.0 build/vega-embed.min.js vega-embed.min.js
 take vega-interpreter 2.3.2 build/vega-interpreter.js vega-interpreter.js
-take htmx.org 2.0.11 dist/htmx.min.js htmx.min.js
 cd "$here"
 sed -i -e '/^\/\/# sourceMappingURL/d' ./*.min.js vega-interpreter.js
 {
