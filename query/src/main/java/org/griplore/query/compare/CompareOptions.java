@@ -10,8 +10,6 @@ import org.griplore.store.vocabulary.DisciplineCatalogue;
 
 /** Options and sentences of the questions that compare models across tests. */
 final class CompareOptions {
-  static final double LEVEL = 0.95;
-
   static final String PER_CENT =
       "Differences in per cent are of performance: 10 % more grip is 9.09 % less distance.";
 

@@ -8,6 +8,8 @@ import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Asked;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
+import org.griplore.query.estimate.Difference;
+import org.griplore.query.estimate.Network;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
@@ -69,7 +71,7 @@ public final class ContrastQuestion implements Question {
     Citations citations = new Citations(evidence);
     List<ContrastRow> rows = new ArrayList<>();
     for (String discipline : disciplines(desk, choices)) {
-      Optional<Network> network = Network.of(evidence, discipline, filter, method);
+      Optional<Network> network = desk.networks().of(evidence, discipline, filter, method);
       Optional<Difference> difference =
           network.flatMap(net -> Difference.of(net, models.get(0), models.get(1)));
       if (difference.isEmpty()) {
@@ -82,8 +84,8 @@ public final class ContrastQuestion implements Question {
           new ContrastRow(
               discipline,
               difference.get(),
-              net.fit().interplay().isPresent()
-                  ? (Double) Math.sqrt(net.fit().interplay().getAsDouble())
+              net.interplay().isPresent()
+                  ? (Double) Math.sqrt(net.interplay().getAsDouble())
                   : null));
       net.entries().stream()
           .filter(e -> models.contains(evidence.entries().model()[e]))

@@ -12,6 +12,10 @@ import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Asked;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
+import org.griplore.query.estimate.Difference;
+import org.griplore.query.estimate.ModelStep;
+import org.griplore.query.estimate.Network;
+import org.griplore.query.estimate.StepsOfArchive;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
@@ -90,7 +94,7 @@ public final class GenerationsQuestion implements Question {
     Citations citations = new Citations(evidence);
     List<GenerationRow> rows = new ArrayList<>();
     for (String discipline : ContrastQuestion.disciplines(desk, choices)) {
-      Optional<Network> network = Network.of(evidence, discipline, main, method);
+      Optional<Network> network = desk.networks().of(evidence, discipline, main, method);
       if (network.isEmpty()) {
         excluded.add("disciplines without comparable values");
         continue;
@@ -99,7 +103,7 @@ public final class GenerationsQuestion implements Question {
       Optional<Network> makers =
           choices.has("source")
               ? Optional.empty()
-              : Network.of(evidence, discipline, filter.onlyMakers(), method);
+              : desk.networks().of(evidence, discipline, filter.onlyMakers(), method);
       StepsOfArchive steps = StepsOfArchive.of(network.get(), all);
       for (ModelStep step : asked) {
         Optional<Difference> difference = Difference.of(network.get(), step.newer(), step.older());

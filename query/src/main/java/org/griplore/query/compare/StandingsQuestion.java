@@ -9,6 +9,9 @@ import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Asked;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
+import org.griplore.query.estimate.Difference;
+import org.griplore.query.estimate.Measure;
+import org.griplore.query.estimate.Network;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Filter;
@@ -73,7 +76,7 @@ public final class StandingsQuestion implements Question {
     String discipline = CompareOptions.discipline(choices, desk.catalogue());
     Filter filter = new Filter(choices, evidence);
     Optional<Network> network =
-        Network.of(evidence, discipline, filter, CompareOptions.variance(choices));
+        desk.networks().of(evidence, discipline, filter, CompareOptions.variance(choices));
     Asked asked =
         new Asked(
             kind(), "How do models stand in " + discipline + filter.words() + "?", choices.given());
@@ -89,7 +92,7 @@ public final class StandingsQuestion implements Question {
     }
     Measure measure = network.get().measure();
     List<StandingRow> rows =
-        network.get().fit().standings().stream().map(s -> row(evidence, measure, s)).toList();
+        network.get().standings().stream().map(s -> row(evidence, measure, s)).toList();
     Citations citations = new Citations(evidence);
     network.get().entries().forEach(citations::citeEntry);
     return new Answer<>(
@@ -105,7 +108,7 @@ public final class StandingsQuestion implements Question {
   private static StandingRow row(Evidence evidence, Measure measure, ModelStanding standing) {
     double effect = standing.effect().value();
     Double se = orNull(standing.effect().se());
-    Optional<Interval> interval = standing.effect().interval(CompareOptions.LEVEL);
+    Optional<Interval> interval = standing.effect().interval(Difference.LEVEL);
     return new StandingRow(
         evidence.models().get(standing.model()).name(),
         measure.shown(effect),
@@ -132,8 +135,8 @@ public final class StandingsQuestion implements Question {
             : String.format(
                 Locale.ROOT, " (95 %% interval %.1f to %.1f)", first.low(), first.high());
     String parts =
-        network.fit().parts() > 1
-            ? " The tests fall into " + network.fit().parts() + " parts that nothing connects."
+        network.parts() > 1
+            ? " The tests fall into " + network.parts() + " parts that nothing connects."
             : "";
     return "%s leads %d models in %s, %s against their mean%s, by %d tests.%s"
         .formatted(
@@ -142,7 +145,7 @@ public final class StandingsQuestion implements Question {
             discipline,
             CompareOptions.told(first.effect(), first.unit()),
             interval.replace('-', '\u2212'),
-            network.fit().tests(),
+            network.tests(),
             parts);
   }
 

@@ -1,5 +1,7 @@
 package org.griplore.query.network;
 
+import java.util.Arrays;
+
 /**
  * Results of one discipline, a column a quantity, a row an arm (one model in one test).
  *
@@ -112,5 +114,22 @@ public final class Arms {
   /** Positive, or NaN when unknown. */
   double variance(int arm) {
     return variance[arm] > 0 ? variance[arm] : Double.NaN;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Arms its
+        && tests == its.tests
+        && models == its.models
+        && Arrays.equals(test, its.test)
+        && Arrays.equals(model, its.model)
+        && Arrays.equals(y, its.y)
+        && Arrays.equals(variance, its.variance);
+  }
+
+  @Override
+  public int hashCode() {
+    int places = 31 * Arrays.hashCode(test) + Arrays.hashCode(model);
+    return 31 * (31 * places + Arrays.hashCode(y)) + Arrays.hashCode(variance);
   }
 }

@@ -1,6 +1,7 @@
 package org.griplore.query.question;
 
 import java.util.concurrent.atomic.AtomicReference;
+import org.griplore.query.estimate.Networks;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Names;
 import org.griplore.store.archive.Archive;
@@ -16,6 +17,7 @@ public final class Desk implements AutoCloseable {
   private final DisciplineCatalogue catalogue;
   private final AtomicReference<Loaded> loaded = new AtomicReference<>();
 
+  private final Networks networks = new Networks();
   private NoteIndex notes;
 
   private record Loaded(Evidence evidence, Names names) {}
@@ -52,6 +54,11 @@ public final class Desk implements AutoCloseable {
   /** The names of models and lines as of now. */
   public Names names() {
     return current().names();
+  }
+
+  /** The fitted networks, kept across answers. */
+  public Networks networks() {
+    return networks;
   }
 
   private Loaded current() {

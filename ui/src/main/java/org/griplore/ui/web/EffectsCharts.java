@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Map;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.compare.ContrastQuestion.ContrastRow;
-import org.griplore.query.compare.Difference;
 import org.griplore.query.compare.GenerationsQuestion.GenerationRow;
 import org.griplore.query.compare.StandingsQuestion.StandingRow;
+import org.griplore.query.estimate.Difference;
 
 /** Draws differences with their intervals, a plot for each unit. */
 final class EffectsCharts {

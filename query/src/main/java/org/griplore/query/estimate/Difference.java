@@ -1,6 +1,7 @@
-package org.griplore.query.compare;
+package org.griplore.query.estimate;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.griplore.query.network.Compared;
 import org.griplore.query.network.Estimate;
 import org.griplore.query.network.Evidence;
@@ -37,18 +38,21 @@ public record Difference(
     Double disagreementP,
     Double logDifference,
     Double logSe) {
+  /** The level of the intervals that answers show. */
+  public static final double LEVEL = 0.95;
 
   /** The difference of two models; empty when nothing connects them. */
-  static Optional<Difference> of(Network network, int first, int second) {
-    Evidence evidence = network.fit().evidence(first, second);
-    if (!(evidence.network() instanceof Compared compared)) {
+  public static Optional<Difference> of(Network network, int first, int second) {
+    Optional<Evidence> told = network.evidence(first, second);
+    if (told.isEmpty() || !(told.get().network() instanceof Compared compared)) {
       return Optional.empty();
     }
+    Evidence evidence = told.get();
     Measure measure = network.measure();
     double difference = compared.difference();
-    Double se = StandingsQuestion.orNull(compared.se());
-    Optional<Interval> interval = compared.interval(CompareOptions.LEVEL);
-    Optional<Interval> prediction = compared.prediction(CompareOptions.LEVEL);
+    Double se = orNull(compared.se());
+    Optional<Interval> interval = compared.interval(LEVEL);
+    Optional<Interval> prediction = compared.prediction(LEVEL);
     return Optional.of(
         new Difference(
             measure.shownUnit(),
@@ -69,5 +73,9 @@ public record Difference(
                 .orElse(null),
             measure.log(difference),
             measure.isRatio() ? se : null));
+  }
+
+  private static Double orNull(OptionalDouble value) {
+    return value.isPresent() ? (Double) value.getAsDouble() : null;
   }
 }

@@ -1,4 +1,4 @@
-package org.griplore.query.compare;
+package org.griplore.query.estimate;
 
 import org.griplore.store.vocabulary.Discipline;
 import org.griplore.store.vocabulary.Scale;
@@ -9,17 +9,18 @@ import org.griplore.store.vocabulary.Unit;
  * disciplines, the unit itself for levels and points. Log differences are shown in per cent of
  * performance: 100 (e^d - 1), so 10 per cent more grip is 9.09 per cent less distance.
  */
-final class Measure {
+public final class Measure {
   private final Discipline discipline;
   private final boolean ratio;
 
-  Measure(Discipline discipline) {
+  /** The scale of a discipline. */
+  public Measure(Discipline discipline) {
     this.discipline = discipline;
     this.ratio = discipline.scale() == Scale.RATIO;
   }
 
   /** Whether results in a unit stand on the discipline's scale. */
-  boolean takes(Unit unit) {
+  public boolean takes(Unit unit) {
     if (!discipline.accepts(unit)) {
       return false;
     }
@@ -31,7 +32,7 @@ final class Measure {
   }
 
   /** A value on the scale; NaN when it has no logarithm. */
-  double of(double value, Unit unit) {
+  public double of(double value, Unit unit) {
     int sign = discipline.directionOf(unit).sign();
     if (!ratio) {
       return sign * value;
@@ -40,7 +41,7 @@ final class Measure {
   }
 
   /** Variance of a mean of runs on the scale; NaN when spread or runs are not known. */
-  double variance(double value, double spread, int runs) {
+  public double variance(double value, double spread, int runs) {
     if (Double.isNaN(spread) || runs < 1) {
       return Double.NaN;
     }
@@ -48,27 +49,28 @@ final class Measure {
     return relative * relative / runs;
   }
 
-  boolean isRatio() {
+  /** Whether differences are log ratios. */
+  public boolean isRatio() {
     return ratio;
   }
 
   /** What differences are shown in: {@code %} or the unit. */
-  String shownUnit() {
+  public String shownUnit() {
     return ratio ? "%" : discipline.unit().symbol();
   }
 
   /** A difference on the scale as it is shown. */
-  Double shown(Double difference) {
+  public Double shown(Double difference) {
     return difference == null || !ratio ? difference : (Double) (100 * Math.expm1(difference));
   }
 
   /** The standard error of a shown difference: for per cent by the delta method. */
-  Double shownSe(Double difference, Double se) {
+  public Double shownSe(Double difference, Double se) {
     return se == null || !ratio ? se : (Double) (100 * Math.exp(difference) * se);
   }
 
   /** The difference itself when it is a log ratio; else null. */
-  Double log(Double difference) {
+  public Double log(Double difference) {
     return ratio ? difference : null;
   }
 }

@@ -1,4 +1,4 @@
-package org.griplore.query.compare;
+package org.griplore.query.estimate;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -12,9 +12,9 @@ import org.griplore.store.archive.ModelRecord;
  * @param older the predecessor
  * @param newer the successor
  */
-record ModelStep(int older, int newer) {
+public record ModelStep(int older, int newer) {
   /** Every step that the lineage names, by the names of the successors. */
-  static List<ModelStep> all(List<ModelRecord> models) {
+  public static List<ModelStep> all(List<ModelRecord> models) {
     Map<Integer, Integer> positions = new HashMap<>();
     for (int i = 0; i < models.size(); i++) {
       positions.put(models.get(i).id(), i);
@@ -30,7 +30,7 @@ record ModelStep(int older, int newer) {
   }
 
   /** Years between the launches; null when one is not known. */
-  Integer years(List<ModelRecord> models) {
+  public Integer years(List<ModelRecord> models) {
     var before = models.get(older).launched();
     var after = models.get(newer).launched();
     return before == null || after == null ? null : (Integer) (after.year() - before.year());

@@ -1,4 +1,4 @@
-package org.griplore.query.compare;
+package org.griplore.query.estimate;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,7 +7,7 @@ import org.griplore.query.network.Compared;
 import org.griplore.query.statistics.StepDistribution;
 
 /** All generation steps of the archive in one discipline, so that the size of one has a meaning. */
-final class StepsOfArchive {
+public final class StepsOfArchive {
   private final List<ModelStep> steps;
   private final Optional<StepDistribution> distribution;
 
@@ -17,11 +17,11 @@ final class StepsOfArchive {
   }
 
   /** The steps that the network can estimate with a standard error. */
-  static StepsOfArchive of(Network network, List<ModelStep> all) {
+  public static StepsOfArchive of(Network network, List<ModelStep> all) {
     List<ModelStep> estimated = new ArrayList<>();
     List<Compared> found = new ArrayList<>();
     for (ModelStep step : all) {
-      if (network.fit().compare(step.newer(), step.older()) instanceof Compared compared
+      if (network.compare(step.newer(), step.older()) instanceof Compared compared
           && compared.se().isPresent()
           && compared.se().getAsDouble() > 0) {
         estimated.add(step);
@@ -34,12 +34,12 @@ final class StepsOfArchive {
   }
 
   /** How many steps there are. */
-  int count() {
+  public int count() {
     return steps.size();
   }
 
   /** The share of steps that this one is larger than; null when it cannot be said. */
-  Double percentile(ModelStep step) {
+  public Double percentile(ModelStep step) {
     int position = steps.indexOf(step);
     return position < 0 || distribution.isEmpty()
         ? null

@@ -1,0 +1,155 @@
+package org.griplore.query.estimate;
+
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.Set;
+import org.griplore.query.evidence.Evidence;
+import org.griplore.query.evidence.Exclusions;
+import org.griplore.query.evidence.Filter;
+import org.griplore.store.archive.ResultColumns;
+import org.griplore.store.vocabulary.Unit;
+
+/**
+ * The results of one discipline that count under a filter, a column a quantity, a row an arm (one
+ * model in one test). The first figure of a model in a test counts. Tests, models, entries and
+ * results are positions in the evidence.
+ */
+public final class DisciplineArms {
+  private final Measure measure;
+  private final Exclusions excluded = new Exclusions();
+  private int size;
+  private int[] test;
+  private int[] model;
+  private int[] entry;
+  private int[] result;
+  private double[] y;
+  private double[] variance;
+
+  private DisciplineArms(Measure measure) {
+    this.measure = measure;
+  }
+
+  /** Gathers them; none when the discipline does not occur. */
+  public static DisciplineArms of(Evidence evidence, String discipline, Filter filter) {
+    DisciplineArms arms = new DisciplineArms(new Measure(evidence.catalogue().get(discipline)));
+    int position = evidence.discipline(discipline);
+    arms.room(position < 0 ? 0 : evidence.resultsOfDiscipline().count(position));
+    if (position >= 0) {
+      arms.gather(evidence, position, filter);
+    }
+    arms.room(arms.size);
+    return arms;
+  }
+
+  private void room(int length) {
+    test = test == null ? new int[length] : Arrays.copyOf(test, length);
+    model = model == null ? new int[length] : Arrays.copyOf(model, length);
+    entry = entry == null ? new int[length] : Arrays.copyOf(entry, length);
+    result = result == null ? new int[length] : Arrays.copyOf(result, length);
+    y = y == null ? new double[length] : Arrays.copyOf(y, length);
+    variance = variance == null ? new double[length] : Arrays.copyOf(variance, length);
+  }
+
+  private void gather(Evidence evidence, int discipline, Filter filter) {
+    ResultColumns results = evidence.results();
+    Unit[] units =
+        evidence.units().stream()
+            .map(symbol -> Unit.ofSymbol(symbol).orElseThrow())
+            .toArray(Unit[]::new);
+    Set<Long> seen = new HashSet<>();
+    int to = evidence.resultsOfDiscipline().to(discipline);
+    for (int i = evidence.resultsOfDiscipline().from(discipline); i < to; i++) {
+      int row = evidence.resultsOfDiscipline().rows()[i];
+      int its = results.entry()[row];
+      String reason = filter.reasonAgainst(its).orElse(null);
+      double value = Double.NaN;
+      if (reason == null) {
+        int unit = results.unit()[row];
+        value = unit < 0 ? Double.NaN : on(results.value()[row], units[unit]);
+        reason =
+            unit < 0
+                ? "places without values"
+                : Double.isNaN(value)
+                    ? "values on another scale (marks, points or levels)"
+                    : seen.add(
+                            (long) evidence.entries().test()[its] << 32
+                                | evidence.entries().model()[its])
+                        ? null
+                        : "a second figure of a model in a test";
+      }
+      if (reason != null) {
+        excluded.add(reason);
+        continue;
+      }
+      test[size] = evidence.entries().test()[its];
+      model[size] = evidence.entries().model()[its];
+      entry[size] = its;
+      result[size] = row;
+      y[size] = value;
+      variance[size] =
+          measure.variance(results.value()[row], results.spread()[row], results.runs()[row]);
+      size++;
+    }
+  }
+
+  private double on(double value, Unit unit) {
+    return measure.takes(unit) ? measure.of(value, unit) : Double.NaN;
+  }
+
+  /** The scale the results stand on. */
+  public Measure measure() {
+    return measure;
+  }
+
+  /** What was left out, with reasons. */
+  public Exclusions excluded() {
+    return excluded;
+  }
+
+  /** How many arms there are. */
+  public int size() {
+    return size;
+  }
+
+  /** The test of each arm. */
+  public int[] test() {
+    return test;
+  }
+
+  /** The model of each arm. */
+  public int[] model() {
+    return model;
+  }
+
+  /** The entry of each arm. */
+  public int[] entry() {
+    return entry;
+  }
+
+  /** The result of each arm. */
+  public int[] result() {
+    return result;
+  }
+
+  /** The result of each arm on the discipline's scale, plus is better. */
+  public double[] y() {
+    return y;
+  }
+
+  /** The variance of each arm by its own runs; NaN when not known. */
+  public double[] variance() {
+    return variance;
+  }
+
+  /** Whether any test has two models. */
+  boolean hasPair() {
+    int[] sorted = test.clone();
+    Arrays.sort(sorted);
+    for (int i = 1; i < sorted.length; i++) {
+      if (sorted[i] == sorted[i - 1]) {
+        return true;
+      }
+    }
+    return false;
+  }
+}

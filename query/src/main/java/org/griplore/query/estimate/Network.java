@@ -1,0 +1,166 @@
+package org.griplore.query.estimate;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.griplore.query.evidence.Exclusions;
+import org.griplore.query.network.Arms;
+import org.griplore.query.network.Comparison;
+import org.griplore.query.network.Estimate;
+import org.griplore.query.network.Evidence;
+import org.griplore.query.network.ModelStanding;
+import org.griplore.query.network.NetworkFit;
+import org.griplore.query.network.NotCompared;
+
+/**
+ * The network of one discipline under one filter: which results went in, what was left out, and the
+ * fit. Models and tests are given and told by their positions in the evidence; the fit numbers only
+ * those it holds, so it stays valid when others join the archive.
+ */
+public final class Network {
+  private final DisciplineArms arms;
+  private final Exclusions excluded;
+  private final int[] models;
+  private final int[] tests;
+  private final NetworkFit fit;
+
+  Network(DisciplineArms arms, Numbered numbered, NetworkFit fit) {
+    this.arms = arms;
+    this.models = numbered.models;
+    this.tests = numbered.tests;
+    this.fit = fit;
+    this.excluded = new Exclusions();
+    arms.excluded().list().forEach(left -> excluded.add(left.reason(), left.count()));
+    if (fit.singleArmTests() > 0) {
+      excluded.add("tests with one such result only", fit.singleArmTests());
+    }
+  }
+
+  /** Arms with models and tests numbered without gaps, in the order of the evidence. */
+  static final class Numbered {
+    final int[] models;
+    final int[] tests;
+    final Arms arms;
+
+    Numbered(DisciplineArms from) {
+      models = Arrays.stream(from.model()).sorted().distinct().toArray();
+      tests = Arrays.stream(from.test()).sorted().distinct().toArray();
+      arms =
+          new Arms(
+              tests.length,
+              models.length,
+              Arrays.stream(from.test()).map(t -> Arrays.binarySearch(tests, t)).toArray(),
+              Arrays.stream(from.model()).map(m -> Arrays.binarySearch(models, m)).toArray(),
+              from.y(),
+              from.variance());
+    }
+  }
+
+  /** The scale of its figures. */
+  public Measure measure() {
+    return arms.measure();
+  }
+
+  /** The results that went in. */
+  public DisciplineArms arms() {
+    return arms;
+  }
+
+  /** Entries whose results went in. */
+  public List<Integer> entries() {
+    return Arrays.stream(arms.entry()).boxed().toList();
+  }
+
+  /** What was left out, with reasons. */
+  public Exclusions excluded() {
+    return excluded;
+  }
+
+  /** Number of tests with at least two models. */
+  public int tests() {
+    return fit.tests();
+  }
+
+  /** Number of parts that nothing connects. */
+  public int parts() {
+    return fit.parts();
+  }
+
+  /** Part of a model; empty when it was never tested against another. */
+  public OptionalInt part(int model) {
+    int own = own(model);
+    return own < 0 ? OptionalInt.empty() : fit.part(own);
+  }
+
+  /** Interplay variance per arm; empty when it cannot be told from the error. */
+  public OptionalDouble interplay() {
+    return fit.interplay();
+  }
+
+  /** Interplay and error variance together per arm, where no run-level variance is known. */
+  public OptionalDouble residualVariance() {
+    return fit.residualVariance();
+  }
+
+  /** The difference of two models, first minus second. */
+  public Comparison compare(int first, int second) {
+    for (int model : new int[] {first, second}) {
+      if (own(model) < 0) {
+        return new NotCompared(model, NotCompared.Reason.NOT_TESTED);
+      }
+    }
+    Comparison told = fit.compare(own(first), own(second));
+    return told instanceof NotCompared not
+        ? new NotCompared(models[not.model()], not.reason())
+        : told;
+  }
+
+  /** Direct and indirect evidence on two models; empty when nothing connects them. */
+  public Optional<Evidence> evidence(int first, int second) {
+    return compare(first, second) instanceof NotCompared
+        ? Optional.empty()
+        : Optional.of(fit.evidence(own(first), own(second)));
+  }
+
+  /** Every compared model with its effect and P-score, part by part, the best first. */
+  public List<ModelStanding> standings() {
+    List<ModelStanding> told = new ArrayList<>();
+    for (ModelStanding s : fit.standings()) {
+      told.add(new ModelStanding(models[s.model()], s.part(), s.effect(), s.score(), s.tests()));
+    }
+    return told;
+  }
+
+  /** Effect of a model less the mean effect of its part's models; empty when it has no part. */
+  public Optional<Estimate> effect(int model) {
+    int own = own(model);
+    return own < 0 ? Optional.empty() : fit.effect(own);
+  }
+
+  /** The result a test would give an average model of its part; empty when it has no pair. */
+  public OptionalDouble testEffect(int test) {
+    int own = Arrays.binarySearch(tests, test);
+    return own < 0 ? OptionalDouble.empty() : fit.testEffect(own);
+  }
+
+  /**
+   * A combination of model effects, such as the mean of one group less the mean of another.
+   *
+   * @param of positions of the models
+   * @param weights weight of each; they add up to zero inside every part
+   * @return the combination; empty when a model is in no part or weights do not cancel in a part
+   */
+  public Optional<Estimate> combination(int[] of, double[] weights) {
+    int[] own = Arrays.stream(of).map(this::own).toArray();
+    return Arrays.stream(own).anyMatch(m -> m < 0)
+        ? Optional.empty()
+        : fit.combination(own, weights);
+  }
+
+  private int own(int model) {
+    return Arrays.binarySearch(models, model);
+  }
+}
