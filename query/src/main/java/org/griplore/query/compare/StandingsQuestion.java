@@ -12,6 +12,7 @@ import org.griplore.query.answer.Format;
 import org.griplore.query.estimate.Difference;
 import org.griplore.query.estimate.Measure;
 import org.griplore.query.estimate.Network;
+import org.griplore.query.estimate.PlacesStanding;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Filter;
@@ -65,14 +66,24 @@ public final class StandingsQuestion implements Question {
   public List<Option> options() {
     List<Option> options = new ArrayList<>();
     options.add(CommonOptions.discipline("wet-braking"));
+    options.add(
+        Option.once(
+                "by",
+                "FIGURES",
+                "by measured values, or by places alone, which join tests that give nothing else",
+                "values")
+            .oneOf(List.of("values", "places")));
     options.addAll(Filter.OPTIONS);
     options.add(CompareOptions.VARIANCE);
     return options;
   }
 
   @Override
-  public Answer<StandingRow> answer(Desk desk, Choices choices) {
+  public Answer<?> answer(Desk desk, Choices choices) {
     Evidence evidence = desk.evidence();
+    if (choices.text("by").equals("places")) {
+      return new StandingsByPlaces(desk, choices).answer();
+    }
     String discipline = CompareOptions.discipline(choices, desk.catalogue());
     Filter filter = new Filter(choices, evidence);
     Optional<Network> network =
@@ -101,7 +112,7 @@ public final class StandingsQuestion implements Question {
         columns(measure.shownUnit(), measure.isRatio()),
         rows,
         network.get().excluded().list(),
-        caveats(network.get(), citations),
+        caveats(network.get(), PlacesStanding.placesAlone(evidence, discipline, filter), citations),
         citations.list());
   }
 
@@ -149,8 +160,14 @@ public final class StandingsQuestion implements Question {
             parts);
   }
 
-  private static List<String> caveats(Network network, Citations citations) {
+  private static List<String> caveats(Network network, int placesAlone, Citations citations) {
     List<String> caveats = new ArrayList<>();
+    if (placesAlone > 0) {
+      caveats.add(
+          (placesAlone == 1 ? "1 test gives" : placesAlone + " tests give")
+              + " places without comparable values; `--by places` sets places on a scale of their"
+              + " own.");
+    }
     if (network.measure().isRatio()) {
       caveats.add(CompareOptions.PER_CENT);
     }

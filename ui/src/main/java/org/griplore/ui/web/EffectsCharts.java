@@ -9,6 +9,7 @@ import java.util.Map;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.compare.ContrastQuestion.ContrastRow;
 import org.griplore.query.compare.GenerationsQuestion.GenerationRow;
+import org.griplore.query.compare.StandingsByPlaces.PlacesRow;
 import org.griplore.query.compare.StandingsQuestion.StandingRow;
 import org.griplore.query.estimate.Difference;
 
@@ -55,6 +56,16 @@ final class EffectsCharts {
           standing.unit(),
           standing.tests(),
           Addresses.model(standing.model()));
+    }
+    if (row instanceof PlacesRow places) {
+      return new Dot(
+          places.model(),
+          places.effect(),
+          places.low(),
+          places.high(),
+          "log worth",
+          places.tests(),
+          Addresses.model(places.model()));
     }
     if (row instanceof ContrastRow contrast) {
       return dot(contrast.discipline(), contrast.difference(), contrast.discipline());

@@ -1,0 +1,227 @@
+package org.griplore.query.compare;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.griplore.query.answer.Answer;
+import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Column;
+import org.griplore.query.answer.Format;
+import org.griplore.query.estimate.Difference;
+import org.griplore.query.estimate.PlacesStanding;
+import org.griplore.query.evidence.Citations;
+import org.griplore.query.evidence.Evidence;
+import org.griplore.query.evidence.Filter;
+import org.griplore.query.network.ModelStanding;
+import org.griplore.query.option.Choices;
+import org.griplore.query.question.CommonOptions;
+import org.griplore.query.question.Desk;
+import org.griplore.query.statistics.RankCorrelation;
+import org.griplore.query.statistics.Tails;
+
+/** The standing by places alone, beside that by values where there is one. */
+public final class StandingsByPlaces {
+  /**
+   * One model by its places.
+   *
+   * @param effect log worth less the mean of the part, plus is better
+   * @param ahead chance to be placed before an average model of the part, ties aside
+   * @param rank its place in this standing, within the part
+   * @param rankByValues its place in the standing by values, within the part there; null when it
+   *     has no values
+   */
+  public record PlacesRow(
+      String model,
+      double effect,
+      double se,
+      double low,
+      double high,
+      double score,
+      double ahead,
+      int tests,
+      int part,
+      int rank,
+      Integer rankByValues) {}
+
+  private final Desk desk;
+  private final Choices choices;
+  private final Evidence evidence;
+  private final String discipline;
+  private final Filter filter;
+
+  StandingsByPlaces(Desk desk, Choices choices) {
+    this.desk = desk;
+    this.choices = choices;
+    this.evidence = desk.evidence();
+    this.discipline = CommonOptions.discipline(choices, desk.catalogue());
+    this.filter = new Filter(choices, evidence);
+  }
+
+  Answer<PlacesRow> answer() {
+    String sentence = "How do models stand by places in " + discipline + filter.words() + "?";
+    Asked asked = new Asked("standings", sentence, choices.given());
+    PlacesStanding standing;
+    try {
+      standing = PlacesStanding.of(evidence, discipline, filter);
+    } catch (IllegalArgumentException unidentified) {
+      return new Answer<>(
+          asked,
+          "The places in " + discipline + " set no scale: " + unidentified.getMessage() + ".",
+          columns(),
+          List.of(),
+          List.of(),
+          List.of(),
+          List.of());
+    }
+    Map<Integer, Integer> byValues = ranksByValues();
+    List<PlacesRow> rows = new ArrayList<>();
+    int rank = 0;
+    int part = -1;
+    for (PlacesStanding.Row row : standing.rows()) {
+      rank = row.part() == part ? rank + 1 : 1;
+      part = row.part();
+      rows.add(row(row, rank, byValues.get(row.model())));
+    }
+    Optional<Double> agreement = agreement(standing);
+    Citations citations = new Citations(evidence);
+    standing.entries().forEach(citations::citeEntry);
+    return new Answer<>(
+        asked,
+        summary(rows, standing, agreement),
+        columns(),
+        rows,
+        standing.excluded().list(),
+        caveats(standing, citations),
+        citations.list(),
+        agreement
+            .<Map<String, Object>>map(tau -> Map.of("agreementWithValues", tau))
+            .orElse(Map.of()));
+  }
+
+  private PlacesRow row(PlacesStanding.Row row, int rank, Integer rankByValues) {
+    double reach = Tails.normal(Difference.LEVEL) * row.se();
+    return new PlacesRow(
+        evidence.models().get(row.model()).name(),
+        row.effect(),
+        row.se(),
+        row.effect() - reach,
+        row.effect() + reach,
+        row.score(),
+        1 / (1 + Math.exp(-row.effect())),
+        row.tests(),
+        row.part() + 1,
+        rank,
+        rankByValues);
+  }
+
+  private List<ModelStanding> measured() {
+    return discipline.equals("overall")
+        ? List.of()
+        : desk.networks()
+            .of(evidence, discipline, filter, CompareOptions.variance(choices))
+            .map(network -> network.standings())
+            .orElse(List.of());
+  }
+
+  private Map<Integer, Integer> ranksByValues() {
+    Map<Integer, Integer> ranks = new HashMap<>();
+    int rank = 0;
+    int part = -1;
+    for (ModelStanding row : measured()) {
+      rank = row.part() == part ? rank + 1 : 1;
+      part = row.part();
+      ranks.put(row.model(), rank);
+    }
+    return ranks;
+  }
+
+  /** Kendall's tau-b of the two standings over the models of the largest part that both have. */
+  private Optional<Double> agreement(PlacesStanding standing) {
+    Map<Integer, ModelStanding> values = new HashMap<>();
+    measured().forEach(row -> values.put(row.model(), row));
+    Map<List<Integer>, List<PlacesStanding.Row>> together = new HashMap<>();
+    for (PlacesStanding.Row row : standing.rows()) {
+      if (values.containsKey(row.model())) {
+        together
+            .computeIfAbsent(
+                List.of(row.part(), values.get(row.model()).part()), parts -> new ArrayList<>())
+            .add(row);
+      }
+    }
+    return together.values().stream()
+        .max((a, b) -> Integer.compare(a.size(), b.size()))
+        .filter(rows -> rows.size() > 2)
+        .flatMap(
+            rows ->
+                RankCorrelation.kendall(
+                    rows.stream().mapToDouble(PlacesStanding.Row::effect).toArray(),
+                    rows.stream()
+                        .mapToDouble(row -> values.get(row.model()).effect().value())
+                        .toArray()));
+  }
+
+  private String summary(
+      List<PlacesRow> rows, PlacesStanding standing, Optional<Double> agreement) {
+    if (rows.isEmpty()) {
+      return "No test places two models in " + discipline + ".";
+    }
+    String alone =
+        standing.placesAlone() == 0 || discipline.equals("overall")
+            ? ""
+            : " (" + standing.placesAlone() + " give places alone)";
+    return "%s leads %d models by places in %s, in %d tests%s.%s"
+        .formatted(
+            rows.get(0).model(),
+            rows.size(),
+            discipline,
+            standing.tests(),
+            alone,
+            agreement
+                .map(
+                    tau ->
+                        String.format(
+                                Locale.ROOT,
+                                " Rank agreement with the standing by values: %.2f (Kendall's"
+                                    + " tau).",
+                                tau)
+                            .replace('-', '\u2212'))
+                .orElse(""));
+  }
+
+  private List<String> caveats(PlacesStanding standing, Citations citations) {
+    List<String> caveats = new ArrayList<>();
+    caveats.add(
+        "A place says who was ahead and not by how much: log worths are no per cent, and a model is"
+            + " only as strong as the fields it met.");
+    if (discipline.equals("overall")) {
+      caveats.add("Each place by total holds its tester's weights and choice of disciplines.");
+    }
+    if (standing.separated() > 0) {
+      caveats.add(
+          "Some models never came behind others, so their distance has no estimate; it was bounded"
+              + " by setting each against an average model, half a win and half a loss.");
+    }
+    CommonOptions.makerCaveat(citations).ifPresent(caveats::add);
+    caveats.add(CommonOptions.RESULTS_HOLD);
+    return caveats;
+  }
+
+  private static List<Column<PlacesRow>> columns() {
+    return List.of(
+        Column.of("rank", "Rank", Format.COUNT, PlacesRow::rank),
+        Column.of("model", "Model", Format.MODEL, PlacesRow::model),
+        Column.number("effect", "Log worth", Format.DELTA, 2, PlacesRow::effect),
+        Column.number("se", "SE", Format.NUMBER, 2, PlacesRow::se),
+        Column.number("low", "from", Format.DELTA, 2, PlacesRow::low),
+        Column.number("high", "to", Format.DELTA, 2, PlacesRow::high),
+        Column.number("score", "P-score", Format.NUMBER, 2, PlacesRow::score),
+        Column.<PlacesRow>number("ahead", "Ahead of average", Format.CHANCE, 3, PlacesRow::ahead)
+            .asDetail(),
+        Column.of("tests", "Tests", Format.COUNT, PlacesRow::tests),
+        Column.of("part", "Part", Format.COUNT, PlacesRow::part),
+        Column.of("rankByValues", "By values", Format.COUNT, PlacesRow::rankByValues));
+  }
+}
