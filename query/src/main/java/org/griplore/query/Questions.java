@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.griplore.query.answer.Answer;
+import org.griplore.query.browse.CoverageQuestion;
 import org.griplore.query.browse.FindingsQuestion;
 import org.griplore.query.browse.HoldingsQuestion;
 import org.griplore.query.browse.ModelsQuestion;
@@ -18,6 +19,8 @@ import org.griplore.query.notes.FindQuestion;
 import org.griplore.query.notes.TallyQuestion;
 import org.griplore.query.option.Choices;
 import org.griplore.query.placings.PlacingsQuestion;
+import org.griplore.query.profile.LineQuestion;
+import org.griplore.query.profile.ModelQuestion;
 import org.griplore.query.question.Desk;
 import org.griplore.query.question.Question;
 
@@ -26,6 +29,8 @@ public final class Questions {
   private static final List<Question> ALL =
       List.of(
           new PlacingsQuestion(),
+          new ModelQuestion(),
+          new LineQuestion(),
           new StandingsQuestion(),
           new ContrastQuestion(),
           new GenerationsQuestion(),
@@ -34,6 +39,7 @@ public final class Questions {
           new TestsQuestion(),
           new TestQuestion(),
           new ModelsQuestion(),
+          new CoverageQuestion(),
           new HoldingsQuestion(),
           new OriginQuestion(),
           new SourcesQuestion(),

@@ -9,11 +9,13 @@ import org.griplore.query.question.CommonOptions;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
 
 /** Options and sentences of the questions that compare models across tests. */
-final class CompareOptions {
-  static final String PER_CENT =
+public final class CompareOptions {
+  /** Says of what the per cent are. */
+  public static final String PER_CENT =
       "Differences in per cent are of performance: 10 % more grip is 9.09 % less distance.";
 
-  static final Option VARIANCE =
+  /** The option that names how interplay is estimated. */
+  public static final Option VARIANCE =
       Option.once(
               "variance",
               "METHOD",
@@ -41,7 +43,8 @@ final class CompareOptions {
     return key;
   }
 
-  static VarianceMethod variance(Choices choices) {
+  /** How interplay is to be estimated. */
+  public static VarianceMethod variance(Choices choices) {
     return VarianceMethod.valueOf(choices.text("variance").toUpperCase(Locale.ROOT));
   }
 

@@ -169,6 +169,12 @@ public final class Filter {
     return Optional.empty();
   }
 
+  /** Whether a model's own season class and segment are asked for, tested or not. */
+  public boolean takes(ModelRecord model) {
+    return (season == null || model.season() == null || model.season() == season)
+        && (segment == null || segment.equalsIgnoreCase(model.segment()));
+  }
+
   /** Whether anything is filtered at all. */
   public boolean isOpen() {
     return open;

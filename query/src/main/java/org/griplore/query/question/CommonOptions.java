@@ -32,11 +32,18 @@ public final class CommonOptions {
    * @throws org.griplore.store.vocabulary.Refusal when the catalogue does not have it
    */
   public static String discipline(Choices choices, DisciplineCatalogue catalogue) {
-    String key = choices.text("discipline");
+    return known("discipline", choices.text("discipline"), catalogue);
+  }
+
+  /**
+   * A discipline's key, once it is known to be one.
+   *
+   * @throws org.griplore.store.vocabulary.Refusal when the catalogue does not have it
+   */
+  public static String known(String option, String key, DisciplineCatalogue catalogue) {
     List<String> known = catalogue.all().stream().map(Discipline::key).toList();
     if (key == null || !known.contains(key)) {
-      throw Choices.refusal(
-          "discipline", key == null ? "" : key, "one of " + String.join(", ", known));
+      throw Choices.refusal(option, key == null ? "" : key, "one of " + String.join(", ", known));
     }
     return key;
   }

@@ -1,0 +1,100 @@
+package org.griplore.query.profile;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.griplore.query.answer.Answer;
+import org.griplore.query.answer.Asked;
+import org.griplore.query.compare.CompareOptions;
+import org.griplore.query.evidence.Evidence;
+import org.griplore.query.evidence.Filter;
+import org.griplore.query.option.Choices;
+import org.griplore.query.option.Option;
+import org.griplore.query.question.CommonOptions;
+import org.griplore.query.question.Desk;
+import org.griplore.query.question.Question;
+import org.griplore.store.archive.ModelRecord;
+
+/** How the generations of a line stand beside each other, discipline by discipline. */
+public final class LineQuestion implements Question {
+  @Override
+  public String kind() {
+    return "line";
+  }
+
+  @Override
+  public String purpose() {
+    return "How the generations of a line stand, discipline by discipline";
+  }
+
+  @Override
+  public String example() {
+    return "line \"Velmora Aurelis\"";
+  }
+
+  @Override
+  public List<Option> options() {
+    List<Option> options = new ArrayList<>();
+    options.add(Option.arguments("line", "LINE", "a line, maker first", true));
+    options.add(CommonOptions.discipline(null));
+    options.addAll(Filter.OPTIONS);
+    options.add(CompareOptions.VARIANCE);
+    return options;
+  }
+
+  @Override
+  public Answer<ProfileRow> answer(Desk desk, Choices choices) {
+    Evidence evidence = desk.evidence();
+    List<ModelRecord> records = evidence.models();
+    Set<Integer> named = new LinkedHashSet<>();
+    choices.all("line").forEach(name -> named.addAll(desk.names().lineOrModel("line", name)));
+    List<Integer> models = new Descent(records).inOrder(List.copyOf(named), records);
+    Filter filter = new Filter(choices, evidence);
+    List<String> disciplines =
+        choices.has("discipline")
+            ? List.of(CommonOptions.discipline(choices, desk.catalogue()))
+            : Profiler.disciplines(desk, evidence);
+    Profiler profiler = new Profiler(desk, evidence, filter, CompareOptions.variance(choices));
+    List<ProfileRow> rows = new ArrayList<>();
+    for (String discipline : disciplines) {
+      rows.addAll(profiler.rows(discipline, models));
+    }
+    String names = String.join(", ", choices.all("line"));
+    return new Answer<>(
+        new Asked(
+            kind(),
+            "How do the generations of " + names + " stand" + filter.words() + "?",
+            choices.given()),
+        summary(names, records, models, rows),
+        ProfileColumns.of(true),
+        rows,
+        profiler.excluded().list(),
+        ModelQuestion.caveats(profiler, rows),
+        profiler.citations().list(),
+        relations(evidence, models));
+  }
+
+  private static Map<String, Object> relations(Evidence evidence, List<Integer> models) {
+    Map<String, Object> relations = new LinkedHashMap<>();
+    relations.put("known", models.stream().map(i -> ModelQuestion.known(evidence, i)).toList());
+    return relations;
+  }
+
+  private static String summary(
+      String names, List<ModelRecord> records, List<Integer> models, List<ProfileRow> rows) {
+    String many = models.size() + (models.size() == 1 ? " model" : " models");
+    if (rows.isEmpty()) {
+      return names + " has " + many + " and no test that counts.";
+    }
+    String newest = records.get(models.get(models.size() - 1)).name();
+    List<ProfileRow> of =
+        rows.stream().filter(row -> row.model().equals(newest) && row.effect() != null).toList();
+    long better = of.stream().filter(row -> row.side() > 0).count();
+    long worse = of.stream().filter(row -> row.side() < 0).count();
+    return "%s has %s. The newest, %s, is better than the mean in %d, worse in %d and not to be told apart in %d of %d disciplines."
+        .formatted(names, many, newest, better, worse, of.size() - better - worse, of.size());
+  }
+}
