@@ -16,6 +16,7 @@ import org.griplore.ingest.names.NameReconciler;
 import org.griplore.store.archive.Addition;
 import org.griplore.store.archive.AdditionOutcome;
 import org.griplore.store.archive.Archive;
+import org.griplore.store.archive.Delivery;
 import org.griplore.store.archive.Original;
 import org.griplore.store.archive.Revision;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
@@ -71,10 +72,11 @@ public final class Intake {
       opened.add(open(file));
     }
     opened.sort(Comparator.comparingInt(Opened::order));
+    Delivery delivery = archive.delivery(clock);
     List<AddedSource> added = new ArrayList<>();
     for (Opened source : opened) {
       progress.reading(source.original().name(), added.size(), opened.size());
-      added.add(add(source, options));
+      added.add(add(source, options, delivery));
     }
     return added;
   }
@@ -82,7 +84,8 @@ public final class Intake {
   /** Adds one content that is no file: a pasted table, say. */
   public AddedSource add(Original original, ReadOptions options) {
     try {
-      return add(new Opened(original, null, Reading.of(original), null), options);
+      return add(
+          new Opened(original, null, Reading.of(original), null), options, archive.delivery(clock));
     } catch (Refusal refusal) {
       return new AddedSource(original.name(), null, refusal);
     }
@@ -150,7 +153,7 @@ public final class Intake {
     }
   }
 
-  private AddedSource add(Opened source, ReadOptions options) {
+  private AddedSource add(Opened source, ReadOptions options, Delivery delivery) {
     String name = source.original().name();
     if (source.refusal() != null) {
       return new AddedSource(name, null, source.refusal());
@@ -158,20 +161,19 @@ public final class Intake {
     try {
       ReadOptions all =
           source.sidecar() == null ? options : Sidecar.beside(source.sidecar()).fill(options);
-      return new AddedSource(name, write(source, all), null);
+      return new AddedSource(name, write(source, all, delivery), null);
     } catch (Refusal refusal) {
       return new AddedSource(name, null, refusal);
     }
   }
 
-  private AdditionOutcome write(Opened source, ReadOptions options) {
+  private AdditionOutcome write(Opened source, ReadOptions options, Delivery delivery) {
     Original original = source.original();
     Optional<Revision> current = archive.currentRevisionOf(original.sha256());
     if (current.isPresent() && current.get().options().equals(options.text())) {
       return AdditionOutcome.unchanged(current.get());
     }
-    try (Addition addition =
-        archive.begin(original, source.reading().form(), options.text(), clock)) {
+    try (Addition addition = delivery.begin(original, source.reading().form(), options.text())) {
       Writing writing = new Writing(addition);
       if (source.reading().mayBeHuge()) {
         Handover.between(

@@ -1,9 +1,5 @@
 package org.griplore.store.archive;
 
-import java.io.IOException;
-import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
-import java.nio.channels.OverlappingFileLockException;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
@@ -20,7 +16,8 @@ import org.griplore.store.vocabulary.TestReport;
 public final class Addition implements AutoCloseable {
   private final Archive archive;
   private final Original original;
-  private final FileChannel lockFile;
+  private final WriteLock lock;
+  private final Delivery delivery;
   private final Connection connection;
   private final RevisionWriter revision;
   private final RowWriters rows;
@@ -31,13 +28,15 @@ public final class Addition implements AutoCloseable {
 
   private Addition(
       Archive archive,
+      Delivery delivery,
       Original original,
-      FileChannel lockFile,
+      WriteLock lock,
       Connection connection,
       RevisionWriter revision) {
     this.archive = archive;
+    this.delivery = delivery;
     this.original = original;
-    this.lockFile = lockFile;
+    this.lock = lock;
     this.connection = connection;
     this.revision = revision;
     this.rows = new RowWriters(connection, revision.id());
@@ -46,20 +45,27 @@ public final class Addition implements AutoCloseable {
   }
 
   static Addition begin(
-      Archive archive, Original original, String form, String options, Clock clock) {
-    FileChannel lockFile = lock(archive);
+      Archive archive,
+      Delivery delivery,
+      Original original,
+      String form,
+      String options,
+      Clock clock) {
+    WriteLock lock = WriteLock.take(archive, "nothing was added");
     Connection connection = null;
     try {
       connection = archive.ownWriting();
       connection.setAutoCommit(false);
-      RevisionWriter revision = RevisionWriter.begin(connection, original, form, options, clock);
-      return new Addition(archive, original, lockFile, connection, revision);
+      RevisionWriter revision =
+          RevisionWriter.begin(
+              connection, original, form, options, delivery.numberNow(connection), clock);
+      return new Addition(archive, delivery, original, lock, connection, revision);
     } catch (SQLException e) {
       Refusal refusal = ArchiveFailure.of(e);
-      release(connection, lockFile, refusal);
+      release(connection, lock, refusal);
       throw refusal;
     } catch (RuntimeException e) {
-      release(connection, lockFile, e);
+      release(connection, lock, e);
       throw e;
     }
   }
@@ -105,6 +111,7 @@ public final class Addition implements AutoCloseable {
       Sql.execute(connection, "UPDATE archive_state SET stamp = stamp + 1");
       connection.commit();
       committed = true;
+      delivery.stored(revision.delivery());
       return new AdditionOutcome(
           revision.isFirst() ? AdditionOutcome.Status.NEW : AdditionOutcome.Status.REVISED,
           revision.id(),
@@ -123,7 +130,7 @@ public final class Addition implements AutoCloseable {
   /** Every step is taken, whatever becomes of the others: above all the lock is released. */
   @Override
   public void close() {
-    try (lockFile;
+    try (lock;
         connection) {
       rows.close();
       if (!committed) {
@@ -131,8 +138,6 @@ public final class Addition implements AutoCloseable {
       }
     } catch (SQLException e) {
       throw ArchiveFailure.of(e);
-    } catch (IOException e) {
-      throw new Refusal("The archive's lock could not be released: " + e.getMessage() + ".", e);
     } finally {
       if (!committed && originalIsNew) {
         archive.originals().remove(original.sha256());
@@ -140,36 +145,11 @@ public final class Addition implements AutoCloseable {
     }
   }
 
-  private static FileChannel lock(Archive archive) {
-    FileChannel channel = null;
-    try {
-      channel = archive.lockFile();
-      FileLock lock = channel.tryLock();
-      if (lock != null) {
-        return channel;
-      }
-      channel.close();
-    } catch (OverlappingFileLockException e) {
-      release(null, channel, e);
-    } catch (IOException e) {
-      throw new Refusal(
-          "The archive in " + archive.folder() + " cannot be written: " + e.getMessage() + ".", e);
-    }
-    throw new Refusal(
-        "Somebody else is adding to the archive in "
-            + archive.folder()
-            + " right now: try again when they have finished; nothing was added.");
-  }
-
-  private static void release(Connection connection, FileChannel lockFile, Exception because) {
-    try {
-      if (connection != null) {
-        connection.close();
-      }
-      if (lockFile != null) {
-        lockFile.close();
-      }
-    } catch (SQLException | IOException e) {
+  private static void release(Connection connection, WriteLock lock, Exception because) {
+    try (lock;
+        connection) {
+      // whatever was begun ends here
+    } catch (SQLException | Refusal e) {
       because.addSuppressed(e);
     }
   }

@@ -214,22 +214,39 @@ public final class Archive implements AutoCloseable {
     return RunReader.ofTest(reading, test);
   }
 
+  /** Starts a delivery: sources that are added together and can be taken back together. */
+  public Delivery delivery(Clock clock) {
+    return new Delivery(this, clock);
+  }
+
+  /** Starts adding a source that is a delivery of its own; see {@link Delivery#begin}. */
+  public Addition begin(Original original, String form, String options, Clock clock) {
+    return delivery(clock).begin(original, form, options);
+  }
+
+  /** What {@link #undo} would take back; empty when there is nothing. */
+  public Optional<TakenBack> lastAdded() {
+    return Undo.of(this, false);
+  }
+
   /**
-   * Starts adding a source. Nothing is seen by others, and nothing stays, until {@link
-   * Addition#commit}.
+   * Takes back the last delivery wholly: the archive is as it was before, and numbers that were
+   * told meanwhile are not given again.
    *
-   * @param form what the source was read as, in a word or two
-   * @param options how it was read, as stored with the revision; empty when by the defaults
+   * @return what was taken back; empty when there was nothing
    * @throws Refusal when the archive is read-only or somebody else is adding
    */
-  public Addition begin(Original original, String form, String options, Clock clock) {
+  public Optional<TakenBack> undo() {
+    return Undo.of(this, true);
+  }
+
+  void refuseUnwritable(String done) {
     if (!writable) {
       throw new Refusal(
-          "The archive in " + folder + " is read-only: nothing can be added.",
+          "The archive in " + folder + " is read-only: " + done + ".",
           new Problem("archive", folder.toString(), "a folder that can be written"));
     }
     DatabaseFile.refuseGone(folder);
-    return Addition.begin(this, original, form, options, clock);
   }
 
   /** A writing connection for one addition. */

@@ -16,7 +16,7 @@ final class BatchInsert implements AutoCloseable {
   private long nextId;
   private int waiting;
 
-  /** Prepares for a table whose first column is {@code id}; ids go on from the highest there. */
+  /** Prepares for a table whose first column is {@code id}; ids go on from the highest ever. */
   BatchInsert(Connection connection, String table, String... columns) {
     String marks = String.join(", ", Collections.nCopies(columns.length + 1, "?"));
     String sql =
@@ -26,7 +26,7 @@ final class BatchInsert implements AutoCloseable {
     } catch (SQLException e) {
       throw ArchiveFailure.of(e);
     }
-    this.nextId = Sql.number(connection, "SELECT coalesce(max(id), 0) + 1 FROM " + table);
+    this.nextId = Numbers.next(connection, table);
   }
 
   /** Names the tables that rows of this one refer to: their waiting rows are sent first. */

@@ -15,7 +15,7 @@ import org.griplore.store.vocabulary.Refusal;
  */
 final class Migrations {
   /** The version this program writes. */
-  static final int NEWEST = 1;
+  static final int NEWEST = 2;
 
   /** Marks a database as an archive: "GRIP" in ASCII. */
   private static final int APPLICATION = 0x47524950;

@@ -9,16 +9,23 @@ import java.util.Optional;
 final class RevisionWriter {
   private final Connection connection;
   private final int id;
+  private final int delivery;
   private final Optional<Revision> before;
 
-  private RevisionWriter(Connection connection, int id, Optional<Revision> before) {
+  private RevisionWriter(Connection connection, int id, int delivery, Optional<Revision> before) {
     this.connection = connection;
     this.id = id;
+    this.delivery = delivery;
     this.before = before;
   }
 
   static RevisionWriter begin(
-      Connection connection, Original original, String form, String options, Clock clock) {
+      Connection connection,
+      Original original,
+      String form,
+      String options,
+      int delivery,
+      Clock clock) {
     Sql.execute(
         connection, "INSERT OR IGNORE INTO source_file (origin) VALUES (?)", original.origin());
     int source =
@@ -31,11 +38,11 @@ final class RevisionWriter {
             Revision.SELECT + " WHERE r.source_file = ? ORDER BY r.number DESC LIMIT 1",
             Revision::read,
             source);
-    int id = (int) Sql.number(connection, "SELECT coalesce(max(id), 0) + 1 FROM revision");
+    int id = (int) Numbers.next(connection, "revision");
     Sql.execute(
         connection,
         "INSERT INTO revision (id, source_file, number, sha256, bytes, name, form, options,"
-            + " added_at) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
+            + " added_at, delivery) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
         id,
         source,
         before.map(Revision::number).orElse(0) + 1,
@@ -44,7 +51,8 @@ final class RevisionWriter {
         original.name(),
         form,
         options,
-        clock.instant().toString());
+        clock.instant().toString(),
+        delivery);
     before.ifPresent(
         old ->
             Sql.execute(
@@ -52,11 +60,15 @@ final class RevisionWriter {
                 "UPDATE revision SET superseded_by = ? WHERE id = ? AND superseded_by IS NULL",
                 id,
                 old.id()));
-    return new RevisionWriter(connection, id, before);
+    return new RevisionWriter(connection, id, delivery, before);
   }
 
   int id() {
     return id;
+  }
+
+  int delivery() {
+    return delivery;
   }
 
   boolean isFirst() {

@@ -160,6 +160,12 @@ final class RowWriters implements AutoCloseable {
     flush();
     Sql.execute(
         connection,
+        "INSERT OR IGNORE INTO meant_before (revision, model, same_as, same_as_revision)"
+            + " SELECT ?1, id, same_as, same_as_revision FROM model WHERE id = ?2 OR same_as = ?2",
+        revision,
+        from);
+    Sql.execute(
+        connection,
         "UPDATE model SET same_as = ?1, same_as_revision = ?2 WHERE id = ?3 OR same_as = ?3",
         to,
         revision,

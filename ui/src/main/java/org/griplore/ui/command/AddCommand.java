@@ -127,8 +127,7 @@ final class AddCommand implements Action {
       terminal
           .out()
           .println(
-              findings
-                  + (findings == 1 ? " finding" : " findings")
+              Counts.of(findings, "finding")
                   + ": `griplore findings` lists what was assumed or not understood.");
     }
     return refused > 0 ? ExitCode.ERROR : ExitCode.ANSWERED;
@@ -143,24 +142,13 @@ final class AddCommand implements Action {
   }
 
   private static String counts(AdditionOutcome outcome) {
-    StringBuilder counts = new StringBuilder();
-    count(counts, outcome.tests(), "test");
-    count(counts, outcome.entries(), "tyre");
-    count(counts, outcome.results(), "result");
-    count(counts, outcome.notes(), "note");
-    count(counts, outcome.lineage(), "model");
-    count(counts, outcome.findings(), "finding");
-    return counts.toString();
-  }
-
-  private static void count(StringBuilder counts, long number, String what) {
-    if (number > 0) {
-      counts
-          .append(counts.isEmpty() ? "" : ", ")
-          .append(number)
-          .append(' ')
-          .append(what)
-          .append(number == 1 ? "" : "s");
-    }
+    return new Counts()
+        .add(outcome.tests(), "test")
+        .add(outcome.entries(), "tyre")
+        .add(outcome.results(), "result")
+        .add(outcome.notes(), "note")
+        .add(outcome.lineage(), "model")
+        .add(outcome.findings(), "finding")
+        .orElse("nothing that counts");
   }
 }

@@ -26,6 +26,7 @@ public final class Commands {
       commands.put(question.kind(), () -> new QuestionCommand(question).spec());
     }
     commands.put("add", () -> AddCommand.spec(clock));
+    commands.put("undo", UndoCommand::spec);
     commands.put("check", CheckCommand::spec);
     commands.put("serve", ServeCommand::spec);
     commands.put("demo", () -> DemoCommand.spec(clock));

@@ -2,6 +2,8 @@ package org.griplore.ui.command;
 
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
 import java.util.stream.Collectors;
 import org.griplore.query.option.Choices;
@@ -58,6 +60,11 @@ final class CommonWords {
     } catch (InvalidPathException e) {
       throw Choices.refusal(option, text, "a path");
     }
+  }
+
+  /** A time as it is told: to the second, in UTC. */
+  static String second(Instant time) {
+    return time.truncatedTo(ChronoUnit.SECONDS).toString().replace('T', ' ').replace("Z", " UTC");
   }
 
   static OutputFormat format(ParseResult words) {

@@ -1,0 +1,46 @@
+package org.griplore.store.archive;
+
+import java.sql.Connection;
+import java.time.Clock;
+import org.griplore.store.vocabulary.Refusal;
+
+/**
+ * Sources that are added together and can be taken back together: what one command, or one commit
+ * in the page, puts in. Each source still goes in whole or not at all. When somebody else adds in
+ * between, what follows counts as another delivery, so that the last one is always the newest
+ * readings and nothing else. Not thread-safe.
+ */
+public final class Delivery {
+  private final Archive archive;
+  private final Clock clock;
+  private int number;
+
+  Delivery(Archive archive, Clock clock) {
+    this.archive = archive;
+    this.clock = clock;
+  }
+
+  /**
+   * Starts adding a source. Nothing is seen by others, and nothing stays, until {@link
+   * Addition#commit}.
+   *
+   * @param form what the source was read as, in a word or two
+   * @param options how it was read, as stored with the revision; empty when by the defaults
+   * @throws Refusal when the archive is read-only or somebody else is adding
+   */
+  public Addition begin(Original original, String form, String options) {
+    archive.refuseUnwritable("nothing can be added");
+    return Addition.begin(archive, this, original, form, options, clock);
+  }
+
+  /** The number to store with the next reading; the lock is held. */
+  int numberNow(Connection connection) {
+    long newest = Sql.number(connection, "SELECT delivery FROM revision ORDER BY id DESC LIMIT 1");
+    return number > 0 && newest == number ? number : Numbers.nextDelivery(connection);
+  }
+
+  /** A reading with this number has been stored for good. */
+  void stored(int numberOfReading) {
+    number = numberOfReading;
+  }
+}

@@ -1,0 +1,203 @@
+package org.griplore.store.archive;
+
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Takes back the last delivery in one transaction, or says what that would take back. */
+final class Undo {
+  /** The readings of the delivery: its number is parameter 1. */
+  private static final String READINGS = "(SELECT id FROM revision WHERE delivery = ?1)";
+
+  private static final String REPORTS =
+      "(SELECT id FROM report WHERE revision IN " + READINGS + ")";
+
+  private final Connection connection;
+  private final int delivery;
+
+  private Undo(Connection connection, int delivery) {
+    this.connection = connection;
+    this.delivery = delivery;
+  }
+
+  /**
+   * Takes back the last delivery.
+   *
+   * @param stay whether it is really taken back
+   */
+  static Optional<TakenBack> of(Archive archive, boolean stay) {
+    archive.refuseUnwritable("nothing can be taken back");
+    try (WriteLock lock = WriteLock.take(archive, "nothing was taken back");
+        Connection connection = archive.ownWriting()) {
+      connection.setAutoCommit(false);
+      Optional<TakenBack> taken = Optional.empty();
+      try {
+        int last = (int) Sql.number(connection, "SELECT coalesce(max(delivery), 0) FROM revision");
+        if (last > 0) {
+          taken = Optional.of(new Undo(connection, last).run());
+        }
+        if (stay) {
+          connection.commit();
+        }
+      } finally {
+        connection.rollback();
+      }
+      if (stay) {
+        taken.ifPresent(gone -> removeOriginals(archive, connection, gone));
+      }
+      return taken;
+    } catch (SQLException e) {
+      throw ArchiveFailure.of(e);
+    }
+  }
+
+  /** After the commit: an original left behind does no harm, one that is missing would. */
+  private static void removeOriginals(Archive archive, Connection connection, TakenBack gone) {
+    Set<String> kept =
+        new HashSet<>(Sql.list(connection, "SELECT sha256 FROM revision", row -> row.getString(1)));
+    gone.readings().stream()
+        .map(Revision::sha256)
+        .filter(sha256 -> !kept.contains(sha256))
+        .distinct()
+        .forEach(archive.originals()::remove);
+  }
+
+  private TakenBack run() {
+    keepNumbers();
+    List<Revision> readings = revisions("r.delivery = ?1");
+    List<Revision> currentAgain = revisions("r.delivery <> ?1 AND r.superseded_by IN " + READINGS);
+    List<String> apartAgain = meanAsBefore();
+    rememberModels();
+    long results =
+        delete("result", "entry IN (SELECT id FROM entry WHERE report IN " + REPORTS + ")");
+    long entries = delete("entry", "report IN " + REPORTS);
+    long runs = delete("run", "report IN " + REPORTS);
+    long notes = delete("note", "report IN " + REPORTS);
+    delete("report", "revision IN " + READINGS);
+    long lineage = delete("lineage", "revision IN " + READINGS);
+    long findings = delete("finding", "revision IN " + READINGS);
+    delete("meant_before", "revision IN " + READINGS);
+    delete("revision_change", "revision IN " + READINGS);
+    execute("UPDATE revision SET superseded_by = NULL WHERE superseded_by IN " + READINGS);
+    delete("revision", "delivery = ?1");
+    delete("source_file", "id NOT IN (SELECT source_file FROM revision)");
+    List<String> tests = names("test", "key", "NOT IN (SELECT test FROM report)");
+    delete("test", "id NOT IN (SELECT test FROM report)");
+    List<String> models = removeModels();
+    execute("UPDATE archive_state SET stamp = stamp + 1");
+    return new TakenBack(
+        readings,
+        currentAgain,
+        tests,
+        entries,
+        results,
+        runs,
+        notes,
+        lineage,
+        findings,
+        models,
+        apartAgain);
+  }
+
+  private void keepNumbers() {
+    for (String table :
+        List.of(
+            "revision",
+            "model",
+            "lineage",
+            "test",
+            "report",
+            "entry",
+            "result",
+            "run",
+            "note",
+            "finding")) {
+      Numbers.keep(connection, table);
+    }
+    Numbers.keepDelivery(connection);
+  }
+
+  private List<Revision> revisions(String which) {
+    return Sql.list(
+        connection,
+        Revision.SELECT + " WHERE " + which + " ORDER BY r.id",
+        Revision::read,
+        delivery);
+  }
+
+  /** Names settled by these readings, and not settled anew since, mean what they meant before. */
+  private List<String> meanAsBefore() {
+    List<String> names =
+        Sql.list(
+            connection,
+            "SELECT name FROM model WHERE same_as_revision IN " + READINGS + " ORDER BY name",
+            row -> row.getString(1),
+            delivery);
+    // the first of several readings in the delivery knows the meaning before all of them
+    execute(
+        "UPDATE model SET same_as = b.same_as, same_as_revision = b.same_as_revision"
+            + " FROM (SELECT model, same_as, same_as_revision, min(revision) FROM meant_before"
+            + " WHERE revision IN "
+            + READINGS
+            + " GROUP BY model) AS b WHERE b.model = model.id AND model.same_as_revision IN "
+            + READINGS);
+    // of an archive of version 1 the meaning before is not known
+    execute(
+        "UPDATE model SET same_as = NULL, same_as_revision = NULL WHERE same_as_revision IN "
+            + READINGS);
+    return names;
+  }
+
+  /** The models that these readings speak of: those that nothing else speaks of will go. */
+  private void rememberModels() {
+    execute("CREATE TEMP TABLE spoken_of (id INTEGER PRIMARY KEY)");
+    for (String models :
+        List.of(
+            "model FROM entry WHERE report IN " + REPORTS,
+            "model FROM run WHERE report IN " + REPORTS,
+            "model FROM note WHERE model IS NOT NULL AND report IN " + REPORTS,
+            "model FROM lineage WHERE revision IN " + READINGS,
+            "follows FROM lineage WHERE follows IS NOT NULL AND revision IN " + READINGS,
+            "model FROM meant_before WHERE revision IN " + READINGS)) {
+      execute("INSERT OR IGNORE INTO spoken_of SELECT " + models);
+    }
+  }
+
+  /** Whatever table refers to a model keeps it. */
+  private List<String> removeModels() {
+    Sql.list(
+            connection,
+            "SELECT t.name, k.\"from\" FROM sqlite_schema t, pragma_foreign_key_list(t.name) k"
+                + " WHERE t.type = 'table' AND k.\"table\" = 'model'",
+            row -> List.of(row.getString(1), row.getString(2)))
+        .forEach(
+            key ->
+                execute(
+                    "DELETE FROM spoken_of WHERE id IN (SELECT %2$s FROM %1$s)"
+                        .formatted(key.get(0), key.get(1))));
+    List<String> models = names("model", "name", "IN (SELECT id FROM spoken_of)");
+    execute("DELETE FROM model WHERE id IN (SELECT id FROM spoken_of)");
+    execute("DROP TABLE spoken_of");
+    return models;
+  }
+
+  private List<String> names(String table, String column, String which) {
+    return Sql.list(
+        connection,
+        "SELECT %2$s FROM %1$s WHERE id %3$s ORDER BY %2$s".formatted(table, column, which),
+        row -> row.getString(1));
+  }
+
+  private int delete(String table, String which) {
+    return execute("DELETE FROM " + table + " WHERE " + which);
+  }
+
+  private int execute(String sql) {
+    return sql.contains("?1")
+        ? Sql.execute(connection, sql, delivery)
+        : Sql.execute(connection, sql);
+  }
+}

@@ -1,0 +1,98 @@
+package org.griplore.ui.command;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Optional;
+import org.griplore.store.archive.Archive;
+import org.griplore.store.archive.Revision;
+import org.griplore.store.archive.TakenBack;
+import org.griplore.store.text.NoteIndex;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParseResult;
+
+/** Takes back the last addition and says in words what that was. */
+final class UndoCommand implements Action {
+  /** So many names are told; the rest is counted. */
+  private static final int TOLD = 10;
+
+  private UndoCommand() {}
+
+  static CommandSpec spec() {
+    CommandSpec spec = CommandSpec.wrapWithoutInspection(new UndoCommand());
+    spec.usageMessage()
+        .description(
+            "Take back the last addition wholly: all that one `add`, or one commit in the page,"
+                + " put in. What it had replaced counts again. Decisions on names stay.")
+        .footer(
+            "",
+            "Example: griplore undo --dry-run --archive my-archive",
+            "What was taken back is gone from the archive, its kept originals too: your own files"
+                + " are not touched and can be added again.");
+    spec.addOption(
+        OptionSpec.builder("--dry-run")
+            .description("Only say what would be taken back; change nothing")
+            .build());
+    spec.addOption(CommonWords.archive());
+    return spec;
+  }
+
+  @Override
+  public int run(ParseResult words, Terminal terminal) {
+    boolean dry = words.hasMatchedOption("--dry-run");
+    try (Archive archive = Archive.open(CommonWords.archive(words))) {
+      Optional<TakenBack> taken = dry ? archive.lastAdded() : archive.undo();
+      if (taken.isEmpty()) {
+        terminal.out().println("The archive is empty: there is nothing to take back.");
+        return ExitCode.NO_EVIDENCE;
+      }
+      if (!dry) {
+        NoteIndex.open(archive).close();
+      }
+      tell(taken.get(), dry, terminal.out());
+      return ExitCode.ANSWERED;
+    }
+  }
+
+  private static void tell(TakenBack taken, boolean dry, PrintWriter out) {
+    String is = dry ? "Would be taken" : "Taken";
+    String when = CommonWords.second(taken.readings().get(0).addedAt());
+    out.println(
+        "%s back: %s added on %s:"
+            .formatted(is, Counts.of(taken.readings().size(), "reading"), when));
+    tell(taken.readings().stream().map(UndoCommand::named).toList(), "    %s", out);
+    out.println("With " + (taken.readings().size() == 1 ? "it: " : "them: ") + counts(taken) + ".");
+    tell(
+        taken.currentAgain().stream().map(UndoCommand::named).toList(),
+        (dry ? "Would count" : "Counts") + " again: %s.",
+        out);
+    tell(taken.tests(), "No reading tells of this test any more: %s.", out);
+    tell(taken.models(), "Nothing tells of this model any more: %s.", out);
+    tell(taken.apartAgain(), "A name means what it meant before: %s.", out);
+    if (dry) {
+      out.println("Nothing was changed.");
+    }
+  }
+
+  private static String named(Revision reading) {
+    return reading.name() + ", reading " + reading.number() + " of " + reading.origin();
+  }
+
+  private static String counts(TakenBack taken) {
+    return new Counts()
+        .add(taken.entries(), "tyre")
+        .add(taken.results(), "result")
+        .add(taken.runs(), "run")
+        .add(taken.notes(), "note")
+        .add(taken.lineage(), "row on descent", "rows on descent")
+        .add(taken.findings(), "finding")
+        .orElse("no figures");
+  }
+
+  private static void tell(List<String> names, String sentence, PrintWriter out) {
+    names.stream().limit(TOLD).forEach(name -> out.println(sentence.formatted(name)));
+    if (names.size() > TOLD) {
+      out.println("    and " + (names.size() - TOLD) + " more like this.");
+    }
+  }
+}
