@@ -13,6 +13,7 @@ import org.griplore.query.answer.Asked;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.estimate.Difference;
+import org.griplore.query.estimate.Measure;
 import org.griplore.query.estimate.ModelStep;
 import org.griplore.query.estimate.Network;
 import org.griplore.query.estimate.StepsOfArchive;
@@ -27,6 +28,7 @@ import org.griplore.query.option.Option;
 import org.griplore.query.question.CommonOptions;
 import org.griplore.query.question.Desk;
 import org.griplore.query.question.Question;
+import org.griplore.query.statistics.StepPace;
 
 /** The steps from one generation of a line to the next, and how unusual each is. */
 public final class GenerationsQuestion implements Question {
@@ -34,6 +36,8 @@ public final class GenerationsQuestion implements Question {
    * One step in one discipline.
    *
    * @param years between the two launches; null when one is not known
+   * @param pace the step for each of those years, in the step's unit; null without them
+   * @param usualPace the usual gain a year among the archive's steps in this discipline
    * @param makerStep the step by maker-supplied reports alone; null when they do not show it
    * @param steps steps of the archive in this discipline that the percentile is among
    * @param percentile share of the archive's steps that this one is larger than, all drawn towards
@@ -47,6 +51,8 @@ public final class GenerationsQuestion implements Question {
       String discipline,
       Difference step,
       Integer years,
+      Double pace,
+      Double usualPace,
       Double makerStep,
       int steps,
       Double percentile,
@@ -142,13 +148,17 @@ public final class GenerationsQuestion implements Question {
       Optional<Network> makers,
       StepsOfArchive steps) {
     Double percentile = steps.percentile(step);
+    Integer years = step.years(evidence.models());
+    Measure measure = new Measure(evidence.catalogue().get(discipline));
     return new GenerationRow(
         Names.lineName(evidence.models().get(step.newer())),
         evidence.models().get(step.older()).name(),
         evidence.models().get(step.newer()).name(),
         discipline,
         difference,
-        step.years(evidence.models()),
+        years,
+        years == null || years <= 0 ? null : measure.shown(onScale(difference) / years),
+        measure.shown(steps.pace(evidence.models()).map(StepPace::pace).orElse(null)),
         makers
             .flatMap(net -> Difference.of(net, step.newer(), step.older()))
             .map(Difference::difference)
@@ -156,6 +166,12 @@ public final class GenerationsQuestion implements Question {
         steps.count(),
         percentile,
         verdict(difference, percentile));
+  }
+
+  private static double onScale(Difference difference) {
+    return difference.logDifference() == null
+        ? difference.difference()
+        : difference.logDifference();
   }
 
   /** One honest sentence. */
@@ -182,6 +198,9 @@ public final class GenerationsQuestion implements Question {
     if (rows.isEmpty()) {
       return "No tests connect the generations of " + names + ".";
     }
+    if (rows.size() == 1) {
+      return alone(rows.get(0));
+    }
     Map<String, Integer> verdicts = new HashMap<>();
     rows.forEach(row -> verdicts.merge(word(row.step()), 1, Integer::sum));
     return "%d steps in %d comparisons: %d better, %d worse, %d that cannot be told from zero."
@@ -191,6 +210,34 @@ public final class GenerationsQuestion implements Question {
             verdicts.getOrDefault("better", 0),
             verdicts.getOrDefault("worse", 0),
             verdicts.getOrDefault("open", 0));
+  }
+
+  private static String alone(GenerationRow row) {
+    String interval =
+        row.step().low() == null
+            ? ""
+            : String.format(
+                    Locale.ROOT,
+                    " (95 %% interval %.1f to %.1f)",
+                    row.step().low(),
+                    row.step().high())
+                .replace('-', '\u2212');
+    String pace =
+        row.pace() == null || row.usualPace() == null
+            ? ""
+            : " That is %s a year, where %s is usual."
+                .formatted(
+                    CompareOptions.told(row.pace(), row.step().unit()),
+                    CompareOptions.told(row.usualPace(), row.step().unit()));
+    return "From %s to %s in %s: %s%s, %s.%s"
+        .formatted(
+            row.older(),
+            row.newer(),
+            row.discipline(),
+            CompareOptions.told(row.step().difference(), row.step().unit()),
+            interval,
+            row.verdict(),
+            pace);
   }
 
   private static String word(Difference step) {
@@ -238,6 +285,8 @@ public final class GenerationsQuestion implements Question {
             .asDetail(),
         Column.number("makerStep", "By maker", Format.DELTA, 1, GenerationRow::makerStep),
         Column.<GenerationRow>of("years", "Years", Format.COUNT, GenerationRow::years).asDetail(),
+        Column.number("pace", "A year", Format.DELTA, 1, GenerationRow::pace),
+        Column.number("usualPace", "usual", Format.DELTA, 1, GenerationRow::usualPace),
         Column.<GenerationRow>of("steps", "Steps", Format.COUNT, GenerationRow::steps).asDetail(),
         Column.of("percentile", "Percentile", Format.SHARE, GenerationRow::percentile),
         Column.of("verdict", "In words", Format.TEXT, GenerationRow::verdict),

@@ -1,19 +1,27 @@
 package org.griplore.query.estimate;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.griplore.query.network.Compared;
 import org.griplore.query.statistics.StepDistribution;
+import org.griplore.query.statistics.StepPace;
+import org.griplore.store.archive.ModelRecord;
 
 /** All generation steps of the archive in one discipline, so that the size of one has a meaning. */
 public final class StepsOfArchive {
   private final List<ModelStep> steps;
+  private final double[] differences;
+  private final double[] ses;
   private final Optional<StepDistribution> distribution;
 
-  private StepsOfArchive(List<ModelStep> steps, Optional<StepDistribution> distribution) {
+  private StepsOfArchive(List<ModelStep> steps, double[] differences, double[] ses) {
     this.steps = steps;
-    this.distribution = distribution;
+    this.differences = differences;
+    this.ses = ses;
+    this.distribution = StepDistribution.of(differences, ses);
   }
 
   /** The steps that the network can estimate with a standard error. */
@@ -30,7 +38,7 @@ public final class StepsOfArchive {
     }
     double[] differences = found.stream().mapToDouble(Compared::difference).toArray();
     double[] ses = found.stream().mapToDouble(c -> c.se().getAsDouble()).toArray();
-    return new StepsOfArchive(estimated, StepDistribution.of(differences, ses));
+    return new StepsOfArchive(estimated, differences, ses);
   }
 
   /** How many steps there are. */
@@ -44,5 +52,23 @@ public final class StepsOfArchive {
     return position < 0 || distribution.isEmpty()
         ? null
         : (Double) distribution.get().percentile(position);
+  }
+
+  /** How the steps are distributed; empty when there are too few. */
+  public Optional<StepDistribution> distribution() {
+    return distribution;
+  }
+
+  /** The usual gain a year, by the steps whose launches are known; empty when there are too few. */
+  public Optional<StepPace> pace(List<ModelRecord> models) {
+    int[] timed =
+        IntStream.range(0, steps.size())
+            .filter(i -> steps.get(i).years(models) != null && steps.get(i).years(models) > 0)
+            .toArray();
+    return StepPace.of(
+        Arrays.stream(timed).mapToDouble(i -> differences[i]).toArray(),
+        Arrays.stream(timed).mapToDouble(i -> ses[i]).toArray(),
+        Arrays.stream(timed).mapToDouble(i -> steps.get(i).years(models)).toArray(),
+        distribution.map(StepDistribution::spread).orElse(0.0));
   }
 }
