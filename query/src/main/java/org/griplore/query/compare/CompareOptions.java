@@ -50,6 +50,9 @@ public final class CompareOptions {
 
   /** A difference with its unit and sign, for sentences. */
   static String told(double difference, String unit) {
-    return String.format(Locale.ROOT, "%+.1f %s", difference, unit).strip().replace('-', '\u2212');
+    double shown = Math.round(10 * difference) / 10.0 + 0.0;
+    return String.format(Locale.ROOT, shown == 0 ? "%.1f %s" : "%+.1f %s", shown, unit)
+        .strip()
+        .replace('-', '\u2212');
   }
 }
