@@ -19,6 +19,7 @@ import org.griplore.query.notes.FindQuestion;
 import org.griplore.query.notes.TallyQuestion;
 import org.griplore.query.option.Choices;
 import org.griplore.query.placings.PlacingsQuestion;
+import org.griplore.query.plan.RunsQuestion;
 import org.griplore.query.profile.LineQuestion;
 import org.griplore.query.profile.ModelQuestion;
 import org.griplore.query.question.Desk;
@@ -34,6 +35,7 @@ public final class Questions {
           new StandingsQuestion(),
           new ContrastQuestion(),
           new GenerationsQuestion(),
+          new RunsQuestion(),
           new FindQuestion(),
           new TallyQuestion(),
           new TestsQuestion(),

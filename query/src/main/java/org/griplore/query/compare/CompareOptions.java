@@ -5,8 +5,6 @@ import java.util.Locale;
 import org.griplore.query.network.VarianceMethod;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
-import org.griplore.query.question.CommonOptions;
-import org.griplore.store.vocabulary.DisciplineCatalogue;
 
 /** Options and sentences of the questions that compare models across tests. */
 public final class CompareOptions {
@@ -25,23 +23,6 @@ public final class CompareOptions {
           .oneOf(List.of("reml", "dl", "none"));
 
   private CompareOptions() {}
-
-  /**
-   * The discipline asked for.
-   *
-   * @throws org.griplore.store.vocabulary.Refusal when it is unknown, or the reports' own totals
-   */
-  static String discipline(Choices choices, DisciplineCatalogue catalogue) {
-    String key = CommonOptions.discipline(choices, catalogue);
-    if (key.equals("overall")) {
-      throw Choices.refusal(
-          "discipline",
-          key,
-          "a discipline: totals of different reports hold their testers' weights, so they are never"
-              + " set on one scale; see `placings`");
-    }
-    return key;
-  }
 
   /** How interplay is to be estimated. */
   public static VarianceMethod variance(Choices choices) {

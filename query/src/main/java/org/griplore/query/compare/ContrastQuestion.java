@@ -108,7 +108,7 @@ public final class ContrastQuestion implements Question {
 
   static List<String> disciplines(Desk desk, Choices choices) {
     if (choices.has("discipline")) {
-      return List.of(CompareOptions.discipline(choices, desk.catalogue()));
+      return List.of(CommonOptions.comparable(choices, desk.catalogue()));
     }
     return desk.catalogue().all().stream()
         .map(Discipline::key)

@@ -84,7 +84,7 @@ public final class StandingsQuestion implements Question {
     if (choices.text("by").equals("places")) {
       return new StandingsByPlaces(desk, choices).answer();
     }
-    String discipline = CompareOptions.discipline(choices, desk.catalogue());
+    String discipline = CommonOptions.comparable(choices, desk.catalogue());
     Filter filter = new Filter(choices, evidence);
     Optional<Network> network =
         desk.networks().of(evidence, discipline, filter, CompareOptions.variance(choices));

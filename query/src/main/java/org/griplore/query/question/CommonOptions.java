@@ -48,6 +48,23 @@ public final class CommonOptions {
     return key;
   }
 
+  /**
+   * The discipline asked for, when results of different tests are to be set on one scale.
+   *
+   * @throws org.griplore.store.vocabulary.Refusal when it is unknown, or the reports' own totals
+   */
+  public static String comparable(Choices choices, DisciplineCatalogue catalogue) {
+    String key = discipline(choices, catalogue);
+    if (key.equals("overall")) {
+      throw Choices.refusal(
+          "discipline",
+          key,
+          "a discipline: totals of different reports hold their testers' weights, so they are never"
+              + " set on one scale; see `placings`");
+    }
+    return key;
+  }
+
   /** Says how many of the cited reports makers supplied; nothing when none. */
   public static Optional<String> makerCaveat(Citations citations) {
     long makers = citations.fromMakers();

@@ -1,5 +1,6 @@
 package org.griplore.query.statistics;
 
+import org.hipparchus.distribution.continuous.ChiSquaredDistribution;
 import org.hipparchus.distribution.continuous.TDistribution;
 import org.hipparchus.special.Beta;
 import org.hipparchus.special.Erf;
@@ -44,6 +45,12 @@ public final class Tails {
   /** P(F &gt; f). */
   public static double fisherAbove(double f, double df1, double df2) {
     return f <= 0 ? 1 : Beta.regularizedBeta(df2 / (df2 + df1 * f), df2 / 2, df1 / 2);
+  }
+
+  /** The value that chi-squared with {@code df} degrees of freedom lies below with this chance. */
+  public static double chiSquaredBelow(double chance, double df) {
+    Checks.level(chance);
+    return new ChiSquaredDistribution(df, ACCURACY).inverseCumulativeProbability(chance);
   }
 
   /** P(X &gt; x) of chi-squared. */
