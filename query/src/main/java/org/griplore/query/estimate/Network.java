@@ -1,6 +1,5 @@
 package org.griplore.query.estimate;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -26,6 +25,7 @@ public final class Network {
   private final int[] models;
   private final int[] tests;
   private final NetworkFit fit;
+  private List<ModelStanding> standings;
 
   Network(DisciplineArms arms, Numbered numbered, NetworkFit fit) {
     this.arms = arms;
@@ -79,6 +79,11 @@ public final class Network {
     return excluded;
   }
 
+  /** Number of models with results. */
+  public int models() {
+    return models.length;
+  }
+
   /** Number of tests with at least two models. */
   public int tests() {
     return fit.tests();
@@ -126,12 +131,17 @@ public final class Network {
   }
 
   /** Every compared model with its effect and P-score, part by part, the best first. */
-  public List<ModelStanding> standings() {
-    List<ModelStanding> told = new ArrayList<>();
-    for (ModelStanding s : fit.standings()) {
-      told.add(new ModelStanding(models[s.model()], s.part(), s.effect(), s.score(), s.tests()));
+  public synchronized List<ModelStanding> standings() {
+    if (standings == null) {
+      standings =
+          fit.standings().stream()
+              .map(
+                  s ->
+                      new ModelStanding(
+                          models[s.model()], s.part(), s.effect(), s.score(), s.tests()))
+              .toList();
     }
-    return told;
+    return standings;
   }
 
   /** Effect of a model less the mean effect of its part's models; empty when it has no part. */

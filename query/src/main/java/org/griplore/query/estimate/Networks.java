@@ -1,9 +1,8 @@
 package org.griplore.query.estimate;
 
-import java.util.Iterator;
-import java.util.LinkedHashMap;
-import java.util.Map;
+import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicLong;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Filter;
 import org.griplore.query.network.Arms;
@@ -18,65 +17,79 @@ import org.griplore.query.network.VarianceMethod;
  * here, whatever filter led to the arms. Safe for many threads.
  */
 public final class Networks {
-  /** A fit keeps the inverse of its models: eight bytes a pair. */
-  private static final long BYTES_A_PAIR = 8;
+  private final Kept<Key, NetworkFit> fits;
+  private final Kept<Asked, Optional<Network>> recent;
+  private final AtomicLong fitted = new AtomicLong();
+  private Evidence of;
 
-  private final long room;
-  private final Map<Key, NetworkFit> fits = new LinkedHashMap<>(16, 0.75f, true);
-  private long kept;
-  private long fitted;
+  private record Asked(String discipline, List<Object> filter, VarianceMethod method) {}
 
-  private record Key(Arms arms, VarianceMethod method) {
-    long bytes() {
-      return BYTES_A_PAIR * arms.models() * arms.models() + 64L * arms.size();
-    }
-  }
+  private record Key(Arms arms, VarianceMethod method) {}
 
-  /** Keeps fits in an eighth of the memory that there is. */
+  /** Keeps fits in a quarter of the memory that there is. */
   public Networks() {
-    this(Runtime.getRuntime().maxMemory() / 8);
+    this(Runtime.getRuntime().maxMemory() / 4);
   }
 
-  /** Keeps fits in this many bytes, the longest unused going first. */
+  /** Keeps fits, and recent networks with theirs, in this many bytes. */
   Networks(long room) {
-    this.room = room;
+    this.fits = new Kept<>(room / 2, fit -> bytes(fit.models(), fit.arms()));
+    this.recent =
+        new Kept<>(
+            room / 2,
+            network ->
+                1024 + network.map(its -> bytes(its.models(), its.arms().size())).orElse(0L));
+  }
+
+  /** A fit keeps the inverse of its models, and an arm takes a few numbers. */
+  private static long bytes(long models, long arms) {
+    return 8 * models * models + 64 * arms;
   }
 
   /** The network of a discipline; empty when no test has two models with results. */
   public Optional<Network> of(
       Evidence evidence, String discipline, Filter filter, VarianceMethod method) {
-    DisciplineArms arms = DisciplineArms.of(evidence, discipline, filter);
-    if (!arms.hasPair()) {
-      return Optional.empty();
+    Asked asked = new Asked(discipline, filter.key(), method);
+    Optional<Network> known = known(evidence, asked);
+    if (known != null) {
+      return known;
     }
+    DisciplineArms arms = DisciplineArms.of(evidence, discipline, filter);
+    Optional<Network> network =
+        arms.hasPair() ? Optional.of(network(arms, method)) : Optional.empty();
+    keep(evidence, asked, network);
+    return network;
+  }
+
+  /** Networks at hand belong to one evidence: another's positions mean something else. */
+  private synchronized Optional<Network> known(Evidence evidence, Asked asked) {
+    if (of != evidence) {
+      recent.clear();
+      of = evidence;
+    }
+    return recent.get(asked);
+  }
+
+  private synchronized void keep(Evidence evidence, Asked asked, Optional<Network> network) {
+    if (of == evidence) {
+      recent.put(asked, network);
+    }
+  }
+
+  private Network network(DisciplineArms arms, VarianceMethod method) {
     Network.Numbered numbered = new Network.Numbered(arms);
-    return Optional.of(new Network(arms, numbered, fit(new Key(numbered.arms, method))));
+    Key key = new Key(numbered.arms, method);
+    NetworkFit fit = fits.get(key);
+    if (fit == null) {
+      fit = NetworkFitter.fit(key.arms, FitOptions.of(method));
+      fitted.incrementAndGet();
+      fits.put(key, fit);
+    }
+    return new Network(arms, numbered, fit);
   }
 
   /** How many networks had to be fitted so far. */
-  public synchronized long fitted() {
-    return fitted;
-  }
-
-  private NetworkFit fit(Key key) {
-    synchronized (this) {
-      NetworkFit known = fits.get(key);
-      if (known != null) {
-        return known;
-      }
-    }
-    NetworkFit fit = NetworkFitter.fit(key.arms, FitOptions.of(key.method));
-    synchronized (this) {
-      fitted++;
-      if (key.bytes() <= room && fits.put(key, fit) == null) {
-        kept += key.bytes();
-      }
-      Iterator<Key> oldest = fits.keySet().iterator();
-      while (kept > room) {
-        kept -= oldest.next().bytes();
-        oldest.remove();
-      }
-    }
-    return fit;
+  public long fitted() {
+    return fitted.get();
   }
 }

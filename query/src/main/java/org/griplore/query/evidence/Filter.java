@@ -1,6 +1,7 @@
 package org.griplore.query.evidence;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -173,6 +174,11 @@ public final class Filter {
   public boolean takes(ModelRecord model) {
     return (season == null || model.season() == null || model.season() == season)
         && (segment == null || segment.equalsIgnoreCase(model.segment()));
+  }
+
+  /** What the filter asks, equal for filters that let the same entries of one evidence count. */
+  public List<Object> key() {
+    return Arrays.asList(size, rim, season, segment, from, to, kinds, makers);
   }
 
   /** Whether anything is filtered at all. */

@@ -84,6 +84,11 @@ public final class NetworkFit {
     return basis.rows.tests;
   }
 
+  /** Number of models, those in no part included. */
+  public int models() {
+    return basis.arms.models();
+  }
+
   /** Number of arms in those tests. */
   public int arms() {
     return basis.rows.arms;
