@@ -24,6 +24,7 @@ import org.griplore.query.profile.LineQuestion;
 import org.griplore.query.profile.ModelQuestion;
 import org.griplore.query.question.Desk;
 import org.griplore.query.question.Question;
+import org.griplore.query.table.TableQuestion;
 
 /** Every question the archive answers, in the order of the help. */
 public final class Questions {
@@ -36,6 +37,7 @@ public final class Questions {
           new ContrastQuestion(),
           new GenerationsQuestion(),
           new RunsQuestion(),
+          new TableQuestion(),
           new FindQuestion(),
           new TallyQuestion(),
           new TestsQuestion(),

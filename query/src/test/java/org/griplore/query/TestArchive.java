@@ -46,6 +46,7 @@ public final class TestArchive implements AutoCloseable {
     private final String size;
     private final List<Entry> entries = new ArrayList<>();
     private final List<Note> notes = new ArrayList<>();
+    private Double massKg;
 
     private Told(String key, String date, SourceKind kind, String size) {
       this.key = key;
@@ -73,6 +74,12 @@ public final class TestArchive implements AutoCloseable {
                       new ResultCells(
                           value == null ? null : cell, null, null, place == null ? null : cell),
                       ""))));
+      return this;
+    }
+
+    /** The mass of the car, kg. */
+    public Told on(double vehicleMassKg) {
+      massKg = vehicleMassKg;
       return this;
     }
 
@@ -107,7 +114,7 @@ public final class TestArchive implements AutoCloseable {
                     test.size,
                     null,
                     null,
-                    null,
+                    test.massKg,
                     null,
                     null,
                     null,

@@ -12,7 +12,8 @@ import java.util.function.Function;
  * @param format how the value is to be read
  * @param decimals digits after the point shown to people; JSON has them all
  * @param detail whether it is left out of tables (JSON always has it)
- * @param inner the columns of the rows inside, for {@link Format#ROWS}; else empty
+ * @param inner the columns of the rows inside, for {@link Format#ROWS}, or of a figure's parts, the
+ *     value first, for {@link Format#FIGURE}; else empty
  * @param value the value, or null when it is missing
  */
 public record Column<R>(
@@ -39,6 +40,12 @@ public record Column<R>(
   public static <R, S> Column<R> rows(
       String key, String label, List<Column<S>> inner, Function<R, List<S>> value) {
     return new Column<>(key, label, Format.ROWS, 0, true, inner, value::apply);
+  }
+
+  /** A column of figures; {@code parts} are the columns of a table that has one for each part. */
+  public static <R, F extends Figure> Column<R> figure(
+      String key, String label, int decimals, List<Column<F>> parts, Function<R, F> value) {
+    return new Column<>(key, label, Format.FIGURE, decimals, false, parts, value::apply);
   }
 
   /** The same column, left out of tables. */

@@ -1,8 +1,8 @@
 package org.griplore.query.answer;
 
 /**
- * A figure in a comparison table: a value, its place and its difference. Any may be null, but not
- * value and place both.
+ * A figure in a comparison table: a value, its place and its difference. Any may be null; one
+ * without value, place and difference says that there is no evidence.
  */
 public interface Figure {
   /** The value in the column's unit. */
@@ -18,5 +18,20 @@ public interface Figure {
   String deltaUnit();
 
   /** Number of the stored result that it leads to. */
-  long result();
+  Long result();
+
+  /** Lower end of the difference's interval. */
+  default Double low() {
+    return null;
+  }
+
+  /** Upper end of the difference's interval. */
+  default Double high() {
+    return null;
+  }
+
+  /** What stands before the value: a sign that it was not measured, or nothing. */
+  default String mark() {
+    return "";
+  }
 }

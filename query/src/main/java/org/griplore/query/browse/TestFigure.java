@@ -32,7 +32,7 @@ public record TestFigure(
     Double delta,
     String deltaUnit,
     Double logDifference,
-    long result)
+    Long result)
     implements Figure {
   static final List<Column<TestFigure>> COLUMNS =
       List.of(
@@ -50,8 +50,17 @@ public record TestFigure(
               .asDetail(),
           Column.of("result", "Result", Format.RESULT, TestFigure::result));
 
+  /** What a table that takes one column for each figure says of it, the value first. */
+  static List<Column<TestFigure>> parts(int decimals) {
+    return List.of(
+        Column.number("value", "value", Format.NUMBER, decimals, TestFigure::value),
+        Column.of("place", "place", Format.PLACE, TestFigure::place),
+        Column.number("delta", "difference", Format.DELTA, 1, TestFigure::delta),
+        Column.of("result", "result", Format.RESULT, TestFigure::result));
+  }
+
   /** Digits after the point as testers print them. */
-  static int decimals(String unit) {
+  public static int decimals(String unit) {
     if (unit == null) {
       return 0;
     }

@@ -155,13 +155,11 @@ public final class TestQuestion implements Question {
       String unit = unitOf.get(discipline);
       String name = evidence.catalogue().get(discipline).name();
       columns.add(
-          new Column<>(
+          Column.figure(
               discipline,
               unit == null || unit.isEmpty() ? name : name + ", " + unit,
-              Format.FIGURE,
               TestFigure.decimals(unit),
-              false,
-              List.of(),
+              TestFigure.parts(TestFigure.decimals(unit)),
               row -> row.figures().get(discipline)));
     }
     columns.add(Column.rows("results", "Results", TestFigure.COLUMNS, TestQuestion::figures));

@@ -3,6 +3,7 @@ package org.griplore.query.estimate;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Set;
+import java.util.function.IntPredicate;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
 import org.griplore.query.evidence.Filter;
@@ -90,6 +91,25 @@ public final class DisciplineArms {
           measure.variance(results.value()[row], results.spread()[row], results.runs()[row]);
       size++;
     }
+  }
+
+  /** The arms of some entries. */
+  DisciplineArms within(IntPredicate entries) {
+    DisciplineArms some = new DisciplineArms(measure);
+    some.room(size);
+    for (int i = 0; i < size; i++) {
+      if (entries.test(entry[i])) {
+        some.test[some.size] = test[i];
+        some.model[some.size] = model[i];
+        some.entry[some.size] = entry[i];
+        some.result[some.size] = result[i];
+        some.y[some.size] = y[i];
+        some.variance[some.size] = variance[i];
+        some.size++;
+      }
+    }
+    some.room(some.size);
+    return some;
   }
 
   private double on(double value, Unit unit) {

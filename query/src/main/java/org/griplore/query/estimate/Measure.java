@@ -40,6 +40,12 @@ public final class Measure {
     return value > 0 ? sign * Math.log(value) : Double.NaN;
   }
 
+  /** The value in a unit that stands at a point of the scale: what {@link #of} is the way to. */
+  public double back(double onScale, Unit unit) {
+    int sign = discipline.directionOf(unit).sign();
+    return ratio ? Math.exp(sign * onScale) : sign * onScale;
+  }
+
   /** Variance of a mean of runs on the scale; NaN when spread or runs are not known. */
   public double variance(double value, double spread, int runs) {
     if (Double.isNaN(spread) || runs < 1) {

@@ -1,10 +1,13 @@
 package org.griplore.query.estimate;
 
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.function.IntPredicate;
 import org.griplore.query.evidence.Exclusions;
 import org.griplore.query.network.Arms;
 import org.griplore.query.network.Comparison;
@@ -37,6 +40,32 @@ public final class Network {
     if (fit.singleArmTests() > 0) {
       excluded.add("tests with one such result only", fit.singleArmTests());
     }
+  }
+
+  private Network(Network whole, DisciplineArms arms, NetworkFit fit) {
+    this.arms = arms;
+    this.models = whole.models;
+    this.tests = whole.tests;
+    this.fit = fit;
+    this.excluded = whole.excluded;
+  }
+
+  /**
+   * What some of the entries say by themselves, with error and interplay as all of them show; empty
+   * when no test has two of them. What was left out is told of the whole.
+   */
+  public Optional<Network> within(IntPredicate entries) {
+    DisciplineArms some = arms.within(entries);
+    if (!some.hasPair()) {
+      return Optional.empty();
+    }
+    Set<Long> taken = new HashSet<>();
+    for (int i = 0; i < some.size(); i++) {
+      taken.add((long) Arrays.binarySearch(tests, some.test()[i]) << 32 | own(some.model()[i]));
+    }
+    return Optional.of(
+        new Network(
+            this, some, fit.within((test, model) -> taken.contains((long) test << 32 | model))));
   }
 
   /** Arms with models and tests numbered without gaps, in the order of the evidence. */

@@ -74,6 +74,24 @@ public final class Names {
   }
 
   /**
+   * The models of these names, each once; one value may hold several names with commas between.
+   *
+   * @throws Refusal as {@link #model}
+   */
+  public List<Integer> models(String option, List<String> given) {
+    Set<Integer> found = new LinkedHashSet<>();
+    for (String value : given) {
+      boolean one = !value.contains(",") || byKey.containsKey(NameKey.of(value));
+      for (String name : one ? new String[] {value} : value.split(",")) {
+        if (!name.isBlank()) {
+          found.add(model(option, name.strip()));
+        }
+      }
+    }
+    return List.copyOf(found);
+  }
+
+  /**
    * The models of a line, or the one model of this name.
    *
    * @return their positions

@@ -1,5 +1,6 @@
 package org.griplore.query.network;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -223,6 +224,46 @@ public final class NetworkFit {
     return Optional.of(estimate(value, Math.sqrt(covariance.ofCombination(positions, weights))));
   }
 
+  /** Which arms of a fit are taken. */
+  @FunctionalInterface
+  public interface ArmChoice {
+    /** Whether the arm of this model in this test is taken. */
+    boolean takes(int test, int model);
+  }
+
+  /**
+   * The same equations over some of the arms, each with the variance that this fit gives it: error
+   * and interplay are not estimated again, so a difference by fewer tests is never surer than by
+   * all. Its intervals are normal ones; where this fit's are by t, so should be those made from it.
+   */
+  public NetworkFit within(ArmChoice choice) {
+    TestRows rows = basis.rows;
+    int[] test = new int[rows.arms];
+    int[] model = new int[rows.arms];
+    double[] y = new double[rows.arms];
+    double[] variance = new double[rows.arms];
+    int n = 0;
+    for (int t = 0; t < rows.tests; t++) {
+      for (int i = rows.start[t]; i < rows.start[t + 1]; i++) {
+        if (choice.takes(rows.testNumber[t], rows.model[i])) {
+          test[n] = rows.testNumber[t];
+          model[n] = rows.model[i];
+          y[n] = rows.y[i];
+          variance[n++] = scale / point.weights[i];
+        }
+      }
+    }
+    Arms some =
+        new Arms(
+            basis.arms.tests(),
+            basis.arms.models(),
+            Arrays.copyOf(test, n),
+            Arrays.copyOf(model, n),
+            Arrays.copyOf(y, n),
+            Arrays.copyOf(variance, n));
+    return NetworkFitter.fit(some, FitOptions.of(VarianceMethod.NONE));
+  }
+
   /** Direct and indirect evidence on the difference of two models, first minus second. */
   public Evidence evidence(int first, int second) {
     return new EvidenceSplitter(this).split(first, second);
@@ -250,7 +291,7 @@ public final class NetworkFit {
    * fewer than two models.
    */
   public OptionalDouble testEffect(int test) {
-    int at = java.util.Arrays.binarySearch(basis.rows.testNumber, test);
+    int at = Arrays.binarySearch(basis.rows.testNumber, test);
     return at < 0 ? OptionalDouble.empty() : OptionalDouble.of(testEffects[at]);
   }
 

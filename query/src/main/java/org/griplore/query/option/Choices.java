@@ -52,7 +52,7 @@ public final class Choices {
           }
         });
     for (Option option : options) {
-      if (option.given() == Option.Given.REQUIRED_ARGUMENTS && !kept.containsKey(option.name())) {
+      if (option.isNeeded() && !kept.containsKey(option.name())) {
         throw new Refusal(
             "`"
                 + kind
@@ -103,6 +103,13 @@ public final class Choices {
   /** All values of an option; none when it was not given. */
   public List<String> all(String name) {
     return new ArrayList<>(given.getOrDefault(name, List.of()));
+  }
+
+  /** The same choices as if an option had not been given. */
+  public Choices without(String name) {
+    Map<String, List<String>> fewer = new LinkedHashMap<>(given);
+    fewer.remove(name);
+    return new Choices(options, fewer);
   }
 
   /** Whether the option was given. */

@@ -20,6 +20,8 @@ public record Option(
     ONCE,
     /** Any number of times, by name. */
     REPEATED,
+    /** At least once, by name. */
+    REQUIRED,
     /** Any number of times; the command line takes it without its name. */
     ARGUMENTS,
     /** At least once; the command line takes it without its name. */
@@ -34,6 +36,16 @@ public record Option(
   /** An option given any number of times. */
   public static Option repeated(String name, String value, String meaning) {
     return new Option(name, value, meaning, Given.REPEATED, null, List.of());
+  }
+
+  /** An option given at least once. */
+  public static Option required(String name, String value, String meaning) {
+    return new Option(name, value, meaning, Given.REQUIRED, null, List.of());
+  }
+
+  /** Whether the question cannot be answered without it. */
+  public boolean isNeeded() {
+    return given == Given.REQUIRED || given == Given.REQUIRED_ARGUMENTS;
   }
 
   /** The plain arguments of the command line. */

@@ -54,10 +54,18 @@ public final class CommonOptions {
    * @throws org.griplore.store.vocabulary.Refusal when it is unknown, or the reports' own totals
    */
   public static String comparable(Choices choices, DisciplineCatalogue catalogue) {
-    String key = discipline(choices, catalogue);
-    if (key.equals("overall")) {
+    return comparable("discipline", choices.text("discipline"), catalogue);
+  }
+
+  /**
+   * A discipline's key, when results of different tests are to be set on one scale.
+   *
+   * @throws org.griplore.store.vocabulary.Refusal when it is unknown, or the reports' own totals
+   */
+  public static String comparable(String option, String key, DisciplineCatalogue catalogue) {
+    if (known(option, key, catalogue).equals("overall")) {
       throw Choices.refusal(
-          "discipline",
+          option,
           key,
           "a discipline: totals of different reports hold their testers' weights, so they are never"
               + " set on one scale; see `placings`");

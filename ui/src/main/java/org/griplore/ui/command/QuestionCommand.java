@@ -44,7 +44,7 @@ final class QuestionCommand implements Action {
                 .description(sentence(option))
                 .build());
       } else {
-        spec.addOption(option(option));
+        spec.addOption(option(option, arity(option)));
       }
     }
     spec.addOption(CommonWords.archive());
@@ -52,11 +52,19 @@ final class QuestionCommand implements Action {
     return spec;
   }
 
-  private static OptionSpec option(Option option) {
+  /** Several values may follow one name where no plain arguments could be meant. */
+  private String arity(Option option) {
+    return option.given() == Option.Given.ONCE
+            || question.options().stream().anyMatch(Option::isArgument)
+        ? "1"
+        : "1..*";
+  }
+
+  private static OptionSpec option(Option option, String arity) {
     return OptionSpec.builder("--" + option.name())
         .type(List.class)
         .auxiliaryTypes(String.class)
-        .arity("1")
+        .arity(arity)
         .paramLabel(option.words().isEmpty() ? option.value() : String.join("|", option.words()))
         .description(sentence(option))
         .build();
@@ -65,7 +73,7 @@ final class QuestionCommand implements Action {
   private static String sentence(Option option) {
     String meaning = option.meaning();
     String sentence = Character.toUpperCase(meaning.charAt(0)) + meaning.substring(1);
-    if (option.given() == Option.Given.REPEATED) {
+    if (option.given() == Option.Given.REPEATED || option.given() == Option.Given.REQUIRED) {
       sentence += "; may be repeated";
     }
     if (option.fallback() != null) {

@@ -18,8 +18,8 @@ import org.griplore.store.text.Snippet;
 
 /**
  * Writes an answer's rows as CSV: comma, decimal point, full precision, missing is empty. Lists of
- * texts are joined by {@code |}; rows inside rows are left to JSON. A figure takes four columns:
- * the value, {@code .place}, {@code .delta} and {@code .result}.
+ * texts are joined by {@code |}; rows inside rows are left to JSON. A figure takes several columns:
+ * the value, and the column's parts behind a point.
  */
 final class CsvAnswer {
   private static final CsvMapper MAPPER =
@@ -34,9 +34,7 @@ final class CsvAnswer {
     for (Column<R> column : columns) {
       schema.addColumn(column.key());
       if (column.format() == Format.FIGURE) {
-        schema.addColumn(column.key() + ".place");
-        schema.addColumn(column.key() + ".delta");
-        schema.addColumn(column.key() + ".result");
+        parts(column).forEach(part -> schema.addColumn(column.key() + "." + part.key()));
       }
     }
     try {
@@ -57,14 +55,23 @@ final class CsvAnswer {
     }
   }
 
+  /** The columns of a figure's parts but the first, which is the value. */
+  private static List<? extends Column<?>> parts(Column<?> column) {
+    return column.inner().subList(1, column.inner().size());
+  }
+
+  /** The parts belong to the figure: both come from the same {@code Column.figure}. */
+  @SuppressWarnings("unchecked")
+  private static <F> Object part(Column<?> part, Figure figure) {
+    return figure == null ? null : ((Column<F>) part).value().apply((F) figure);
+  }
+
   private static void add(List<Object> cells, Column<?> column, Object value) {
     switch (column.format()) {
       case FIGURE -> {
         Figure figure = (Figure) value;
         cells.add(figure == null ? null : figure.value());
-        cells.add(figure == null ? null : figure.place());
-        cells.add(figure == null ? null : figure.delta());
-        cells.add(figure == null ? null : figure.result());
+        parts(column).forEach(part -> cells.add(part(part, figure)));
       }
       case SNIPPET -> cells.add(value == null ? null : ((Snippet) value).text());
       case TEXTS ->

@@ -93,12 +93,16 @@ public final class Shown {
     return value > 0 && value < least ? "<" + number(least, decimals) : number(value, decimals);
   }
 
+  /** The value with its place, then the difference with its interval. */
   private static String figure(Figure figure, int decimals) {
     String value = figure.value() == null ? "" : number(figure.value(), decimals);
-    if (figure.place() == null) {
-      return value;
+    if (figure.place() != null) {
+      value = value.isEmpty() ? "place " + figure.place() : value + " (" + figure.place() + ")";
     }
-    return value.isEmpty() ? "place " + figure.place() : value + " (" + figure.place() + ")";
+    if (value.isEmpty()) {
+      return MISSING;
+    }
+    return figure.mark() + value;
   }
 
   private static String snippet(Snippet snippet) {

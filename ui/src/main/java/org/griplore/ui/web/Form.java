@@ -85,7 +85,7 @@ public record Form(String action, List<Field> fields, List<Offers.NameList> offe
 
   /** Whether the question cannot be asked without this option. */
   static boolean isNeeded(Option option) {
-    return option.given() == Option.Given.REQUIRED_ARGUMENTS;
+    return option.isNeeded();
   }
 
   /** Words to search for stand in one field, however many there are. */

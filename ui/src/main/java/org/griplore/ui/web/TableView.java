@@ -134,7 +134,7 @@ public record TableView(List<Head> heads, List<List<CellView>> rows) {
     }
     return new CellView(
         value,
-        Addresses.result(figure.result()),
+        figure.result() == null ? null : Addresses.result(figure.result()),
         "number",
         extra.isEmpty() ? null : String.join(" · ", extra),
         List.of());

@@ -1,0 +1,151 @@
+package org.griplore.query.table;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.griplore.query.answer.Exclusion;
+import org.griplore.query.compare.CompareOptions;
+import org.griplore.query.evidence.Citations;
+import org.griplore.query.evidence.Evidence;
+import org.griplore.query.evidence.Exclusions;
+import org.griplore.query.question.CommonOptions;
+
+/** Puts a table's columns together: rows, sentences, what was left out, sources. */
+final class TableAnswer {
+  private final Evidence evidence;
+  private final Likeness likeness;
+  private final Map<Integer, String> field;
+  private final Map<String, DisciplineColumn> columns;
+  private final Map<String, List<ComparedFigure>> figures = new LinkedHashMap<>();
+  private final List<WeightedTotal> totals;
+  private final Citations citations;
+  private final TreeSet<Integer> likeTests = new TreeSet<>();
+
+  TableAnswer(
+      Evidence evidence,
+      Likeness likeness,
+      Map<Integer, String> field,
+      Map<String, DisciplineColumn> columns,
+      Map<String, Double> weights) {
+    this.evidence = evidence;
+    this.likeness = likeness;
+    this.field = field;
+    this.columns = columns;
+    this.citations = new Citations(evidence);
+    columns.forEach((key, column) -> figures.put(key, column.figures()));
+    this.totals = weights.isEmpty() ? null : WeightedTotals.of(columns, weights, field.size());
+    TreeSet<Integer> cited = new TreeSet<>();
+    for (DisciplineColumn column : columns.values()) {
+      column.likeEntries().forEach(entry -> likeTests.add(evidence.entries().test()[entry]));
+      column.network().entries().stream()
+          .filter(entry -> field.containsKey(evidence.entries().model()[entry]))
+          .forEach(cited::add);
+    }
+    cited.forEach(citations::citeEntry);
+  }
+
+  List<TableRow> rows() {
+    List<TableRow> rows = new ArrayList<>();
+    for (Map.Entry<Integer, String> tyre : field.entrySet()) {
+      int row = rows.size();
+      Map<String, ComparedFigure> its = new LinkedHashMap<>();
+      figures.forEach((key, column) -> its.put(key, column.get(row)));
+      rows.add(
+          new TableRow(
+              evidence.models().get(tyre.getKey()).name(),
+              tyre.getValue(),
+              its,
+              totals == null ? null : totals.get(row)));
+    }
+    return rows;
+  }
+
+  private long cells(Basis basis) {
+    return figures.values().stream()
+        .flatMap(List::stream)
+        .filter(figure -> figure.basis().equals(basis.key()))
+        .count();
+  }
+
+  String summary() {
+    if (columns.isEmpty()) {
+      return "No test says how these tyres compare.";
+    }
+    return "%s in %s: %s measured in %s, %d expected from other tests, %d without evidence."
+        .formatted(
+            count(field.size(), "tyre"),
+            count(columns.size(), "discipline"),
+            count(cells(Basis.MEASURED), "cell"),
+            count(likeTests.size(), likeness.isOpen() ? "test" : "like test"),
+            cells(Basis.EXPECTED),
+            cells(Basis.NONE));
+  }
+
+  private static String count(long number, String noun) {
+    return number + " " + noun + (number == 1 ? "" : "s");
+  }
+
+  List<Exclusion> excluded(Exclusions excluded) {
+    columns
+        .values()
+        .forEach(
+            column ->
+                column
+                    .network()
+                    .excluded()
+                    .list()
+                    .forEach(left -> excluded.add(left.reason(), left.count())));
+    return excluded.list();
+  }
+
+  List<String> caveats(Reference reference) {
+    List<String> caveats = new ArrayList<>();
+    if (!likeness.isOpen()) {
+      caveats.add(
+          "Like tests: " + likeness.meaning() + "; a test that does not state it is not like.");
+    }
+    if (cells(Basis.EXPECTED) > 0) {
+      caveats.add(
+          "Values with \u2248 are expected from tests of other sizes or cars, not measured in like ones.");
+    }
+    if (reference.chosen() != null) {
+      long without =
+          figures.values().stream()
+              .flatMap(List::stream)
+              .filter(figure -> !figure.basis().equals(Basis.NONE.key()) && figure.delta() == null)
+              .count();
+      if (without > 0) {
+        caveats.add(
+            evidence.models().get(reference.chosen()).name()
+                + " has no figure in some disciplines: no differences there.");
+      }
+    }
+    if (totals != null) {
+      caveats.add(
+          "The total is the weighted mean of differences, each in spreads of the archive's models;"
+              + " a tyre without a weighted discipline has no place in it.");
+    }
+    if (!columns.isEmpty()) {
+      caveats.add(CompareOptions.PER_CENT);
+    }
+    CommonOptions.makerCaveat(citations).ifPresent(caveats::add);
+    caveats.add(CommonOptions.RESULTS_HOLD);
+    return caveats;
+  }
+
+  Citations citations() {
+    return citations;
+  }
+
+  Map<String, Object> relations() {
+    if (likeness.isOpen()) {
+      return Map.of();
+    }
+    Map<String, Object> like = new TreeMap<>(likeness.bounds());
+    like.put("tests", likeTests.stream().map(test -> evidence.tests().get(test).key()).toList());
+    return Map.of("like", like);
+  }
+}

@@ -1,0 +1,172 @@
+package org.griplore.query.table;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.griplore.query.answer.Answer;
+import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Column;
+import org.griplore.query.answer.Format;
+import org.griplore.query.browse.TestFigure;
+import org.griplore.query.estimate.Network;
+import org.griplore.query.evidence.Evidence;
+import org.griplore.query.evidence.Exclusions;
+import org.griplore.query.evidence.Filter;
+import org.griplore.query.network.VarianceMethod;
+import org.griplore.query.option.Choices;
+import org.griplore.query.option.Option;
+import org.griplore.query.option.Weights;
+import org.griplore.query.question.CommonOptions;
+import org.griplore.query.question.Desk;
+import org.griplore.query.question.Question;
+import org.griplore.store.vocabulary.Discipline;
+import org.griplore.store.vocabulary.DisciplineCatalogue;
+
+/** The comparison table for a new test. */
+public final class TableQuestion implements Question {
+  @Override
+  public String kind() {
+    return "table";
+  }
+
+  @Override
+  public String purpose() {
+    return "The comparison table for a new test: what was measured in like tests, what is expected";
+  }
+
+  @Override
+  public String example() {
+    return "table --models \"Velmora Aurelis 5\" \"Drevanox Tarn 3\" --with predecessors"
+        + " --size \"205/55 R16\" --mass 1400";
+  }
+
+  @Override
+  public List<Option> options() {
+    List<Option> options = new ArrayList<>();
+    options.add(Option.required("models", "MODEL", "the tyres of the table"));
+    options.add(
+        Option.repeated("with", "WHOM", "also their predecessors, successors, or usual rivals")
+            .oneOf(List.of(TableField.PREDECESSORS, TableField.SUCCESSORS, TableField.RIVALS)));
+    options.add(
+        Option.once(
+            "size", "SIZE", "the size of the new test: like tests count as measured", null));
+    options.add(
+        Option.once("mass", "KG", "mass of the car: tests on like cars count as measured", null));
+    options.add(
+        Option.once(
+            "reference", "MODEL", "what differences are to: a model, or best, or mean", "best"));
+    options.add(
+        Option.repeated("disciplines", "DISCIPLINE", "the columns; all with evidence if none"));
+    options.add(
+        Option.repeated(
+            "weights", "D=W,...", "your weights for a total, like wet-braking=3,wear=1"));
+    Filter.OPTIONS.stream()
+        .filter(option -> !Set.of("size", "rim").contains(option.name()))
+        .forEach(options::add);
+    return options;
+  }
+
+  @Override
+  public Answer<TableRow> answer(Desk desk, Choices choices) {
+    Evidence evidence = desk.evidence();
+    Filter filter = new Filter(choices.without("size"), evidence);
+    Likeness likeness = Likeness.of(choices);
+    Reference reference = Reference.of(choices, desk.names());
+    List<String> comparable = comparable(desk.catalogue());
+    Map<String, Double> weights = Weights.of(choices, "weights", comparable);
+    Map<Integer, String> field = TableField.of(choices, evidence, desk.names(), filter, reference);
+    List<Integer> models = List.copyOf(field.keySet());
+    Exclusions excluded = new Exclusions();
+    Map<String, DisciplineColumn> columns = new LinkedHashMap<>();
+    for (String discipline : disciplines(choices, desk.catalogue(), weights.keySet())) {
+      Optional<Network> network =
+          desk.networks().of(evidence, discipline, filter, VarianceMethod.REML);
+      DisciplineColumn column =
+          network.isEmpty()
+              ? null
+              : new DisciplineColumn(
+                  evidence, discipline, network.get(), likeness, models, reference);
+      if (column != null && column.hasEvidence()) {
+        columns.put(discipline, column);
+      } else {
+        excluded.add("disciplines in which no test tells of these tyres");
+      }
+    }
+    TableAnswer told = new TableAnswer(evidence, likeness, field, columns, weights);
+    return new Answer<>(
+        new Asked(
+            kind(),
+            "How do these tyres compare" + likeness.asked() + filter.words() + "?",
+            choices.given()),
+        told.summary(),
+        columns(evidence, columns, !weights.isEmpty()),
+        columns.isEmpty() ? List.of() : told.rows(),
+        told.excluded(excluded),
+        told.caveats(reference),
+        told.citations().list(),
+        told.relations());
+  }
+
+  /** Disciplines that results can be compared in: not the reports' own totals. */
+  private static List<String> comparable(DisciplineCatalogue catalogue) {
+    return catalogue.all().stream()
+        .map(Discipline::key)
+        .filter(key -> !key.equals("overall"))
+        .toList();
+  }
+
+  private static List<String> disciplines(
+      Choices choices, DisciplineCatalogue catalogue, Set<String> weighted) {
+    Set<String> wanted = new LinkedHashSet<>();
+    for (String value : choices.all("disciplines")) {
+      for (String key : value.split(",")) {
+        if (!key.isBlank()) {
+          wanted.add(CommonOptions.comparable("disciplines", key.strip(), catalogue));
+        }
+      }
+    }
+    if (wanted.isEmpty()) {
+      return comparable(catalogue);
+    }
+    wanted.addAll(weighted);
+    return List.copyOf(wanted);
+  }
+
+  private static List<Column<TableRow>> columns(
+      Evidence evidence, Map<String, DisciplineColumn> disciplines, boolean weighted) {
+    List<Column<TableRow>> columns = new ArrayList<>();
+    columns.add(Column.of("model", "Model", Format.MODEL, TableRow::model));
+    columns.add(Column.<TableRow>of("role", "Role", Format.TEXT, TableRow::role).asDetail());
+    disciplines.forEach(
+        (key, column) -> {
+          String name = evidence.catalogue().get(key).name();
+          int decimals = TestFigure.decimals(column.unit());
+          columns.add(
+              Column.figure(
+                  key,
+                  column.unit() == null || column.unit().isEmpty()
+                      ? name
+                      : name + ", " + column.unit(),
+                  decimals,
+                  ComparedFigure.parts(decimals),
+                  row -> row.figures().get(key)));
+        });
+    if (weighted) {
+      columns.addAll(totals());
+    }
+    return columns;
+  }
+
+  private static List<Column<TableRow>> totals() {
+    return List.of(
+        Column.number("total", "Weighted total", Format.DELTA, 2, row -> row.total().value()),
+        Column.number("totalLow", "from", Format.DELTA, 2, row -> row.total().low()),
+        Column.number("totalHigh", "to", Format.DELTA, 2, row -> row.total().high()),
+        Column.of("totalPlace", "Place", Format.PLACE, row -> row.total().place()),
+        Column.of("totalLeftOut", "Left out of it", Format.TEXTS, row -> row.total().leftOut()));
+  }
+}
