@@ -33,14 +33,14 @@ public final class Addresses {
     return of(kind, "", changed);
   }
 
-  /** The page of a model: its placings. */
+  /** The page of a model: its record. */
   public static String model(String name) {
-    return of("placings", "", Map.of("model", List.of(name)));
+    return of("model", "", Map.of("model", List.of(name)));
   }
 
-  /** The page of a line: its models. */
+  /** The page of a line: its generations. */
   public static String line(String name) {
-    return of("models", "", Map.of("line", List.of(name)));
+    return of("line", "", Map.of("line", List.of(name)));
   }
 
   /** The page of a test. */

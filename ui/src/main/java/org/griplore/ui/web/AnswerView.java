@@ -1,7 +1,6 @@
 package org.griplore.ui.web;
 
 import java.util.List;
-import java.util.function.UnaryOperator;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Exclusion;
@@ -33,16 +32,9 @@ public record AnswerView(
         question,
         answer,
         Form.of(question, answer.asked().options(), offers),
-        TableView.of(columns, answer.rows(), modelPages(answer)),
+        TableView.of(columns, answer.rows(), Doors.of(answer)),
         answer.rows().size() <= ROWS_OPENED ? TableView.inner(columns, answer.rows()) : List.of(),
         Charts.of(answer));
-  }
-
-  /** Among placings a model leads to its own placings, counted in the same way. */
-  private static UnaryOperator<String> modelPages(Answer<?> answer) {
-    return answer.asked().kind().equals("placings")
-        ? name -> Addresses.with(answer.asked(), "model", name)
-        : Addresses::model;
   }
 
   /** Whether anything narrows the question: then its form is closed. */

@@ -23,7 +23,7 @@ final class Charts {
     return switch (answer.asked().kind()) {
       case "holdings" -> HoldingsCharts.of(answer);
       case "placings" -> PlacingsCharts.of(answer);
-      case "standings", "contrast", "generations" -> EffectsCharts.of(answer);
+      case "standings", "contrast", "generations", "model", "line" -> EffectsCharts.of(answer);
       default -> List.of();
     };
   }

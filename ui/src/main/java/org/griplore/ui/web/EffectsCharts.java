@@ -7,13 +7,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.griplore.query.answer.Answer;
+import org.griplore.query.answer.Column;
 import org.griplore.query.compare.ContrastQuestion.ContrastRow;
 import org.griplore.query.compare.GenerationsQuestion.GenerationRow;
-import org.griplore.query.compare.StandingsByPlaces.PlacesRow;
 import org.griplore.query.compare.StandingsQuestion.StandingRow;
 import org.griplore.query.estimate.Difference;
+import org.griplore.query.profile.ProfileRow;
 
-/** Draws differences with their intervals, a plot for each unit. */
+/** Draws differences with their intervals: a plot for each unit, or one for each discipline. */
 final class EffectsCharts {
   private static final int DRAWN = 60;
   private static final int ROW_HEIGHT = 19;
@@ -23,8 +24,9 @@ final class EffectsCharts {
 
   private EffectsCharts() {}
 
-  /** One dot with its bar. */
+  /** One dot with its bar, under the heading of its plot. */
   private record Dot(
+      String plot,
       String label,
       Double effect,
       Double low,
@@ -33,22 +35,29 @@ final class EffectsCharts {
       int tests,
       String address) {}
 
-  static List<Chart> of(Answer<?> answer) {
-    List<Dot> dots = answer.rows().stream().map(EffectsCharts::dot).toList();
-    Map<String, List<Dot>> byUnit = new LinkedHashMap<>();
-    for (Dot dot : dots) {
+  static <R> List<Chart> of(Answer<R> answer) {
+    Door<R> doors = Doors.of(answer);
+    Map<String, List<Dot>> plots = new LinkedHashMap<>();
+    for (R row : answer.rows()) {
+      Dot dot = dot(row, answer.columns(), doors);
       if (dot.effect() != null) {
-        byUnit.computeIfAbsent(dot.unit(), unit -> new ArrayList<>()).add(dot);
+        plots.computeIfAbsent(dot.plot(), plot -> new ArrayList<>()).add(dot);
       }
     }
+    boolean small = plots.keySet().stream().anyMatch(plot -> plot.contains(", "));
     List<Chart> charts = new ArrayList<>();
-    byUnit.forEach((unit, of) -> charts.add(chart(unit, of, charts.size())));
+    plots.forEach(
+        (plot, of) -> {
+          Chart chart = chart(of, charts.size(), small);
+          charts.add(small ? chart.under(plot) : chart);
+        });
     return charts;
   }
 
-  private static Dot dot(Object row) {
+  private static <R> Dot dot(R row, List<Column<R>> columns, Door<R> doors) {
     if (row instanceof StandingRow standing) {
       return new Dot(
+          standing.unit(),
           standing.model(),
           standing.effect(),
           standing.low(),
@@ -57,35 +66,62 @@ final class EffectsCharts {
           standing.tests(),
           Addresses.model(standing.model()));
     }
-    if (row instanceof PlacesRow places) {
+    if (row instanceof ProfileRow profile) {
+      boolean alone = columns.stream().anyMatch(c -> c.key().equals("model") && c.detail());
       return new Dot(
-          places.model(),
-          places.effect(),
-          places.low(),
-          places.high(),
-          "log worth",
-          places.tests(),
-          Addresses.model(places.model()));
+          alone ? profile.unit() : profile.discipline() + ", " + profile.unit(),
+          alone ? profile.discipline() : profile.model(),
+          profile.effect(),
+          profile.low(),
+          profile.high(),
+          profile.unit(),
+          profile.tests(),
+          behind("effect", row, columns, doors));
     }
     if (row instanceof ContrastRow contrast) {
-      return dot(contrast.discipline(), contrast.difference(), contrast.discipline());
+      Difference difference = contrast.difference();
+      return dot(
+          difference.unit(),
+          contrast.discipline(),
+          difference,
+          behind("difference", row, columns, doors));
     }
     GenerationRow step = (GenerationRow) row;
-    return dot(step.newer() + ", " + step.discipline(), step.step(), step.discipline());
+    return dot(
+        step.discipline() + ", " + step.step().unit(),
+        apart(step.older(), step.line()) + " \u2192 " + apart(step.newer(), step.line()),
+        step.step(),
+        behind("step", row, columns, doors));
   }
 
-  private static Dot dot(String label, Difference difference, String discipline) {
+  private static <R> String behind(String key, R row, List<Column<R>> columns, Door<R> doors) {
+    return columns.stream()
+        .filter(column -> column.key().equals(key))
+        .findFirst()
+        .map(column -> doors.address(column, row))
+        .orElse(null);
+  }
+
+  private static Dot dot(String plot, String label, Difference difference, String address) {
     return new Dot(
+        plot,
         label,
         difference.difference(),
         difference.low(),
         difference.high(),
         difference.unit(),
         difference.directTests(),
-        Addresses.discipline(discipline));
+        address);
   }
 
-  private static Chart chart(String unit, List<Dot> dots, int number) {
+  /** What sets a model apart in its line. */
+  private static String apart(String model, String line) {
+    return line != null && model.startsWith(line + " ")
+        ? model.substring(line.length() + 1)
+        : model;
+  }
+
+  private static Chart chart(List<Dot> dots, int number, boolean small) {
     List<Dot> drawn = dots.stream().limit(DRAWN).toList();
     ArrayNode values = Charts.JSON.createArrayNode();
     for (Dot dot : drawn) {
@@ -101,19 +137,20 @@ final class EffectsCharts {
         value.put("low", dot.low()).put("high", dot.high());
       }
     }
+    String unit = dots.get(0).unit();
     String title =
-        BAR
-            + " In "
-            + (unit.equals("%") ? "per cent of performance" : unit)
-            + "."
+        (small || number == 0 ? BAR + " " : "")
+            + (small
+                ? "Each plot has a scale of its own."
+                : "In " + (unit.equals("%") ? "per cent of performance" : unit) + ".")
             + (drawn.size() < dots.size()
                 ? " The first %d of %d are drawn.".formatted(drawn.size(), dots.size())
                 : "");
     int height = ROW_HEIGHT * drawn.size() + AXIS;
-    return new Chart(
-        "chart-effects-" + number,
-        title,
-        height,
-        Charts.specification("effects", title, height, values));
+    ObjectNode specification = Charts.specification("effects", title, height, values);
+    if (small) {
+      ((ObjectNode) specification.at("/layer/1/encoding/x/axis")).put("tickCount", 4);
+    }
+    return new Chart("chart-effects-" + number, title, height, specification);
   }
 }

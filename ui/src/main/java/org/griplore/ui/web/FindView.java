@@ -41,18 +41,8 @@ public record FindView(List<Hit> hits, List<Facet> facets, String earlier, Strin
 
   static FindView of(Answer<?> found, Answer<?> tally) {
     List<Hit> hits = hits(found);
-    Map<String, List<String>> asked = found.asked().options();
-    int limit = number(asked, "limit", PAGE);
-    int skip = number(asked, "skip", 0);
-    String earlier =
-        skip == 0
-            ? null
-            : Addresses.with(found.asked(), "skip", String.valueOf(Math.max(0, skip - limit)));
-    String later =
-        found.excluded().isEmpty()
-            ? null
-            : Addresses.with(found.asked(), "skip", String.valueOf(skip + limit));
-    return new FindView(hits, facets(tally, found), earlier, later);
+    Paging pages = Paging.of(found, PAGE);
+    return new FindView(hits, facets(tally, found), pages.earlier(), pages.later());
   }
 
   static List<Hit> hits(Answer<?> found) {
@@ -69,10 +59,6 @@ public record FindView(List<Hit> hits, List<Facet> facets, String earlier, Strin
             : new Link(hit.discipline(), Addresses.discipline(hit.discipline())),
         hit.date() == null ? null : hit.date().text(),
         hit.file() + ", " + hit.cell().place());
-  }
-
-  private static int number(Map<String, List<String>> options, String name, int fallback) {
-    return options.containsKey(name) ? Integer.parseInt(options.get(name).get(0)) : fallback;
   }
 
   private static List<Facet> facets(Answer<?> tally, Answer<?> found) {

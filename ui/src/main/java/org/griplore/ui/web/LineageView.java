@@ -14,8 +14,9 @@ import org.griplore.query.browse.ModelsQuestion.ModelRow;
  * The lines with their generations, the oldest first.
  *
  * @param lines by name; models of no known line stand under an empty name
+ * @param current the model whose page it is; null on others
  */
-public record LineageView(List<Line> lines) {
+public record LineageView(List<Line> lines, String current) {
   /** A line and its generations. */
   public record Line(String name, String address, List<Generation> generations) {}
 
@@ -32,6 +33,11 @@ public record LineageView(List<Line> lines) {
       String label, String model, String address, String years, String follows, boolean linked) {}
 
   static LineageView of(Answer<?> answer) {
+    return of(answer, null);
+  }
+
+  /** The same on the page of one of the models. */
+  static LineageView of(Answer<?> answer, String current) {
     Map<String, List<ModelRow>> byLine = new LinkedHashMap<>();
     Map<String, ModelRow> byName = new HashMap<>();
     for (Object row : answer.rows()) {
@@ -51,7 +57,7 @@ public record LineageView(List<Line> lines) {
                   .thenComparing(ModelRow::model));
           lines.add(new Line(name, name.isEmpty() ? null : Addresses.line(name), strip(models)));
         });
-    return new LineageView(lines);
+    return new LineageView(lines, current);
   }
 
   /** How many models went before; a ring of them, which no lineage should have, ends the count. */

@@ -19,6 +19,7 @@ public final class Navigation {
           new Link("standings", "Standings"),
           new Link("tests", "Tests"),
           new Link("models", "Models"),
+          new Link("coverage", "Coverage"),
           new Link("find", "Notes"),
           new Link("sources", "Sources"),
           new Link("findings", "Findings"));

@@ -45,6 +45,15 @@ final class Pages {
       case "test" ->
           render(
               "test.jte", Map.of("view", view, "test", TestView.of(view.answer(), notes(given))));
+      case "model" ->
+          render(
+              "record.jte",
+              Map.of("view", view, "record", RecordView.ofModel(view.answer(), desk)));
+      case "line" ->
+          render(
+              "record.jte", Map.of("view", view, "record", RecordView.ofLine(view.answer(), desk)));
+      case "coverage" ->
+          render("coverage.jte", Map.of("view", view, "coverage", CoverageView.of(view.answer())));
       case "models" ->
           render("models.jte", Map.of("view", view, "lineage", LineageView.of(view.answer())));
       case "origin" ->

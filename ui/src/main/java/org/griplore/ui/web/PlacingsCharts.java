@@ -1,12 +1,9 @@
 package org.griplore.ui.web;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.placings.Placing;
 import org.griplore.query.placings.PlacingRow;
 
 /** Draws placings: shares with their intervals, and for few models every place over the years. */
@@ -27,7 +24,7 @@ final class PlacingsCharts {
     }
     charts.add(shares(answer, rows));
     if (rows.size() <= MODELS_WITH_YEARS) {
-      rows.forEach(row -> years(row, rows).ifPresent(charts::add));
+      charts.addAll(years(rows));
     }
     return charts;
   }
@@ -58,62 +55,31 @@ final class PlacingsCharts {
         "chart-shares", title, height, Charts.specification("shares", title, height, values));
   }
 
-  private static java.util.Optional<Chart> years(PlacingRow row, List<PlacingRow> all) {
-    ArrayNode values = Charts.JSON.createArrayNode();
-    for (Placing placing : row.places()) {
-      if (placing.date() != null) {
-        values
-            .addObject()
-            .put("date", placing.date())
-            .put("first", 1)
-            .put("place", placing.place())
-            .put("field", placing.field())
-            .put("test", placing.test())
-            .put("address", Addresses.test(placing.test()));
-      }
-    }
-    if (values.isEmpty()) {
-      return java.util.Optional.empty();
-    }
-    String title =
-        "Places of %s over the years; each line is as long as its field.".formatted(row.model());
-    ObjectNode specification = Charts.specification("places", title, YEARS_HEIGHT, values);
-    scales(specification, all);
-    return java.util.Optional.of(
-        new Chart("chart-places-" + all.indexOf(row), title, YEARS_HEIGHT, specification));
+  private static List<PlacesChart.Dot> dots(PlacingRow row) {
+    return row.places().stream()
+        .filter(placing -> placing.date() != null)
+        .map(
+            placing ->
+                new PlacesChart.Dot(
+                    placing.date(), placing.place(), placing.field(), placing.test()))
+        .toList();
   }
 
-  /** The same scales for all models, so that they can be compared. */
-  private static void scales(ObjectNode specification, List<PlacingRow> rows) {
-    int first =
-        rows.stream()
-            .map(PlacingRow::firstYear)
-            .filter(Objects::nonNull)
-            .mapToInt(y -> y)
-            .min()
-            .orElseThrow();
-    int last =
-        rows.stream()
-            .map(PlacingRow::lastYear)
-            .filter(Objects::nonNull)
-            .mapToInt(y -> y)
-            .max()
-            .orElseThrow();
-    int field =
-        rows.stream()
-            .flatMap(row -> row.places().stream())
-            .mapToInt(Placing::field)
-            .max()
-            .orElse(1);
-    ObjectNode encoding = (ObjectNode) specification.get("encoding");
-    ((ObjectNode) encoding.at("/x/scale"))
-        .putArray("domain")
-        .add(first + "-01-01")
-        .add(last + "-12-31");
-    ((ObjectNode) encoding.at("/y/scale")).putArray("domain").add(0.5).add(field + 0.5);
-    ArrayNode ticks = ((ObjectNode) encoding.at("/y/axis")).putArray("values");
-    for (int place = 1; place <= field; place += field > 8 ? 3 : field > 4 ? 2 : 1) {
-      ticks.add(place);
-    }
+  /** Every model's places over the years, on the same scales. */
+  private static List<Chart> years(List<PlacingRow> rows) {
+    List<Chart> charts = new ArrayList<>();
+    PlacesChart.Scales.of(rows.stream().flatMap(row -> dots(row).stream()).toList())
+        .ifPresent(
+            scales -> {
+              for (PlacingRow row : rows) {
+                String title =
+                    "Places of %s over the years; each line is as long as its field."
+                        .formatted(row.model());
+                PlacesChart.of(
+                        "chart-places-" + rows.indexOf(row), title, YEARS_HEIGHT, dots(row), scales)
+                    .ifPresent(charts::add);
+              }
+            });
+    return charts;
   }
 }

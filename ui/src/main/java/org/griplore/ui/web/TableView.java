@@ -2,7 +2,6 @@ package org.griplore.ui.web;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.UnaryOperator;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Figure;
 import org.griplore.query.answer.Format;
@@ -24,7 +23,8 @@ public record TableView(List<Head> heads, List<List<CellView>> rows) {
    *
    * @param text what it says
    * @param address where it leads; null when nowhere
-   * @param shape how it is set: {@code number}, {@code words}, {@code list} or {@code whole}
+   * @param shape how it is set: {@code number}, {@code name}, {@code words}, {@code list} or {@code
+   *     whole}
    * @param extra a quieter second text (a place, a difference); null when there is none
    * @param pieces the text in pieces with the hits marked; empty when it is not a snippet
    */
@@ -37,11 +37,11 @@ public record TableView(List<Head> heads, List<List<CellView>> rows) {
 
   /** The columns of a table that are not details, laid out. */
   static <R> TableView of(List<Column<R>> columns, List<R> rows) {
-    return of(columns, rows, Addresses::model);
+    return of(columns, rows, Door.none());
   }
 
-  /** The same, with models that lead elsewhere than to their placings. */
-  static <R> TableView of(List<Column<R>> columns, List<R> rows, UnaryOperator<String> modelPage) {
+  /** The same, its figures leading to what is behind them. */
+  static <R> TableView of(List<Column<R>> columns, List<R> rows, Door<R> door) {
     List<Column<R>> shown =
         columns.stream().filter(column -> !column.detail() && isTold(column, rows)).toList();
     List<Head> heads =
@@ -50,7 +50,7 @@ public record TableView(List<Head> heads, List<List<CellView>> rows) {
             .toList();
     List<List<CellView>> cells = new ArrayList<>();
     for (R row : rows) {
-      cells.add(shown.stream().map(column -> cell(column, row, modelPage)).toList());
+      cells.add(shown.stream().map(column -> cell(column, row, door)).toList());
     }
     return new TableView(heads, cells);
   }
@@ -91,19 +91,24 @@ public record TableView(List<Head> heads, List<List<CellView>> rows) {
       case COUNT, YEAR, PLACE, SHARE, CHANCE, NUMBER, DELTA, FIGURE, RESULT -> "number";
       case DATE, FLAG, DISCIPLINE -> "whole";
       case TEXTS -> "list";
-      case TEXT, MODEL, LINE, TEST, SNIPPET, ROWS -> "words";
+      case MODEL, LINE -> "name";
+      case TEXT, TEST, SNIPPET, ROWS -> "words";
     };
   }
 
-  private static <R> CellView cell(Column<R> column, R row, UnaryOperator<String> modelPage) {
+  private static <R> CellView cell(Column<R> column, R row, Door<R> door) {
     Object value = column.value().apply(row);
     String shape = shape(column.format());
     if (value == null) {
       return CellView.of(Shown.MISSING, null, shape);
     }
     String text = Shown.value(column, value);
+    String behind = door.address(column, row);
+    if (behind != null) {
+      return CellView.of(text, behind, shape);
+    }
     return switch (column.format()) {
-      case MODEL -> CellView.of(text, modelPage.apply(text), shape);
+      case MODEL -> CellView.of(text, Addresses.model(text), shape);
       case LINE -> CellView.of(text, Addresses.line(text), shape);
       case TEST -> CellView.of(text, Addresses.test(text), shape);
       case DISCIPLINE -> CellView.of(text, Addresses.discipline(text), shape);

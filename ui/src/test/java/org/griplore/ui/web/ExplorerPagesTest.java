@@ -36,6 +36,13 @@ class ExplorerPagesTest {
         "/placings",
         "/placings?model=Velmora+Aurelis+4",
         "/placings?discipline=wet-braking&top=2&from=2018&source=own&source=independent",
+        "/model?model=Velmora+Aurelis+4",
+        "/model?model=Velmora+Aurelis+4&discipline=wet-braking&from=2018",
+        "/line?line=Velmora+Aurelis",
+        "/standings?discipline=wet-braking&season=summer",
+        "/contrast?model=Velmora+Aurelis+5&model=Velmora+Aurelis+4",
+        "/generations?line=Velmora+Aurelis",
+        "/coverage?season=winter&limit=5",
         "/tests?season=winter",
         "/test?test=own-2021-2&reference=Velmora+Aurelis+4",
         "/models",
@@ -82,7 +89,17 @@ class ExplorerPagesTest {
   @DisplayName("every link on the main pages leads to a page")
   void linksLead() {
     for (String address :
-        List.of("/", "/placings?model=Velmora+Aurelis+4", "/test?test=own-2021-2", "/models")) {
+        List.of(
+            "/",
+            "/placings?model=Velmora+Aurelis+4",
+            "/model?model=Velmora+Aurelis+4",
+            "/line?line=Velmora+Aurelis",
+            "/standings",
+            "/contrast?model=Velmora+Aurelis+5&model=Velmora+Aurelis+4&from=2016",
+            "/generations?line=Velmora+Aurelis&source=own",
+            "/coverage?limit=8",
+            "/test?test=own-2021-2",
+            "/models")) {
       List<String> links = links(body(address));
       assertThat(links).hasSizeGreaterThan(10);
       links.stream()

@@ -1,0 +1,101 @@
+package org.griplore.ui.web;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.griplore.query.answer.Answer;
+import org.griplore.query.answer.Column;
+import org.griplore.query.browse.CoverageQuestion.CoverageRow;
+import org.griplore.ui.render.Shown;
+
+/**
+ * The grid of models and disciplines.
+ *
+ * @param heads the disciplines
+ * @param rows the models of this page
+ * @param pages the page before and behind
+ */
+public record CoverageView(List<Head> heads, List<Row> rows, Paging pages) {
+  private static final int PAGE = 100;
+
+  /** A discipline; its address asks which models were never tested in it. */
+  public record Head(String label, String address, boolean missing) {}
+
+  /** A model with its cells in the order of the heads. */
+  public record Row(
+      TableView.CellView model,
+      String season,
+      TableView.CellView tests,
+      TableView.CellView last,
+      List<Box> boxes) {}
+
+  /**
+   * One model in one discipline.
+   *
+   * @param text number of tests; empty where there is none
+   * @param address the tests; null where there is none
+   * @param level how dark it is: {@code few} to {@code many}, {@code gap} where others of its
+   *     season class were tested, {@code none} where none was
+   */
+  public record Box(String text, String address, String level) {}
+
+  static <R> CoverageView of(Answer<R> answer) {
+    Door<R> doors = Doors.of(answer);
+    List<Column<R>> disciplines =
+        answer.columns().stream().skip(4).filter(column -> !column.detail()).toList();
+    List<String> missing = answer.asked().options().getOrDefault("missing", List.of());
+    List<Head> heads =
+        disciplines.stream().map(column -> head(answer, column.key(), missing)).toList();
+    List<Row> rows = new ArrayList<>();
+    for (R row : answer.rows()) {
+      List<Box> boxes = new ArrayList<>();
+      for (Column<R> discipline : disciplines) {
+        boxes.add(box((CoverageRow) row, discipline.key(), doors.address(discipline, row)));
+      }
+      CoverageRow told = (CoverageRow) row;
+      rows.add(
+          new Row(
+              TableView.CellView.of(told.model(), Addresses.model(told.model()), "words"),
+              told.season() == null ? Shown.MISSING : told.season(),
+              TableView.CellView.of(
+                  String.valueOf(told.tests()), door(answer, doors, "tests", row), "number"),
+              TableView.CellView.of(
+                  told.lastYear() == null ? Shown.MISSING : String.valueOf(told.lastYear()),
+                  door(answer, doors, "lastYear", row),
+                  "number"),
+              boxes));
+    }
+    return new CoverageView(heads, rows, Paging.of(answer, PAGE));
+  }
+
+  private static Head head(Answer<?> answer, String discipline, List<String> missing) {
+    boolean chosen = missing.contains(discipline);
+    List<String> others =
+        chosen
+            ? missing.stream().filter(key -> !key.equals(discipline)).toList()
+            : java.util.stream.Stream.concat(
+                    missing.stream(), java.util.stream.Stream.of(discipline))
+                .toList();
+    Map<String, List<String>> options = new java.util.LinkedHashMap<>(answer.asked().options());
+    options.remove("skip");
+    options.put("missing", others);
+    return new Head(discipline, Addresses.of(answer.asked().kind(), options), chosen);
+  }
+
+  private static <R> String door(Answer<R> answer, Door<R> doors, String key, R row) {
+    return answer.columns().stream()
+        .filter(column -> column.key().equals(key))
+        .findFirst()
+        .map(column -> doors.address(column, row))
+        .orElse(null);
+  }
+
+  private static Box box(CoverageRow row, String discipline, String address) {
+    Integer tests = row.counts().get(discipline);
+    if (tests == null) {
+      return new Box("", null, row.gaps().contains(discipline) ? "gap" : "none");
+    }
+    String level = tests == 1 ? "one" : tests <= 3 ? "few" : tests <= 7 ? "some" : "many";
+    return new Box(String.valueOf(tests), address, level);
+  }
+}

@@ -1,0 +1,199 @@
+package org.griplore.ui.web;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.griplore.query.answer.Answer;
+import org.griplore.query.answer.Asked;
+import org.griplore.query.browse.CoverageQuestion.CoverageRow;
+import org.griplore.query.browse.HoldingsQuestion.HoldingsRow;
+import org.griplore.query.browse.ModelsQuestion.ModelRow;
+import org.griplore.query.browse.TestsQuestion.TestRow;
+import org.griplore.query.compare.ContrastQuestion.ContrastRow;
+import org.griplore.query.compare.GenerationsQuestion.GenerationRow;
+import org.griplore.query.compare.StandingsQuestion.StandingRow;
+import org.griplore.query.evidence.Filter;
+import org.griplore.query.option.Option;
+import org.griplore.query.placings.PlacingRow;
+import org.griplore.query.profile.ProfileRow;
+
+/** The doors of every answer: which results stand behind which figure, under the same filters. */
+final class Doors {
+  private static final Set<String> SHARES =
+      Set.of(
+          "tests",
+          "within",
+          "share",
+          "shareLow",
+          "shareHigh",
+          "expectedByChance",
+          "chanceOfAtLeast",
+          "bestPlace",
+          "medianPlace");
+  private static final Set<String> EFFECTS =
+      Set.of("effect", "se", "low", "high", "score", "bestPlace", "medianPlace");
+  private static final Set<String> DIFFERENCES =
+      Set.of("difference", "step", "se", "low", "high", "direct", "indirect", "disagreementP");
+
+  private final Asked asked;
+  private final Map<String, List<String>> filters;
+
+  private Doors(Asked asked) {
+    this.asked = asked;
+    this.filters = filters(asked);
+  }
+
+  static <R> Door<R> of(Answer<R> answer) {
+    Doors doors = new Doors(answer.asked());
+    return (column, row) -> doors.address(column.key(), row);
+  }
+
+  /** The filters of a question, as the next question takes them. */
+  static Map<String, List<String>> filters(Asked asked) {
+    Map<String, List<String>> filters = new LinkedHashMap<>();
+    for (Option option : Filter.OPTIONS) {
+      if (asked.options().containsKey(option.name())) {
+        filters.put(option.name(), asked.options().get(option.name()));
+      }
+    }
+    return filters;
+  }
+
+  private String address(String key, Object row) {
+    if (row instanceof PlacingRow placing) {
+      boolean alone = asked.options().getOrDefault("model", List.of()).size() == 1;
+      return SHARES.contains(key) && !alone
+          ? Addresses.with(asked, "model", placing.model())
+          : null;
+    }
+    if (row instanceof StandingRow standing) {
+      return standing(key, standing.model(), disciplineAsked("wet-braking"));
+    }
+    if (row instanceof ProfileRow profile) {
+      return profile(key, profile);
+    }
+    if (row instanceof ContrastRow contrast) {
+      return contrast(key, contrast);
+    }
+    if (row instanceof GenerationRow step) {
+      return step(key, step);
+    }
+    return listed(key, row);
+  }
+
+  private String disciplineAsked(String fallback) {
+    return asked.options().getOrDefault("discipline", List.of(fallback)).get(0);
+  }
+
+  private String standing(String key, String model, String discipline) {
+    if (key.equals("tests")) {
+      return ask("tests", "model", model, "discipline", discipline);
+    }
+    return EFFECTS.contains(key) ? ask("model", "model", model, "discipline", discipline) : null;
+  }
+
+  private String profile(String key, ProfileRow row) {
+    boolean shown = asked.kind().equals("model") && asked.options().containsKey("discipline");
+    if (key.equals("discipline")) {
+      return Addresses.with(asked, "discipline", row.discipline());
+    }
+    return shown && !key.equals("tests") ? null : standing(key, row.model(), row.discipline());
+  }
+
+  private String contrast(String key, ContrastRow row) {
+    List<String> models = asked.options().get("model");
+    if (key.equals("directTests")) {
+      return ask(
+          "tests", "model", models.get(0), "model", models.get(1), "discipline", row.discipline());
+    }
+    boolean shown = asked.options().containsKey("discipline");
+    return !shown && (DIFFERENCES.contains(key) || key.equals("discipline"))
+        ? Addresses.with(asked, "discipline", row.discipline())
+        : null;
+  }
+
+  private String step(String key, GenerationRow row) {
+    return switch (key) {
+      case "directTests" ->
+          ask("tests", "model", row.newer(), "model", row.older(), "discipline", row.discipline());
+      case "makerStep" ->
+          Addresses.of(
+              "contrast",
+              options(
+                  Map.of("source", List.of("maker")),
+                  "model",
+                  row.newer(),
+                  "model",
+                  row.older(),
+                  "discipline",
+                  row.discipline()));
+      case "discipline" -> Addresses.with(asked, "discipline", row.discipline());
+      default ->
+          DIFFERENCES.contains(key)
+              ? ask(
+                  "contrast",
+                  "model",
+                  row.newer(),
+                  "model",
+                  row.older(),
+                  "discipline",
+                  row.discipline())
+              : null;
+    };
+  }
+
+  private String listed(String key, Object row) {
+    if (row instanceof CoverageRow model) {
+      return coverage(key, model);
+    }
+    if (row instanceof HoldingsRow holding && holding.year() != null) {
+      return key.equals("tests") || key.equals("results")
+          ? Addresses.holding(holding.discipline(), holding.year())
+          : null;
+    }
+    if (row instanceof ModelRow model && key.equals("tests") && model.tests() > 0) {
+      return ask("tests", "model", model.model());
+    }
+    if (row instanceof TestRow test && key.equals("entries")) {
+      return Addresses.test(test.test());
+    }
+    return null;
+  }
+
+  private String coverage(String key, CoverageRow row) {
+    if (row.counts().containsKey(key)) {
+      return ask("tests", "model", row.model(), "discipline", key);
+    }
+    return switch (key) {
+      case "tests" -> row.tests() == 0 ? null : ask("tests", "model", row.model());
+      case "lastYear" -> {
+        Map<String, List<String>> year = new LinkedHashMap<>(filters);
+        year.put("from", List.of(String.valueOf(row.lastYear())));
+        year.put("to", List.of(String.valueOf(row.lastYear())));
+        yield row.lastYear() == null
+            ? null
+            : Addresses.of("tests", options(year, "model", row.model()));
+      }
+      default -> null;
+    };
+  }
+
+  private String ask(String kind, String... pairs) {
+    return Addresses.of(kind, options(filters, pairs));
+  }
+
+  /** Names and values in turn, before the filters; a name given twice has two values. */
+  private static Map<String, List<String>> options(
+      Map<String, List<String>> filters, String... pairs) {
+    Map<String, List<String>> options = new LinkedHashMap<>();
+    for (int i = 0; i < pairs.length; i += 2) {
+      options.merge(
+          pairs[i],
+          List.of(pairs[i + 1]),
+          (some, more) -> java.util.stream.Stream.concat(some.stream(), more.stream()).toList());
+    }
+    filters.forEach(options::putIfAbsent);
+    return options;
+  }
+}
