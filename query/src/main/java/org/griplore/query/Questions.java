@@ -25,6 +25,7 @@ import org.griplore.query.profile.ModelQuestion;
 import org.griplore.query.question.Desk;
 import org.griplore.query.question.Question;
 import org.griplore.query.table.TableQuestion;
+import org.griplore.query.tradeoff.TradeoffQuestion;
 
 /** Every question the archive answers, in the order of the help. */
 public final class Questions {
@@ -38,6 +39,7 @@ public final class Questions {
           new GenerationsQuestion(),
           new RunsQuestion(),
           new TableQuestion(),
+          new TradeoffQuestion(),
           new FindQuestion(),
           new TallyQuestion(),
           new TestsQuestion(),

@@ -128,6 +128,11 @@ public final class TestArchive implements AutoCloseable {
     return this;
   }
 
+  /** A model of a line and what it follows. */
+  public static LineageRow lineage(String maker, String line, String model, String follows) {
+    return new LineageRow(model, maker, line, null, null, null, null, follows, List.of(), null);
+  }
+
   /** Adds lineage rows as one source. */
   public TestArchive add(LineageRow... rows) {
     String name = "source-" + ++sources;

@@ -1,0 +1,277 @@
+package org.griplore.query.tradeoff;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.griplore.query.answer.Answer;
+import org.griplore.query.answer.Asked;
+import org.griplore.query.compare.CompareOptions;
+import org.griplore.query.estimate.Difference;
+import org.griplore.query.estimate.Measure;
+import org.griplore.query.estimate.ModelStep;
+import org.griplore.query.estimate.Network;
+import org.griplore.query.evidence.Citations;
+import org.griplore.query.evidence.Evidence;
+import org.griplore.query.evidence.Exclusions;
+import org.griplore.query.evidence.Filter;
+import org.griplore.query.evidence.Names;
+import org.griplore.query.network.Compared;
+import org.griplore.query.network.Interval;
+import org.griplore.query.network.VarianceMethod;
+import org.griplore.query.option.Choices;
+import org.griplore.query.option.Option;
+import org.griplore.query.question.CommonOptions;
+import org.griplore.query.question.Desk;
+import org.griplore.query.question.Question;
+import org.griplore.query.statistics.ParetoFront;
+import org.griplore.store.vocabulary.Direction;
+
+/** Whether what is gained in one discipline is paid for in another. */
+public final class TradeoffQuestion implements Question {
+  @Override
+  public String kind() {
+    return "tradeoff";
+  }
+
+  @Override
+  public String purpose() {
+    return "Whether a gain in one discipline is paid for in another, and which models escape that";
+  }
+
+  @Override
+  public String example() {
+    return "tradeoff wet-braking rolling-resistance --season summer";
+  }
+
+  @Override
+  public List<Option> options() {
+    List<Option> options = new ArrayList<>();
+    options.add(
+        Option.arguments(
+            "discipline", "DISCIPLINE", "two disciplines, like wet-braking and wear", true));
+    options.addAll(Filter.OPTIONS);
+    options.add(CompareOptions.VARIANCE);
+    return options;
+  }
+
+  @Override
+  public Answer<TradeoffRow> answer(Desk desk, Choices choices) {
+    List<String> given = choices.all("discipline");
+    if (given.size() != 2 || given.get(0).equals(given.get(1))) {
+      throw Choices.refusal("discipline", String.join(", ", given), "two disciplines");
+    }
+    for (String key : given) {
+      CommonOptions.comparable("discipline", key, desk.catalogue());
+    }
+    Evidence evidence = desk.evidence();
+    Filter filter = new Filter(choices, evidence);
+    VarianceMethod method = CompareOptions.variance(choices);
+    Asked asked =
+        new Asked(
+            kind(),
+            "Is a gain in %s paid for in %s%s?"
+                .formatted(given.get(0), given.get(1), filter.words()),
+            choices.given());
+    Optional<Network> x = desk.networks().of(evidence, given.get(0), filter, method);
+    Optional<Network> y = desk.networks().of(evidence, given.get(1), filter, method);
+    if (x.isEmpty() || y.isEmpty()) {
+      return none(
+          asked,
+          "No test has two models with comparable values in "
+              + given.get(x.isEmpty() ? 0 : 1)
+              + ".",
+          new Exclusions());
+    }
+    Exclusions excluded = new Exclusions();
+    Stream.of(x.get(), y.get())
+        .flatMap(network -> network.excluded().list().stream())
+        .forEach(left -> excluded.add(left.reason(), left.count()));
+    int[] models = CommonPart.of(x.get(), y.get(), evidence.models().size(), excluded);
+    if (models.length < 2) {
+      return none(
+          asked,
+          "No two models are connected by tests in both %s and %s."
+              .formatted(given.get(0), given.get(1)),
+          excluded);
+    }
+    return told(asked, evidence, given, x.get(), y.get(), models, excluded);
+  }
+
+  private static Answer<TradeoffRow> none(Asked asked, String sentence, Exclusions excluded) {
+    return new Answer<>(
+        asked,
+        sentence,
+        TradeoffColumns.of("x", "", "y", ""),
+        List.of(),
+        excluded.list(),
+        List.of(),
+        List.of());
+  }
+
+  private static Answer<TradeoffRow> told(
+      Asked asked,
+      Evidence evidence,
+      List<String> disciplines,
+      Network x,
+      Network y,
+      int[] models,
+      Exclusions excluded) {
+    Axis onX = Axis.of(x, models);
+    Axis onY = Axis.of(y, models);
+    PairedArms pairs = new PairedArms(x.arms(), y.arms());
+    List<ModelStep> steps =
+        ModelStep.all(evidence.models()).stream()
+            .filter(step -> holds(models, step.older()) && holds(models, step.newer()))
+            .toList();
+    StepAxis stepsX = StepAxis.of(x, steps);
+    StepAxis stepsY = StepAxis.of(y, steps);
+    Relation relation = Correlations.of(pairs, onX, onY, stepsX, stepsY);
+    Map<Integer, TradeoffStep> toNewer = new HashMap<>();
+    for (int i = 0; i < steps.size(); i++) {
+      toNewer.put(
+          steps.get(i).newer(),
+          step(
+              evidence,
+              steps.get(i),
+              x.measure(),
+              stepsX.compared().get(i),
+              y.measure(),
+              stepsY.compared().get(i)));
+    }
+    boolean[] front = ParetoFront.of(onX.effect(), onY.effect(), Direction.HIGH, Direction.HIGH);
+    List<TradeoffRow> rows = new ArrayList<>();
+    for (int i = 0; i < models.length; i++) {
+      rows.add(
+          row(
+              evidence.models().get(models[i]).name(),
+              x.measure(),
+              onX,
+              y.measure(),
+              onY,
+              i,
+              front[i],
+              pairs.tests(models[i]),
+              toNewer.get(models[i])));
+    }
+    rows.sort(
+        Comparator.comparing(TradeoffRow::front)
+            .reversed()
+            .thenComparing(row -> -row.x())
+            .thenComparing(TradeoffRow::model));
+    List<TradeoffStep> told = steps.stream().map(step -> toNewer.get(step.newer())).toList();
+    Citations citations = new Citations(evidence);
+    Stream.of(x, y)
+        .flatMap(network -> network.entries().stream())
+        .filter(entry -> holds(models, evidence.entries().model()[entry]))
+        .sorted()
+        .forEach(citations::citeEntry);
+    return new Answer<>(
+        asked,
+        TradeoffWords.summary(disciplines.get(0), disciplines.get(1), relation, rows, told),
+        TradeoffColumns.of(
+            disciplines.get(0),
+            x.measure().shownUnit(),
+            disciplines.get(1),
+            y.measure().shownUnit()),
+        rows,
+        excluded.list(),
+        caveats(evidence, models, x, y, relation, citations),
+        citations.list(),
+        Map.of("relation", relation, "steps", told));
+  }
+
+  private static boolean holds(int[] models, int model) {
+    return Arrays.binarySearch(models, model) >= 0;
+  }
+
+  private static TradeoffRow row(
+      String model,
+      Measure x,
+      Axis onX,
+      Measure y,
+      Axis onY,
+      int i,
+      boolean front,
+      int tests,
+      TradeoffStep step) {
+    var xInterval = onX.interval(i);
+    var yInterval = onY.interval(i);
+    return new TradeoffRow(
+        model,
+        x.shown(onX.effect()[i]),
+        x.shownSe(onX.effect()[i], onX.se(i)),
+        x.shown(xInterval.map(interval -> interval.low()).orElse(null)),
+        x.shown(xInterval.map(interval -> interval.high()).orElse(null)),
+        y.shown(onY.effect()[i]),
+        y.shownSe(onY.effect()[i], onY.se(i)),
+        y.shown(yInterval.map(interval -> interval.low()).orElse(null)),
+        y.shown(yInterval.map(interval -> interval.high()).orElse(null)),
+        front,
+        tests,
+        step,
+        x.log(onX.effect()[i]),
+        x.isRatio() ? onX.se(i) : null,
+        y.log(onY.effect()[i]),
+        y.isRatio() ? onY.se(i) : null);
+  }
+
+  private static TradeoffStep step(
+      Evidence evidence, ModelStep step, Measure x, Compared dx, Measure y, Compared dy) {
+    Optional<Interval> inX = dx.interval(Difference.LEVEL);
+    Optional<Interval> inY = dy.interval(Difference.LEVEL);
+    Double xLow = x.shown(inX.map(Interval::low).orElse(null));
+    Double xHigh = x.shown(inX.map(Interval::high).orElse(null));
+    Double yLow = y.shown(inY.map(Interval::low).orElse(null));
+    Double yHigh = y.shown(inY.map(Interval::high).orElse(null));
+    return new TradeoffStep(
+        Names.lineName(evidence.models().get(step.newer())),
+        evidence.models().get(step.older()).name(),
+        evidence.models().get(step.newer()).name(),
+        x.shown(dx.difference()),
+        xLow,
+        xHigh,
+        y.shown(dy.difference()),
+        yLow,
+        yHigh,
+        TradeoffStep.improvedBoth(xLow, xHigh, yLow, yHigh));
+  }
+
+  private static List<String> caveats(
+      Evidence evidence,
+      int[] models,
+      Network x,
+      Network y,
+      Relation relation,
+      Citations citations) {
+    List<String> caveats = new ArrayList<>();
+    caveats.add(
+        "Plus is better in both, against the mean of the models shown; the front is drawn from the"
+            + " estimates and takes no account of their errors.");
+    if (x.measure().isRatio() || y.measure().isRatio()) {
+      caveats.add(CompareOptions.PER_CENT);
+    }
+    Set<Object> seasons = new HashSet<>();
+    Arrays.stream(models).forEach(m -> seasons.add(evidence.models().get(m).season()));
+    if (seasons.size() > 1) {
+      caveats.add(
+          "Models of several season classes are in: what sets the classes apart can hide or feign a"
+              + " trade-off between models; `--season` keeps to one.");
+    }
+    if (relation.withinTests() != null) {
+      caveats.add(
+          "The scatter of runs draws the correlation inside tests towards zero; those between models"
+              + " and steps are corrected for it.");
+    }
+    caveats.add("A correlation says what goes together, not what causes it.");
+    CommonOptions.makerCaveat(citations).ifPresent(caveats::add);
+    caveats.add(CommonOptions.RESULTS_HOLD);
+    return caveats;
+  }
+}

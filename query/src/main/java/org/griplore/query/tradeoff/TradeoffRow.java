@@ -1,0 +1,30 @@
+package org.griplore.query.tradeoff;
+
+/**
+ * A model in two disciplines, against the mean of the models shown; plus is better in both. Figures
+ * are null where they could not be estimated.
+ *
+ * @param x in the first discipline, in its unit or in per cent of performance
+ * @param y in the second
+ * @param front whether no other model is at least as good in both and better in one
+ * @param tests tests that had the model in both disciplines
+ * @param step the step from its predecessor; null when there is none to compare with
+ * @param logX natural log of x, for ratio disciplines
+ */
+public record TradeoffRow(
+    String model,
+    Double x,
+    Double xSe,
+    Double xLow,
+    Double xHigh,
+    Double y,
+    Double ySe,
+    Double yLow,
+    Double yHigh,
+    boolean front,
+    int tests,
+    TradeoffStep step,
+    Double logX,
+    Double logXSe,
+    Double logY,
+    Double logYSe) {}
