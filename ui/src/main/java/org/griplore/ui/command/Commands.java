@@ -28,7 +28,7 @@ public final class Commands {
     commands.put("add", () -> AddCommand.spec(clock));
     commands.put("undo", UndoCommand::spec);
     commands.put("check", CheckCommand::spec);
-    commands.put("serve", ServeCommand::spec);
+    commands.put("serve", () -> ServeCommand.spec(clock));
     commands.put("demo", () -> DemoCommand.spec(clock));
   }
 

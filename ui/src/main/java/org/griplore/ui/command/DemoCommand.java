@@ -16,6 +16,7 @@ import org.griplore.store.archive.Archive;
 import org.griplore.store.text.NoteIndex;
 import org.griplore.store.vocabulary.Refusal;
 import org.griplore.ui.render.OutputFormat;
+import org.griplore.ui.web.Explorer;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
@@ -74,7 +75,9 @@ final class DemoCommand implements Action {
       answer("placings", Map.of("model", List.of(OLD_GENERATION)), desk, terminal);
       terminal.out().println();
       terminal.out().flush();
-      return serve ? ServeCommand.serve(desk, port, terminal) : ExitCode.ANSWERED;
+      return serve
+          ? ServeCommand.serve(new Explorer(desk, clock), port, terminal)
+          : ExitCode.ANSWERED;
     }
   }
 

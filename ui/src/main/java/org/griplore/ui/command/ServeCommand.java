@@ -2,6 +2,7 @@ package org.griplore.ui.command;
 
 import java.io.IOException;
 import java.net.ServerSocket;
+import java.time.Clock;
 import java.util.concurrent.CountDownLatch;
 import org.griplore.query.option.Choices;
 import org.griplore.query.question.Desk;
@@ -17,15 +18,24 @@ final class ServeCommand implements Action {
   /** No meaning: above the usual ports of development servers. */
   private static final String PORT = "7460";
 
-  private ServeCommand() {}
+  private final Clock clock;
 
-  static CommandSpec spec() {
-    CommandSpec spec = CommandSpec.wrapWithoutInspection(new ServeCommand());
+  private ServeCommand(Clock clock) {
+    this.clock = clock;
+  }
+
+  static CommandSpec spec(Clock clock) {
+    CommandSpec spec = CommandSpec.wrapWithoutInspection(new ServeCommand(clock));
     spec.usageMessage()
         .description("Open the web explorer on this machine, until Ctrl-C.")
         .footer("", "Example: griplore serve --archive my-archive --port 8080");
     spec.addOption(CommonWords.archive());
     spec.addOption(portOption());
+    spec.addOption(
+        OptionSpec.builder("--read-only")
+            .type(boolean.class)
+            .description("Show what the archive holds, and let no page change it")
+            .build());
     return spec;
   }
 
@@ -50,15 +60,17 @@ final class ServeCommand implements Action {
     int port = port(words);
     try (Archive archive = Archive.open(CommonWords.archive(words));
         Desk desk = new Desk(archive, CommonWords.catalogue(archive))) {
-      return serve(desk, port, terminal);
+      Explorer explorer =
+          words.hasMatchedOption("--read-only") ? new Explorer(desk) : new Explorer(desk, clock);
+      return serve(explorer, port, terminal);
     }
   }
 
-  /** Serves until the process is told to end. */
-  static int serve(Desk desk, int port, Terminal terminal) {
+  /** Serves until the process is told to end, and closes the explorer. */
+  static int serve(Explorer opening, int port, Terminal terminal) {
     refuseTakenPort(port);
     CountDownLatch ended = new CountDownLatch(1);
-    try (Explorer explorer = new Explorer(desk)) {
+    try (Explorer explorer = opening) {
       int opened = explorer.start(port);
       Runtime.getRuntime()
           .addShutdownHook(

@@ -9,6 +9,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,10 +26,21 @@ public final class Explorer implements AutoCloseable {
   private final Desk desk;
   private final Javalin server;
   private final Pages pages;
+  private final WriteGate writing;
 
-  /** Prepares the explorer of a desk; {@link #start} opens it. Closing leaves the desk open. */
+  /** An explorer that only reads; {@link #start} opens it. Closing leaves the desk open. */
   public Explorer(Desk desk) {
+    this(desk, WriteGate.closed("This explorer was opened for reading only: it adds nothing."));
+  }
+
+  /** An explorer that may also change the archive, where its folder can be written. */
+  public Explorer(Desk desk, Clock clock) {
+    this(desk, WriteGate.of(desk.archive()));
+  }
+
+  private Explorer(Desk desk, WriteGate writing) {
     this.desk = desk;
+    this.writing = writing;
     this.pages = new Pages(desk);
     this.server =
         Javalin.create(
@@ -42,12 +54,13 @@ public final class Explorer implements AutoCloseable {
                     files.location = Location.CLASSPATH;
                     files.headers = Map.of("Cache-Control", "max-age=86400");
                   });
+              WriteGate.limit(config);
               routes(config.routes);
             });
   }
 
   private void routes(RoutesConfig routes) {
-    routes.before(Gate::pass);
+    routes.before(context -> Gate.pass(context, writing));
     read(
         routes,
         "/",

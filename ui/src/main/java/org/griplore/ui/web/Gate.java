@@ -39,11 +39,14 @@ final class Gate {
 
   private Gate() {}
 
-  /** Only asked by a name of this machine (against DNS rebinding), only to read, not too long. */
-  static void pass(Context context) {
+  /**
+   * Only asked by a name of this machine (against DNS rebinding), only to read or where forms are
+   * taken, not too long.
+   */
+  static void pass(Context context, WriteGate writing) {
     context.header("Content-Security-Policy", CONTENT_POLICY);
     context.header("X-Content-Type-Options", "nosniff");
-    context.header("Referrer-Policy", "no-referrer");
+    context.header("Referrer-Policy", "same-origin");
     context.header("Cross-Origin-Resource-Policy", "same-origin");
     String host = context.host() == null ? "" : context.host();
     String name = host.replaceAll(":\\d+$", "");
@@ -52,9 +55,10 @@ final class Gate {
           403, "This explorer answers on localhost only, not as \"" + name + "\".");
     }
     String method = context.method().name();
-    if (!READING.contains(method)) {
-      context.header("Allow", "GET, HEAD");
-      throw new TurnedAway(405, "This explorer is for reading: " + method + " is not allowed.");
+    boolean form = writing.takes(context.path());
+    if (!READING.contains(method) && !(form && method.equals("POST"))) {
+      context.header("Allow", form ? "GET, HEAD, POST" : "GET, HEAD");
+      throw new TurnedAway(405, "This page is for reading: " + method + " is not allowed.");
     }
     String query = context.queryString();
     if (query != null && query.length() > LONGEST_QUERY) {
