@@ -16,13 +16,13 @@ import org.griplore.query.estimate.PlacesStanding;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Filter;
-import org.griplore.query.network.Interval;
 import org.griplore.query.network.ModelStanding;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
 import org.griplore.query.question.CommonOptions;
 import org.griplore.query.question.Desk;
 import org.griplore.query.question.Question;
+import org.griplore.query.statistics.Interval;
 
 /** How all models stand in one discipline, by every test that connects them. */
 public final class StandingsQuestion implements Question {

@@ -5,7 +5,7 @@ import java.util.OptionalDouble;
 import org.griplore.query.network.Compared;
 import org.griplore.query.network.Estimate;
 import org.griplore.query.network.Evidence;
-import org.griplore.query.network.Interval;
+import org.griplore.query.statistics.Interval;
 
 /**
  * A difference of two models as answers show it, plus: the first is better. Figures are null where

@@ -3,6 +3,8 @@ package org.griplore.query.network;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.griplore.query.statistics.Interval;
+import org.griplore.query.statistics.Tails;
 
 /**
  * The difference of two models.
@@ -39,7 +41,7 @@ public record Compared(Estimate estimate, OptionalDouble predictionSd, OptionalI
     if (predictionSd.isEmpty() || predictionDf.isEmpty()) {
       return Optional.empty();
     }
-    double factor = TailProbability.tFactor(level, predictionDf.getAsInt());
+    double factor = Tails.student(level, predictionDf.getAsInt());
     return Optional.of(Interval.around(difference(), factor * predictionSd.getAsDouble()));
   }
 }

@@ -3,6 +3,8 @@ package org.griplore.query.network;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.griplore.query.statistics.Interval;
+import org.griplore.query.statistics.Tails;
 
 /**
  * An estimate with its standard error.
@@ -27,10 +29,7 @@ public record Estimate(double value, OptionalDouble se, OptionalInt df) {
     if (se.isEmpty()) {
       return Optional.empty();
     }
-    double factor =
-        df.isPresent()
-            ? TailProbability.tFactor(level, df.getAsInt())
-            : TailProbability.normalFactor(level);
+    double factor = df.isPresent() ? Tails.student(level, df.getAsInt()) : Tails.normal(level);
     return Optional.of(Interval.around(value, factor * se.getAsDouble()));
   }
 
@@ -54,8 +53,6 @@ public record Estimate(double value, OptionalDouble se, OptionalInt df) {
     }
     double z = value / se.getAsDouble();
     return OptionalDouble.of(
-        df.isPresent()
-            ? TailProbability.tBeyond(z, df.getAsInt())
-            : TailProbability.normalBeyond(z));
+        df.isPresent() ? Tails.studentTwoSided(z, df.getAsInt()) : Tails.normalTwoSided(z));
   }
 }

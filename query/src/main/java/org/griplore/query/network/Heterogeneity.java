@@ -1,5 +1,7 @@
 package org.griplore.query.network;
 
+import org.griplore.query.statistics.Tails;
+
 /**
  * How far the results of tests scatter beyond their run-level variances.
  *
@@ -11,6 +13,6 @@ package org.griplore.query.network;
 public record Heterogeneity(double q, int df, double p, double iSquared) {
   static Heterogeneity of(double q, int df) {
     double share = q > 0 && q > df ? (q - df) / q : 0;
-    return new Heterogeneity(q, df, TailProbability.chiSquareAbove(q, df), df > 0 ? share : 0);
+    return new Heterogeneity(q, df, df > 0 ? Tails.chiSquaredAbove(q, df) : 1, df > 0 ? share : 0);
   }
 }

@@ -1,9 +1,11 @@
 package org.griplore.query.network;
 
+import org.griplore.query.statistics.Tails;
+
 /**
  * The normal distribution function for very many calls: a table of exact values, 32 a unit, and the
  * Taylor polynomial of fifth degree from the nearest. Its absolute error is below 1e-13, enough for
- * means of probabilities and not for far tails, which {@link TailProbability} gives.
+ * means of probabilities and not for far tails, which {@link Tails} gives.
  */
 final class NormalTable {
   private static final int PER_UNIT = 32;
@@ -14,7 +16,7 @@ final class NormalTable {
   static {
     for (int i = 0; i < BELOW.length; i++) {
       double a = (double) i / PER_UNIT - REACH;
-      BELOW[i] = TailProbability.normalBelow(a);
+      BELOW[i] = Tails.normalAbove(-a);
       DENSITY[i] = Math.exp(-a * a / 2) / Math.sqrt(2 * Math.PI);
     }
   }

@@ -2,6 +2,8 @@ package org.griplore.query.network;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.griplore.query.statistics.Interval;
+import org.griplore.query.statistics.Tails;
 
 /** A pooled estimate with the scatter between the estimates that went into it. Immutable. */
 public final class Pooled {
@@ -88,7 +90,7 @@ public final class Pooled {
 
   /** Prediction interval with a normal quantile. */
   public Interval predictionNormal(double level) {
-    return Interval.around(sums.mean, TailProbability.normalFactor(level) * predictionSd());
+    return Interval.around(sums.mean, Tails.normal(level) * predictionSd());
   }
 
   /**
@@ -101,8 +103,7 @@ public final class Pooled {
   public Optional<Interval> prediction(double level, int df) {
     return df < 1
         ? Optional.empty()
-        : Optional.of(
-            Interval.around(sums.mean, TailProbability.tFactor(level, df) * predictionSd()));
+        : Optional.of(Interval.around(sums.mean, Tails.student(level, df) * predictionSd()));
   }
 
   private double predictionSd() {

@@ -14,8 +14,8 @@ import org.griplore.query.estimate.Network;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.network.Compared;
 import org.griplore.query.network.Estimate;
-import org.griplore.query.network.Interval;
 import org.griplore.query.ranking.Places;
+import org.griplore.query.statistics.Interval;
 import org.griplore.store.vocabulary.Direction;
 import org.griplore.store.vocabulary.Unit;
 

@@ -23,13 +23,13 @@ import org.griplore.query.evidence.Exclusions;
 import org.griplore.query.evidence.Filter;
 import org.griplore.query.evidence.Names;
 import org.griplore.query.network.Compared;
-import org.griplore.query.network.Interval;
 import org.griplore.query.network.VarianceMethod;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
 import org.griplore.query.question.CommonOptions;
 import org.griplore.query.question.Desk;
 import org.griplore.query.question.Question;
+import org.griplore.query.statistics.Interval;
 import org.griplore.query.statistics.ParetoFront;
 import org.griplore.store.vocabulary.Direction;
 

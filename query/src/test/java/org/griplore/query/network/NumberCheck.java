@@ -3,6 +3,7 @@ package org.griplore.query.network;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.OptionalDouble;
+import org.griplore.query.statistics.Interval;
 
 /** Asserts that every number of an answer is finite. */
 final class NumberCheck {
