@@ -1,5 +1,6 @@
 package org.griplore.ingest.forms;
 
+import java.util.List;
 import java.util.Optional;
 import org.griplore.ingest.recognise.ReadFigure;
 import org.griplore.store.vocabulary.Cell;
@@ -55,6 +56,7 @@ final class EntryFigures {
             place,
             new ResultCells(
                 valueCell, spreads ? spreadCell : null, value == null ? null : runsCell, placeCell),
-            value == null ? "" : value.rule()));
+            value == null ? "" : value.rule(),
+            value == null ? List.of() : value.steps()));
   }
 }

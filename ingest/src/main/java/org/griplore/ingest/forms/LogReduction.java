@@ -4,13 +4,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.griplore.ingest.reduce.ReducedLog;
 import org.griplore.ingest.reduce.ReducedResult;
 import org.griplore.ingest.reduce.Remark;
 import org.griplore.ingest.reduce.RunReducer;
 import org.griplore.ingest.reduce.SetResult;
-import org.griplore.ingest.reduce.Step;
 import org.griplore.store.vocabulary.Discipline;
 import org.griplore.store.vocabulary.Finding;
 import org.griplore.store.vocabulary.LoggedRun;
@@ -50,14 +48,14 @@ final class LogReduction {
         reduced -> {
           reduced.remarks().forEach(this::remarked);
           for (ReducedResult result : reduced.results()) {
-            results.put(result.model(), result(result));
+            results.put(result.model(), result(result, reduced.levelWords()));
             result.sets().stream().filter(set -> !set.standing().isValid()).forEach(this::voided);
           }
         });
     return results;
   }
 
-  private Result result(ReducedResult reduced) {
+  private Result result(ReducedResult reduced, String levelWords) {
     return new Result(
         discipline.key(),
         reduced.corrected(),
@@ -66,14 +64,22 @@ final class LogReduction {
         reduced.runs(),
         null,
         ResultCells.ofValue(reduced.used().get(0).set().first().cell()),
-        rule(reduced));
+        rule(reduced, levelWords),
+        reduced.steps());
   }
 
-  private static String rule(ReducedResult reduced) {
+  private static String rule(ReducedResult reduced, String levelWords) {
     String sets =
         reduced.used().size() == 1 ? "" : "mean of " + reduced.used().size() + " sets; first: ";
+    SetResult first = reduced.used().get(0);
     String steps =
-        reduced.used().get(0).steps().stream().map(Step::rule).collect(Collectors.joining("; "));
+        "mean of %d runs (%s)%s"
+            .formatted(
+                first.set().count(),
+                reduced.measure().kind().words(),
+                reduced.isCorrected()
+                    ? "; reference " + first.reference().words() + "; " + levelWords
+                    : "");
     String uncorrected = reduced.isCorrected() ? "" : "; no reference set, not corrected";
     String standing =
         reduced.isValid() ? "" : "; " + reduced.used().get(0).standing().state().words();

@@ -174,7 +174,8 @@ public final class LongTableForm {
                 value == null ? null : rows.cell("spread"),
                 rows.cell("runs"),
                 place == null ? null : rows.cell("place")),
-            value == null ? "" : value.rule()));
+            value == null ? "" : value.rule(),
+            value == null ? List.of() : value.steps()));
   }
 
   private Optional<Discipline> discipline(String word) {

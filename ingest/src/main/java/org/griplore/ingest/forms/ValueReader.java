@@ -1,9 +1,12 @@
 package org.griplore.ingest.forms;
 
+import java.util.List;
 import org.griplore.ingest.recognise.CanonicalUnit;
+import org.griplore.ingest.recognise.FigureSteps;
 import org.griplore.ingest.recognise.NumberReader;
 import org.griplore.store.vocabulary.Dimension;
 import org.griplore.store.vocabulary.Discipline;
+import org.griplore.store.vocabulary.Step;
 import org.griplore.store.vocabulary.Unit;
 import org.griplore.store.vocabulary.UnitWords;
 
@@ -15,12 +18,14 @@ final class ValueReader {
    * A value as the archive keeps it.
    *
    * @param rule what was done, in words; empty when nothing
+   * @param steps what was done one by one; empty where reading the number was all
    * @param remark something that was assumed; null when nothing
    * @param problem why there is no value; null when there is one
    */
-  record Read(double value, Unit unit, String rule, String remark, String problem) {
+  record Read(
+      double value, Unit unit, String rule, List<Step> steps, String remark, String problem) {
     static Read refused(String problem) {
-      return new Read(Double.NaN, null, "", null, problem);
+      return new Read(Double.NaN, null, "", List.of(), null, problem);
     }
   }
 
@@ -48,7 +53,6 @@ final class ValueReader {
     if (number.value() == 0 && isPhysical(unit)) {
       return Read.refused("a value above zero");
     }
-    StringBuilder rule = new StringBuilder(number.rules());
     String remark = null;
     if (number.doubtful()) {
       remark = "the mark before three digits was taken for a thousands mark";
@@ -56,14 +60,14 @@ final class ValueReader {
     if (number.unit().isPresent() && !assumed && unit != headed && !isPerCent(unit)) {
       remark = "the cell's own unit, " + unit.symbol() + ", was taken, not its column's";
     }
-    if (assumed && number.unit().isEmpty()) {
-      add(rule, "unit assumed: " + unit.symbol());
+    boolean unstated = assumed && number.unit().isEmpty();
+    FigureSteps steps =
+        new FigureSteps(number.rules(), number.value(), unstated ? Unit.NUMBER : unit);
+    if (unstated) {
+      steps.then("unit assumed: " + unit.symbol(), number.value(), unit);
     }
-    Unit kept = CanonicalUnit.of(discipline, unit);
-    if (unit != kept) {
-      add(rule, "from " + unit.symbol() + " to " + kept.symbol());
-    }
-    return new Read(unit.convert(number.value(), kept), kept, rule.toString(), remark, null);
+    steps.convert(CanonicalUnit.of(discipline, unit));
+    return new Read(steps.value(), steps.unit(), steps.rule(), steps.list(), remark, null);
   }
 
   /** A bare per cent sign in a cell means what the column says per cent is of. */
@@ -80,9 +84,5 @@ final class ValueReader {
       case LENGTH, TIME, SPEED, ACCELERATION, FORCE_RATIO, MASS, ENERGY_PER_DISTANCE -> true;
       default -> false;
     };
-  }
-
-  private static void add(StringBuilder rules, String rule) {
-    rules.append(rules.isEmpty() ? "" : "; ").append(rule);
   }
 }

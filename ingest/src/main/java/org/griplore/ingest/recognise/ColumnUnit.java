@@ -23,6 +23,11 @@ record ColumnUnit(Unit unit, boolean places, String rule, Turn turn) {
   static final ColumnUnit NONE = new ColumnUnit(null, false, "", Turn.NONE);
   static final ColumnUnit PLACES = new ColumnUnit(null, true, "", Turn.NONE);
 
+  /** Whether the source says the unit; else it was assumed, and the rule says so. */
+  boolean isStated() {
+    return rule.isEmpty();
+  }
+
   static ColumnUnit stated(Unit unit) {
     return new ColumnUnit(unit, false, "", Turn.NONE);
   }

@@ -49,7 +49,7 @@ public final class FigureColumn {
   private ReadFigure figure(int row) {
     double value = raw.values[row];
     if (unit.places()) {
-      return new ReadFigure(value, null, null, raw.cells[row], raw.rules[row]);
+      return new ReadFigure(value, null, null, raw.cells[row], raw.rules[row], List.of());
     }
     Unit own = raw.units[row];
     Unit given = unit.unit() == null ? own : unit.unit();
@@ -92,23 +92,18 @@ public final class FigureColumn {
 
   private ReadFigure kept(int row, double value, Unit given) {
     Unit kept = CanonicalUnit.of(discipline, given);
-    double result =
-        switch (unit.turn()) {
-          case NONE -> given.convert(value, kept);
-          case UPSIDE_DOWN -> 100.0 * 100.0 / value;
-          case SHARE_OF_HIGHEST -> 100.0 * value / raw.max();
-        };
-    StringBuilder rule = new StringBuilder(raw.rules[row]);
-    add(rule, unit.rule());
-    if (given != kept) {
-      add(rule, "from " + given.symbol() + " to " + kept.symbol());
+    FigureSteps steps =
+        new FigureSteps(raw.rules[row], value, unit.isStated() ? given : Unit.NUMBER);
+    switch (unit.turn()) {
+      case NONE -> {
+        if (!unit.isStated()) {
+          steps.then(unit.rule(), value, given);
+        }
+      }
+      case UPSIDE_DOWN -> steps.then(unit.rule(), 100.0 * 100.0 / value, given);
+      case SHARE_OF_HIGHEST -> steps.then(unit.rule(), 100.0 * value / raw.max(), given);
     }
-    return new ReadFigure(result, kept, given, raw.cells[row], rule.toString());
-  }
-
-  private static void add(StringBuilder rule, String part) {
-    if (!part.isEmpty()) {
-      rule.append(rule.isEmpty() ? "" : "; ").append(part);
-    }
+    steps.convert(kept);
+    return new ReadFigure(steps.value(), kept, given, raw.cells[row], steps.rule(), steps.list());
   }
 }

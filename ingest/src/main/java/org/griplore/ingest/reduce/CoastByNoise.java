@@ -3,6 +3,8 @@ package org.griplore.ingest.reduce;
 import java.util.ArrayList;
 import java.util.List;
 import org.griplore.store.tyre.TyreClass;
+import org.griplore.store.vocabulary.Authority;
+import org.griplore.store.vocabulary.Step;
 import org.griplore.store.vocabulary.Unit;
 
 /**
@@ -131,6 +133,6 @@ public record CoastByNoise(
   }
 
   private static Step step(String rule, double before, double after) {
-    return new Step(rule, before, Unit.DECIBEL_A, after, Unit.DECIBEL_A);
+    return Step.of(rule, before, Unit.DECIBEL_A, after, Unit.DECIBEL_A);
   }
 }

@@ -1,7 +1,5 @@
 package org.griplore.ingest.reduce;
 
-import java.util.Locale;
-
 /**
  * Corrects a figure by the reference: multiplicative where ratios are formed, T x level /
  * reference; a shift for levels and points, T + level - reference (ASTM F1650, natural reading).
@@ -21,14 +19,5 @@ final class Correction {
   /** The figure at a level. */
   static double at(double level, double effect, Measure measure) {
     return measure.byRatio() ? level * Math.exp(effect) : level + effect;
-  }
-
-  static String words(double level, LocalReference reference, Measure measure) {
-    return String.format(
-        Locale.ROOT,
-        measure.byRatio() ? "times %.6g / %.6g, reference %s" : "plus %.6g - %.6g, reference %s",
-        level,
-        reference.value(),
-        reference.words());
   }
 }

@@ -2,6 +2,7 @@ package org.griplore.ingest.reduce;
 
 import java.util.Locale;
 import java.util.Objects;
+import org.griplore.store.vocabulary.Authority;
 
 /**
  * A validity limit, with where it comes from.

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.griplore.ingest.reduce.Limit.What;
+import org.griplore.store.vocabulary.Authority;
 
 /**
  * The validity limits that a log is judged by: at most one of each kind. Figures that were only

@@ -2,6 +2,7 @@ package org.griplore.ingest.reduce;
 
 import java.util.List;
 import java.util.Objects;
+import org.griplore.store.vocabulary.Step;
 import org.griplore.store.vocabulary.Unit;
 
 /**
@@ -53,6 +54,11 @@ public record ReducedResult(
   public Double ratioError() {
     Double error = ratio() == null ? null : effect.standardError();
     return error == null ? null : (Double) (ratio() * error);
+  }
+
+  /** From its runs to {@code corrected}, in order. */
+  public List<Step> steps() {
+    return SetSteps.joined(this);
   }
 
   /** Whether it stands under the limits. */

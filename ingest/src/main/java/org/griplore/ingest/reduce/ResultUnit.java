@@ -1,6 +1,7 @@
 package org.griplore.ingest.reduce;
 
 import java.util.List;
+import org.griplore.store.vocabulary.Step;
 import org.griplore.store.vocabulary.Unit;
 
 /** Turns a figure that runs are averaged in into the discipline's unit. */
@@ -63,7 +64,7 @@ final class ResultUnit {
           convertsToDistance()
               ? "distance from " + window.words() + " at this mean deceleration"
               : inverts() ? "distance, the inverse" : "in " + unit().symbol();
-      steps.add(new Step(rule, figure, figureUnit(), value, unit()));
+      steps.add(Step.of(rule, figure, figureUnit(), value, unit()));
     }
     return value;
   }

@@ -129,6 +129,13 @@ public final class RunReducer {
             && !trace.isToBeCorrected();
     Double level = level(steady);
     String levelWords = levelWords(steady);
+    SetSteps steps =
+        new SetSteps(
+            measure,
+            resultUnit,
+            new RunSteps(measure, resultUnit.figureUnit(), options.coastBy()),
+            level,
+            levelWords);
     LimitCheck check = new LimitCheck(options.limits(), measure);
     Map<String, List<SetResult>> byModel = new LinkedHashMap<>();
     for (ReferenceCycle cycle : cycles) {
@@ -139,7 +146,7 @@ public final class RunReducer {
               steady ? LocalReference.steady(references) : LocalReference.at(set.position(), cycle);
           byModel
               .computeIfAbsent(set.model(), m -> new ArrayList<>())
-              .add(result(set, cycle, reference, level, levelWords, check));
+              .add(result(set, cycle, reference, level, steps, check));
         }
       }
     }
@@ -188,30 +195,14 @@ public final class RunReducer {
       ReferenceCycle cycle,
       LocalReference reference,
       Double level,
-      String levelWords,
+      SetSteps steps,
       LimitCheck check) {
-    List<Step> steps = new ArrayList<>();
-    steps.add(
-        new Step(
-            "mean of " + set.count() + " runs (" + measure.kind().words() + ")",
-            null,
-            null,
-            set.mean(),
-            resultUnit.figureUnit()));
-    Effect effect = null;
-    double figure = set.mean();
-    if (reference.basis() != LocalReference.Basis.ABSENT) {
-      effect = Correction.effect(set, reference, measure, errors);
-      figure = Correction.at(level, effect.value(), measure);
-      steps.add(
-          new Step(
-              Correction.words(level, reference, measure) + "; " + levelWords,
-              set.mean(),
-              resultUnit.figureUnit(),
-              figure,
-              resultUnit.figureUnit()));
-    }
-    double corrected = resultUnit.add(figure, steps);
+    Effect effect =
+        reference.basis() == LocalReference.Basis.ABSENT
+            ? null
+            : Correction.effect(set, reference, measure, errors);
+    double figure = effect == null ? set.mean() : Correction.at(level, effect.value(), measure);
+    double corrected = resultUnit.of(figure);
     return new SetResult(
         set,
         cycle,
@@ -220,7 +211,7 @@ public final class RunReducer {
         corrected,
         resultUnit.spread(set.deviation(), set.mean(), corrected),
         resultUnit.unit(),
-        steps,
+        steps.of(set, reference, effect),
         check.standing(set, cycle));
   }
 }

@@ -3,6 +3,8 @@ package org.griplore.ingest.reduce;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import org.griplore.store.vocabulary.Authority;
+import org.griplore.store.vocabulary.Step;
 import org.griplore.store.vocabulary.Unit;
 
 /**
@@ -158,10 +160,11 @@ public record WetGripIndex(double testIndex, List<Term> terms, String edition) {
     for (Term term : terms) {
       double after = sum == null ? term.value() : sum + term.value();
       String rule = sum == null ? term.name() : "plus " + term.name() + " term";
-      steps.add(new Step(rule, sum, sum == null ? null : Unit.NUMBER, after, Unit.NUMBER));
+      steps.add(
+          new Step(rule, sum, sum == null ? null : Unit.NUMBER, after, Unit.NUMBER, null, null));
       sum = after;
     }
-    steps.add(new Step("label: less 0.03", sum, Unit.NUMBER, labelIndex(), Unit.NUMBER));
+    steps.add(Step.of("label: less 0.03", sum, Unit.NUMBER, labelIndex(), Unit.NUMBER));
     return steps;
   }
 }

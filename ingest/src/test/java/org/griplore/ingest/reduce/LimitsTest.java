@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.griplore.ingest.reduce.Limit.What;
 import org.griplore.ingest.reduce.Standing.State;
+import org.griplore.store.vocabulary.Authority;
 import org.junit.jupiter.api.Test;
 
 /**

@@ -8,6 +8,7 @@ import org.griplore.store.tyre.LabelEra;
 import org.griplore.store.tyre.TyreClass;
 import org.griplore.store.tyre.WetGripClass;
 import org.griplore.store.vocabulary.Refusal;
+import org.griplore.store.vocabulary.Step;
 import org.griplore.store.vocabulary.Unit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -121,21 +122,31 @@ class WetGripCycleTest {
   void stepsLeadFromTheMeanToTheDistanceAndBack() {
     ReducedResult t1 = cycle().reduce(LogSketch.WET, OPTIONS).of("T1").orElseThrow();
     SetResult set = t1.used().get(0);
-    assertThat(set.steps()).hasSize(3);
-    Step mean = set.steps().get(0);
-    Step level = set.steps().get(1);
-    Step distance = set.steps().get(2);
+    assertThat(set.steps()).hasSize(6 + 5);
+    Step run = set.steps().get(0);
+    assertThat(run.rule()).startsWith("run 8 from 80 to 20 km/h");
+    assertThat(run.before()).isEqualTo(30.10);
+    assertThat(run.after()).isCloseTo(231.4815 / 30.10, within(1e-5));
+    assertThat(run.label()).isEqualTo("formula from memory, check the official text");
+    Step mean = set.steps().get(6);
+    Step reference = set.steps().get(7);
+    Step ratio = set.steps().get(8);
+    Step level = set.steps().get(9);
+    Step distance = set.steps().get(10);
     assertThat(mean.before()).isNull();
     assertThat(mean.after()).isCloseTo(7.6587, within(5e-5));
-    assertThat(level.rule())
-        .contains("0.750 of sequence 1 + 0.250 of sequence 5")
-        .contains("as on the first reference measurement");
-    assertThat(level.before()).isEqualTo(mean.after());
+    assertThat(mean.rule()).contains("CV 0.46 %");
+    assertThat(reference.after()).isCloseTo(6.7084, within(5e-5));
+    assertThat(reference.rule()).contains("0.750 of sequence 1 + 0.250 of sequence 5");
+    assertThat(ratio.before()).isEqualTo(mean.after());
+    assertThat(ratio.after()).isCloseTo(1.1417, within(5e-5));
+    assertThat(level.rule()).contains("as on the first reference measurement");
+    assertThat(level.before()).isEqualTo(ratio.after());
     // 7.6587 x 6.6711 / 6.7084
     assertThat(level.after()).isCloseTo(7.6161, within(2e-4));
     assertThat(distance.before()).isEqualTo(level.after());
     assertThat(distance.after()).isCloseTo(231.4815 / level.after(), within(1e-5));
-    assertThat(distance.unitAfter()).isEqualTo(Unit.METRE);
+    assertThat(distance.afterUnit()).isEqualTo(Unit.METRE);
     assertThat(distance.after()).isEqualTo(t1.corrected());
     assertThat(t1.spread() / t1.corrected()).isCloseTo(0.00460, within(5e-6));
   }

@@ -6,6 +6,7 @@ import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Asked;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
+import org.griplore.query.evidence.Evidence;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
 import org.griplore.query.question.Desk;
@@ -24,6 +25,7 @@ public final class OriginQuestion implements Question {
    * @param sheet empty when the file has one sheet only
    * @param row 1-based
    * @param column 1-based
+   * @param steps of the value: from the text found to the figure and its difference; else empty
    */
   public record OriginRow(
       String part,
@@ -35,7 +37,8 @@ public final class OriginQuestion implements Question {
       int column,
       String found,
       String rule,
-      String sha256) {}
+      String sha256,
+      List<Rung> steps) {}
 
   @Override
   public String kind() {
@@ -71,7 +74,7 @@ public final class OriginQuestion implements Question {
           .originOf(Long.parseLong(number))
           .ifPresentOrElse(
               origin -> {
-                rows.addAll(rows(origin));
+                rows.addAll(rows(origin, desk.evidence()));
                 told.add(sentence(origin));
                 if (origin.revision().supersededBy() != null) {
                   caveats.add(
@@ -94,7 +97,9 @@ public final class OriginQuestion implements Question {
   private static String sentence(ResultOrigin origin) {
     Cell cell = origin.cells().value() == null ? origin.cells().place() : origin.cells().value();
     String figure =
-        origin.value() == null ? "place " + origin.place() : origin.value() + " " + origin.unit();
+        origin.value() == null
+            ? "place " + origin.place()
+            : Rung.told(origin.value()) + " " + origin.unit();
     String written =
         origin.nameFound() == null || origin.nameFound().equals(origin.model())
             ? ""
@@ -110,12 +115,14 @@ public final class OriginQuestion implements Question {
             cell == null ? "no cell of its own" : cell.place());
   }
 
-  private static List<OriginRow> rows(ResultOrigin origin) {
+  private static List<OriginRow> rows(ResultOrigin origin, Evidence evidence) {
     List<OriginRow> rows = new ArrayList<>();
-    add(rows, origin, "value", origin.value(), origin.unit(), origin.cells().value());
-    add(rows, origin, "spread", origin.spread(), origin.unit(), origin.cells().spread());
-    add(rows, origin, "runs", origin.runs(), null, origin.cells().runs());
-    add(rows, origin, "place", origin.place(), null, origin.cells().place());
+    List<Rung> ladder = Ladder.of(origin, evidence);
+    add(rows, origin, "value", origin.value(), origin.unit(), origin.cells().value(), ladder);
+    List<Rung> none = List.of();
+    add(rows, origin, "spread", origin.spread(), origin.unit(), origin.cells().spread(), none);
+    add(rows, origin, "runs", origin.runs(), null, origin.cells().runs(), none);
+    add(rows, origin, "place", origin.place(), null, origin.cells().place(), none);
     return rows;
   }
 
@@ -125,7 +132,8 @@ public final class OriginQuestion implements Question {
       String part,
       Object figure,
       String unit,
-      Cell cell) {
+      Cell cell,
+      List<Rung> steps) {
     if (figure == null || cell == null) {
       return;
     }
@@ -141,7 +149,8 @@ public final class OriginQuestion implements Question {
             cell.column(),
             cell.found(),
             part.equals("value") && !origin.rule().isEmpty() ? origin.rule() : null,
-            revision.sha256()));
+            revision.sha256(),
+            steps));
   }
 
   private static List<Column<OriginRow>> columns() {
@@ -155,6 +164,7 @@ public final class OriginQuestion implements Question {
         Column.of("column", "Column", Format.COUNT, OriginRow::column),
         Column.of("found", "Text found", Format.TEXT, OriginRow::found),
         Column.of("rule", "Rule", Format.TEXT, OriginRow::rule),
-        Column.<OriginRow>of("sha256", "SHA-256", Format.TEXT, OriginRow::sha256).asDetail());
+        Column.<OriginRow>of("sha256", "SHA-256", Format.TEXT, OriginRow::sha256).asDetail(),
+        Column.rows("steps", "Steps", Rung.COLUMNS, OriginRow::steps));
   }
 }

@@ -13,7 +13,6 @@ import org.griplore.query.evidence.Exclusions;
 import org.griplore.query.evidence.Ranking;
 import org.griplore.store.archive.ResultColumns;
 import org.griplore.store.vocabulary.Discipline;
-import org.griplore.store.vocabulary.Scale;
 import org.griplore.store.vocabulary.Unit;
 
 /** Puts one test's results into a table: tyres down, disciplines across. */
@@ -23,7 +22,7 @@ final class TestTable {
   private final Integer reference;
   private final Exclusions excluded;
   private final Map<String, String> unitOf = new HashMap<>();
-  private final Map<String, double[]> base = new HashMap<>();
+  private final Map<String, Integer> base = new HashMap<>();
   private final Map<List<Object>, TyreRow> rows = new LinkedHashMap<>();
   private boolean hasReference;
 
@@ -86,19 +85,22 @@ final class TestTable {
     if (Double.isNaN(value) || !unitOf.get(key).equals(unit(result))) {
       return;
     }
-    int model = evidence.entries().model()[evidence.results().entry()[result]];
     if (reference != null) {
-      if (model == reference) {
-        base.putIfAbsent(key, new double[] {value});
+      if (model(result) == reference) {
+        base.putIfAbsent(key, result);
       }
       return;
     }
     int sign =
         evidence.catalogue().get(key).directionOf(Unit.ofSymbol(unit(result)).orElseThrow()).sign();
-    double[] best = base.computeIfAbsent(key, first -> new double[] {value});
-    if (sign * (value - best[0]) > 0) {
-      best[0] = value;
+    int best = base.computeIfAbsent(key, first -> result);
+    if (sign * (value - evidence.results().value()[best]) > 0) {
+      base.put(key, result);
     }
+  }
+
+  private int model(int result) {
+    return evidence.entries().model()[evidence.results().entry()[result]];
   }
 
   private void place(int result) {
@@ -120,25 +122,7 @@ final class TestTable {
     Ranking ranking = evidence.ranking(results.discipline()[result]);
     int row = ranking.rowOf(result, evidence);
     boolean placed = ranking.place(row) > 0;
-    Double log = null;
-    Double delta = null;
-    String deltaUnit = null;
-    double[] to = base.get(key);
-    if (value != null && to != null && unitOf.get(key).equals(unit(result))) {
-      Discipline discipline = evidence.catalogue().get(key);
-      Unit unit = Unit.ofSymbol(unit(result)).orElseThrow();
-      int sign = discipline.directionOf(unit).sign();
-      if (discipline.scaleOf(unit) == Scale.RATIO) {
-        if (value > 0 && to[0] > 0) {
-          log = sign * Math.log(value / to[0]);
-          delta = 100 * Math.expm1(log);
-          deltaUnit = "%";
-        }
-      } else {
-        delta = sign * (value - to[0]);
-        deltaUnit = unit.symbol();
-      }
-    }
+    Delta delta = delta(result, key);
     return new TestFigure(
         key,
         value,
@@ -147,10 +131,40 @@ final class TestTable {
         runs,
         placed ? (Integer) ranking.place(row) : null,
         placed ? ranking.basis(row).key() : null,
-        delta,
-        deltaUnit,
-        log,
+        delta == null ? null : (Double) delta.delta(),
+        delta == null ? null : delta.unit(),
+        delta == null ? null : delta.logDifference(),
         results.id()[result]);
+  }
+
+  /** Null where there is nothing to compare with, or only in another unit. */
+  private Delta delta(int result, String key) {
+    double value = evidence.results().value()[result];
+    Integer to = base.get(key);
+    if (Double.isNaN(value) || to == null || !unitOf.get(key).equals(unit(result))) {
+      return null;
+    }
+    Unit unit = Unit.ofSymbol(unit(result)).orElseThrow();
+    return Delta.of(evidence.catalogue().get(key), unit, value, evidence.results().value()[to]);
+  }
+
+  /** The way from a result's value to its difference; empty where there is none. */
+  List<Rung> rungs(int result) {
+    String key = discipline(result);
+    Delta delta = delta(result, key);
+    if (delta == null) {
+      return List.of();
+    }
+    int to = base.get(key);
+    String name =
+        (reference == null ? "the best of the test, " : "")
+            + evidence.models().get(model(to)).name();
+    return delta.rungs(
+        evidence.catalogue().get(key),
+        Unit.ofSymbol(unit(result)).orElseThrow(),
+        evidence.results().value()[result],
+        evidence.results().value()[to],
+        name);
   }
 
   boolean hasReference() {

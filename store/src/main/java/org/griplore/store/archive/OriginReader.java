@@ -1,9 +1,12 @@
 package org.griplore.store.archive;
 
 import java.sql.Connection;
+import java.util.List;
 import java.util.Optional;
 import org.griplore.store.vocabulary.Cell;
 import org.griplore.store.vocabulary.ResultCells;
+import org.griplore.store.vocabulary.Step;
+import org.griplore.store.vocabulary.Unit;
 
 /** Reads where one result comes from. */
 final class OriginReader {
@@ -50,8 +53,31 @@ final class OriginReader {
                           CellText.read(row.getString("spread_at"), sheets),
                           CellText.read(row.getString("runs_at"), sheets),
                           CellText.read(row.getString("place_at"), sheets)),
-                      row.getString("words") == null ? "" : row.getString("words"));
+                      row.getString("words") == null ? "" : row.getString("words"),
+                      steps(connection, result, sheets));
                 },
                 result));
+  }
+
+  private static List<Step> steps(Connection connection, long result, CellText.SheetNames sheets) {
+    return Sql.list(
+        connection,
+        "SELECT s.*, b.symbol AS unit_before, a.symbol AS unit_after FROM result_step s"
+            + " LEFT JOIN unit b ON b.id = s.before_unit JOIN unit a ON a.id = s.after_unit"
+            + " WHERE s.result = ? ORDER BY s.id",
+        row ->
+            new Step(
+                row.getString("rule"),
+                Sql.real(row, "before"),
+                unit(row.getString("unit_before")),
+                row.getDouble("after"),
+                unit(row.getString("unit_after")),
+                row.getString("label"),
+                CellText.read(row.getString("stands_at"), sheets)),
+        result);
+  }
+
+  private static Unit unit(String symbol) {
+    return symbol == null ? null : Unit.ofSymbol(symbol).orElseThrow();
   }
 }

@@ -11,6 +11,7 @@ import org.griplore.store.vocabulary.Finding;
 import org.griplore.store.vocabulary.LoggedRun;
 import org.griplore.store.vocabulary.Note;
 import org.griplore.store.vocabulary.Result;
+import org.griplore.store.vocabulary.Step;
 import org.griplore.store.vocabulary.TestReport;
 
 /** Writes test reports, puts pieces of one test together and takes each figure once. */
@@ -98,20 +99,34 @@ final class ReportWriter {
       return;
     }
     state.disciplines().set(discipline);
-    rows.results.add(
-        state.id(),
-        discipline,
-        result.value(),
-        result.unit() == null ? null : rows.units.number(result.unit().symbol()),
-        result.spread(),
-        result.runs(),
-        result.place(),
-        rows.at(result.cells().value()),
-        rows.at(result.cells().spread()),
-        rows.at(result.cells().runs()),
-        rows.at(result.cells().place()),
-        result.rule().isEmpty() ? null : rows.rules.number(result.rule()));
+    long id =
+        rows.results.add(
+            state.id(),
+            discipline,
+            result.value(),
+            result.unit() == null ? null : rows.units.number(result.unit().symbol()),
+            result.spread(),
+            result.runs(),
+            result.place(),
+            rows.at(result.cells().value()),
+            rows.at(result.cells().spread()),
+            rows.at(result.cells().runs()),
+            rows.at(result.cells().place()),
+            result.rule().isEmpty() ? null : rows.rules.number(result.rule()));
     resultCount++;
+    result.steps().forEach(step -> put(id, step));
+  }
+
+  private void put(long result, Step step) {
+    rows.steps.add(
+        result,
+        step.rule(),
+        step.before(),
+        step.beforeUnit() == null ? null : rows.units.number(step.beforeUnit().symbol()),
+        step.after(),
+        rows.units.number(step.afterUnit().symbol()),
+        step.label(),
+        rows.at(step.cell()));
   }
 
   private void repeated(Entry entry, Result result) {

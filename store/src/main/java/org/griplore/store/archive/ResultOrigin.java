@@ -1,6 +1,8 @@
 package org.griplore.store.archive;
 
+import java.util.List;
 import org.griplore.store.vocabulary.ResultCells;
+import org.griplore.store.vocabulary.Step;
 
 /**
  * Where one result comes from.
@@ -17,7 +19,9 @@ import org.griplore.store.vocabulary.ResultCells;
  * @param runs null when not stated
  * @param place null when not published
  * @param cells where each part stands, with the text as found
- * @param rule what was done to the text, in words
+ * @param rule what was done to the text, in words; empty when nothing was
+ * @param steps what was done one by one; empty where reading the number was all, or where the
+ *     reading is older than the keeping of steps
  */
 public record ResultOrigin(
     long result,
@@ -32,4 +36,10 @@ public record ResultOrigin(
     Integer runs,
     Integer place,
     ResultCells cells,
-    String rule) {}
+    String rule,
+    List<Step> steps) {
+  /** Keeps the list from changing. */
+  public ResultOrigin {
+    steps = List.copyOf(steps);
+  }
+}

@@ -18,6 +18,7 @@ final class RowWriters implements AutoCloseable {
   final BatchInsert reports;
   final BatchInsert entries;
   final BatchInsert results;
+  final BatchInsert steps;
   final BatchInsert runs;
   final BatchInsert notes;
   final BatchInsert lineage;
@@ -75,6 +76,19 @@ final class RowWriters implements AutoCloseable {
                 "place_at",
                 "rule")
             .after(entries);
+    this.steps =
+        new BatchInsert(
+                connection,
+                "result_step",
+                "result",
+                "rule",
+                "before",
+                "before_unit",
+                "after",
+                "after_unit",
+                "label",
+                "stands_at")
+            .after(results);
     this.runs =
         new BatchInsert(
                 connection,
@@ -173,7 +187,7 @@ final class RowWriters implements AutoCloseable {
   }
 
   private List<BatchInsert> inOrder() {
-    return List.of(models, tests, reports, entries, results, runs, notes, lineage, findings);
+    return List.of(models, tests, reports, entries, results, steps, runs, notes, lineage, findings);
   }
 
   /** Sends all waiting rows, parents first. */

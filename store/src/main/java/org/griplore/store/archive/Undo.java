@@ -71,8 +71,9 @@ final class Undo {
     List<Revision> currentAgain = revisions("r.delivery <> ?1 AND r.superseded_by IN " + READINGS);
     List<String> apartAgain = meanAsBefore();
     rememberModels();
-    long results =
-        delete("result", "entry IN (SELECT id FROM entry WHERE report IN " + REPORTS + ")");
+    String ofEntries = "entry IN (SELECT id FROM entry WHERE report IN " + REPORTS + ")";
+    delete("result_step", "result IN (SELECT id FROM result WHERE " + ofEntries + ")");
+    long results = delete("result", ofEntries);
     long entries = delete("entry", "report IN " + REPORTS);
     long runs = delete("run", "report IN " + REPORTS);
     long notes = delete("note", "report IN " + REPORTS);

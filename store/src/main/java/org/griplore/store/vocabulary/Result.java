@@ -1,5 +1,6 @@
 package org.griplore.store.vocabulary;
 
+import java.util.List;
 import java.util.Objects;
 
 /**
@@ -13,6 +14,8 @@ import java.util.Objects;
  * @param place the place as published; null when not published
  * @param cells where each part stands
  * @param rule what was done from the text as found to the value, in words; empty when nothing was
+ * @param steps what was done one by one, with the figure before and after; empty where reading the
+ *     number was all
  */
 public record Result(
     String discipline,
@@ -22,12 +25,14 @@ public record Result(
     Integer runs,
     Integer place,
     ResultCells cells,
-    String rule) {
+    String rule,
+    List<Step> steps) {
   /** Checks that there is a figure and that numbers are finite. */
   public Result {
     Objects.requireNonNull(discipline);
     Objects.requireNonNull(cells);
     Objects.requireNonNull(rule);
+    steps = List.copyOf(steps);
     if (value == null && place == null) {
       throw new IllegalArgumentException("a result needs a value or a place");
     }
@@ -37,5 +42,18 @@ public record Result(
     if (place != null && place < 1) {
       throw new IllegalArgumentException("places count from 1");
     }
+  }
+
+  /** A result whose number was read and no more. */
+  public Result(
+      String discipline,
+      Double value,
+      Unit unit,
+      Double spread,
+      Integer runs,
+      Integer place,
+      ResultCells cells,
+      String rule) {
+    this(discipline, value, unit, spread, runs, place, cells, rule, List.of());
   }
 }

@@ -24,3 +24,17 @@ CREATE INDEX model_same_as ON model (same_as);
 CREATE INDEX lineage_follows ON lineage (follows);
 CREATE INDEX note_model ON note (model);
 CREATE INDEX run_model ON run (model);
+
+-- The steps from what was found to a result, where they are more than reading its number.
+CREATE TABLE result_step (
+  id INTEGER PRIMARY KEY,
+  result INTEGER NOT NULL REFERENCES result,
+  rule TEXT NOT NULL,
+  before REAL,
+  before_unit INTEGER REFERENCES unit,
+  after REAL NOT NULL,
+  after_unit INTEGER NOT NULL REFERENCES unit,
+  label TEXT,
+  stands_at TEXT
+) STRICT;
+CREATE INDEX result_step_result ON result_step (result);

@@ -1,5 +1,7 @@
 package org.griplore.ui.render;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -12,6 +14,7 @@ public final class Shown {
   /** What stands where there is no value. */
   public static final String MISSING = "\u2013";
 
+  private static final MathContext DIGITS = new MathContext(10);
   private static final String MINUS = "\u2212";
 
   private Shown() {}
@@ -48,12 +51,12 @@ public final class Shown {
     return text.isEmpty() ? MISSING : text;
   }
 
-  /** All digits of a number, without a needless point: 31.2, 7, 0.0341. */
+  /** Ten digits of a number, without a needless point: 31.2, 7, 0.0341. */
   public static String plain(double number) {
     if (number == Math.rint(number) && Math.abs(number) < 1e15) {
       return signed(String.valueOf((long) number));
     }
-    return signed(String.valueOf(number));
+    return signed(String.valueOf(new BigDecimal(number).round(DIGITS).doubleValue()));
   }
 
   /** A number with fixed digits and a true minus sign. */

@@ -6,14 +6,46 @@ import java.util.List;
 import java.util.Map;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.browse.OriginQuestion.OriginRow;
+import org.griplore.query.browse.Rung;
 import org.griplore.query.question.Desk;
 
 /**
  * Cells of an answer in the source they stand in.
  *
  * @param surroundings one for each sheet that has one of the cells
+ * @param ladders how each value came about
  */
-public record OriginView(List<Surroundings> surroundings) {
+public record OriginView(List<Surroundings> surroundings, List<Ladder> ladders) {
+  /** The way to one value; {@code heading} tells which. */
+  public record Ladder(String heading, List<Step> steps) {}
+
+  /**
+   * One step.
+   *
+   * @param before the text found or the figure before; empty where many figures went in
+   * @param label what must be said with it; null when nothing must
+   * @param place where what went in stands; null when that is the step before
+   */
+  public record Step(String rule, String before, String after, String label, String place) {
+    static Step of(Rung rung) {
+      return new Step(
+          rung.rule(),
+          rung.found() != null && rung.before() == null
+              ? "\u201c" + rung.found() + "\u201d"
+              : figure(rung.before(), rung.beforeUnit()),
+          figure(rung.after(), rung.afterUnit()),
+          rung.label(),
+          rung.cell() == null ? null : rung.cell().place());
+    }
+
+    private static String figure(Double value, String unit) {
+      return value == null
+          ? ""
+          : (Rung.told(value).replace('-', '\u2212') + " " + unit.replace("m/s2", "m/s\u00b2"))
+              .strip();
+    }
+  }
+
   static OriginView of(Answer<?> answer, Desk desk) {
     Map<String, List<OriginRow>> bySheet = new LinkedHashMap<>();
     for (Object row : answer.rows()) {
@@ -25,6 +57,19 @@ public record OriginView(List<Surroundings> surroundings) {
     return new OriginView(
         bySheet.values().stream()
             .map(cells -> Surroundings.of(cells, desk.archive().originals()))
+            .toList(),
+        answer.rows().stream()
+            .map(OriginRow.class::cast)
+            .filter(row -> !row.steps().isEmpty())
+            .map(row -> new Ladder(heading(row), row.steps().stream().map(Step::of).toList()))
             .toList());
+  }
+
+  private static String heading(OriginRow row) {
+    return "How "
+        + Rung.told((Double) row.figure())
+        + " "
+        + row.unit().replace("m/s2", "m/s\u00b2")
+        + " came about";
   }
 }

@@ -13,6 +13,7 @@ import org.griplore.ingest.grid.DocumentReader;
 import org.griplore.ingest.grid.Grid;
 import org.griplore.ingest.grid.GridCell;
 import org.griplore.query.browse.OriginQuestion.OriginRow;
+import org.griplore.query.browse.Rung;
 import org.griplore.store.archive.Original;
 import org.griplore.store.archive.OriginalFiles;
 import org.griplore.store.vocabulary.Refusal;
@@ -91,6 +92,10 @@ public record Surroundings(String heading, List<Integer> columns, List<Row> rows
     for (OriginRow cell : cells) {
       around(rows, cell.row(), ROWS_AROUND);
       around(columns, cell.column(), COLUMNS_AROUND);
+      cell.steps().stream()
+          .map(Rung::cell)
+          .filter(at -> at != null)
+          .forEach(at -> rows.add(at.row()));
     }
     rows.retainAll(lines.keySet());
     columns.retainAll(known);
@@ -135,6 +140,12 @@ public record Surroundings(String heading, List<Integer> columns, List<Row> rows
   }
 
   private static boolean isHere(List<OriginRow> cells, int row, int column) {
-    return cells.stream().anyMatch(cell -> cell.row() == row && cell.column() == column);
+    return cells.stream()
+        .anyMatch(
+            cell ->
+                cell.row() == row && cell.column() == column
+                    || cell.steps().stream()
+                        .map(Rung::cell)
+                        .anyMatch(at -> at != null && at.row() == row && at.column() == column));
   }
 }

@@ -1,4 +1,4 @@
-package org.griplore.ingest.reduce;
+package org.griplore.store.vocabulary;
 
 /** How sure it is that a limit, coefficient or formula stands in the text it is quoted from. */
 public enum Authority {

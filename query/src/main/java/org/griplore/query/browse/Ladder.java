@@ -1,0 +1,65 @@
+package org.griplore.query.browse;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.griplore.query.evidence.Citations;
+import org.griplore.query.evidence.Evidence;
+import org.griplore.query.evidence.Exclusions;
+import org.griplore.store.archive.ResultOrigin;
+import org.griplore.store.vocabulary.Step;
+
+/**
+ * The whole way of a value: the text found, each rule with the figure before and after, and its
+ * difference to the best of its test. The way to the value is as it was kept when the source was
+ * read; the difference is of today's evidence and is left out for a reading that was replaced.
+ */
+final class Ladder {
+  private static final String AS_WRITTEN = "number as written";
+
+  private Ladder() {}
+
+  static List<Rung> of(ResultOrigin origin, Evidence evidence) {
+    if (origin.value() == null) {
+      return List.of();
+    }
+    List<Rung> rungs = new ArrayList<>(kept(origin));
+    if (origin.revision().supersededBy() == null) {
+      rungs.addAll(difference(origin.result(), evidence));
+    }
+    return rungs;
+  }
+
+  private static List<Rung> kept(ResultOrigin origin) {
+    if (origin.steps().isEmpty()) {
+      String rule = origin.rule().isEmpty() ? AS_WRITTEN : origin.rule();
+      return List.of(Rung.read(rule, origin.cells().value(), origin.value(), origin.unit()));
+    }
+    List<Rung> rungs = new ArrayList<>();
+    for (Step step : origin.steps()) {
+      Rung rung = Rung.of(step);
+      boolean fromCell = rungs.isEmpty() && step.cell() == null && origin.cells().value() != null;
+      rungs.add(fromCell ? rung.from(origin.cells().value()) : rung);
+    }
+    return rungs;
+  }
+
+  private static List<Rung> difference(long result, Evidence evidence) {
+    int at = position(evidence, result);
+    if (at < 0) {
+      return List.of();
+    }
+    int test = evidence.entries().test()[evidence.results().entry()[at]];
+    TestTable table =
+        new TestTable(evidence, test, null, new Exclusions(), new Citations(evidence));
+    return table.rungs(at);
+  }
+
+  private static int position(Evidence evidence, long result) {
+    for (int i = 0; i < evidence.results().count(); i++) {
+      if (evidence.results().id()[i] == result) {
+        return i;
+      }
+    }
+    return -1;
+  }
+}

@@ -1,0 +1,96 @@
+package org.griplore.query.browse;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.List;
+import org.griplore.query.answer.Column;
+import org.griplore.query.answer.Format;
+import org.griplore.store.vocabulary.Cell;
+import org.griplore.store.vocabulary.Step;
+import org.griplore.store.vocabulary.Unit;
+
+/**
+ * One rung of the way from the text found to a figure, and on to its difference.
+ *
+ * @param rule what was done, in words
+ * @param found the text that went in; null where figures did
+ * @param before the figure before; null where a text or many figures went in
+ * @param beforeUnit symbol; null likewise, empty for plain numbers
+ * @param after the figure after
+ * @param afterUnit symbol; empty for plain numbers
+ * @param label how sure the rule is, or the figure's error; null when nothing must be said
+ * @param cell where what went in stands; null when that is the rung before
+ */
+public record Rung(
+    String rule,
+    String found,
+    Double before,
+    String beforeUnit,
+    double after,
+    String afterUnit,
+    String label,
+    Cell cell) {
+  static final List<Column<Rung>> COLUMNS =
+      List.of(
+          Column.of("rule", "Rule", Format.TEXT, Rung::rule),
+          Column.of("found", "Text found", Format.TEXT, Rung::found),
+          Column.of("before", "Before", Format.TEXT, Rung::before),
+          Column.of("beforeUnit", "Unit before", Format.TEXT, Rung::beforeUnit),
+          Column.of("after", "After", Format.TEXT, Rung::after),
+          Column.of("afterUnit", "Unit after", Format.TEXT, Rung::afterUnit),
+          Column.of("label", "To be said", Format.TEXT, Rung::label),
+          Column.<Rung>of("sheet", "Sheet", Format.TEXT, rung -> at(rung, Cell::sheet)).asDetail(),
+          Column.of("row", "Row", Format.COUNT, rung -> at(rung, Cell::row)),
+          Column.of("column", "Column", Format.COUNT, rung -> at(rung, Cell::column)));
+
+  private static <T> T at(Rung rung, java.util.function.Function<Cell, T> part) {
+    return rung.cell == null ? null : part.apply(rung.cell);
+  }
+
+  /** A figure for sentences: six digits that count, no needless zeros. */
+  public static String told(double figure) {
+    BigDecimal rounded = new BigDecimal(figure).round(new MathContext(6)).stripTrailingZeros();
+    return rounded.toPlainString();
+  }
+
+  /** From figure to figure. */
+  static Rung of(String rule, double before, String beforeUnit, double after, String afterUnit) {
+    return new Rung(rule, null, before, beforeUnit, after, afterUnit, null, null);
+  }
+
+  /** From the text of a cell to its figure. */
+  static Rung read(String rule, Cell cell, double after, String afterUnit) {
+    return new Rung(
+        rule, cell == null ? null : cell.found(), null, null, after, afterUnit, null, cell);
+  }
+
+  /** A step that was kept. */
+  static Rung of(Step step) {
+    return new Rung(
+        step.rule(),
+        null,
+        step.before(),
+        symbol(step.beforeUnit()),
+        step.after(),
+        symbol(step.afterUnit()),
+        step.label(),
+        step.cell());
+  }
+
+  private static String symbol(Unit unit) {
+    return unit == null ? null : unit.symbol();
+  }
+
+  /** The same rung with the text that went in. */
+  Rung from(Cell place) {
+    return new Rung(
+        rule,
+        place.found(),
+        before,
+        beforeUnit,
+        after,
+        afterUnit,
+        label,
+        cell == null ? place : cell);
+  }
+}
