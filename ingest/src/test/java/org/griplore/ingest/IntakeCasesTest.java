@@ -16,7 +16,9 @@ import java.util.Map;
 import org.assertj.core.api.SoftAssertions;
 import org.griplore.store.archive.AdditionOutcome;
 import org.griplore.store.archive.Archive;
+import org.griplore.store.archive.ResultOrigin;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
+import org.griplore.store.vocabulary.Step;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -55,12 +57,33 @@ class IntakeCasesTest {
           (list, lines) ->
               all.assertThat(lines).as(list).containsExactlyElementsOf(intakeCase.lines(list)));
       all.assertAll();
+      stepsLeadToTheValue(archive);
       long stamp = archive.stamp();
       List<AddedSource> again = add(archive, files, intakeCase.options());
       assertThat(again)
           .filteredOn(source -> source.refusal() == null)
           .allMatch(s -> s.outcome().status() == AdditionOutcome.Status.UNCHANGED);
       assertThat(archive.stamp()).as("stamp after a second reading").isEqualTo(stamp);
+    }
+  }
+
+  /** Whatever was read: the last step of a result ends at its value, and no step leaves a gap. */
+  private static void stepsLeadToTheValue(Archive archive) {
+    for (long id : archive.snapshot().results().id()) {
+      ResultOrigin origin = archive.originOf(id).orElseThrow();
+      if (origin.steps().isEmpty()) {
+        continue;
+      }
+      Step last = origin.steps().get(origin.steps().size() - 1);
+      assertThat(last.after()).isEqualTo(origin.value());
+      assertThat(last.afterUnit().symbol()).isEqualTo(origin.unit());
+      Step before = null;
+      for (Step step : origin.steps()) {
+        if (step.cell() == null && step.before() != null && !step.rule().startsWith("ratio of")) {
+          assertThat(step.before()).as(step.rule()).isEqualTo(before.after());
+        }
+        before = step;
+      }
     }
   }
 

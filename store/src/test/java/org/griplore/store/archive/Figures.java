@@ -11,6 +11,7 @@ import org.griplore.store.vocabulary.Details;
 import org.griplore.store.vocabulary.Entry;
 import org.griplore.store.vocabulary.Result;
 import org.griplore.store.vocabulary.ResultCells;
+import org.griplore.store.vocabulary.Step;
 import org.griplore.store.vocabulary.TestReport;
 import org.griplore.store.vocabulary.Unit;
 
@@ -44,7 +45,13 @@ public final class Figures {
                 6,
                 null,
                 ResultCells.ofValue(cell),
-                ""));
+                "",
+                discipline > 0
+                    ? List.of()
+                    : List.of(
+                        Step.to("number as written", value * 1000, Unit.MILLIMETRE).at(cell),
+                        Step.of("from mm to m", value * 1000, Unit.MILLIMETRE, value, Unit.METRE)
+                            .labelled("exact"))));
       }
       entries.add(new Entry("Velmar Ostra " + model, null, null, results));
     }

@@ -156,6 +156,25 @@ class ExplorerPagesTest {
   }
 
   @Test
+  @DisplayName("a reduced figure's page shows its runs in their cells and every step to it")
+  void reducedFigure() {
+    String page =
+        inProcess("/test?test=own-2021-2").rows().stream()
+            .map(row -> ((TyreRow) row).figures().get("wet-braking"))
+            .filter(figure -> figure != null && Integer.valueOf(6).equals(figure.runs()))
+            .map(figure -> body("/origin?result=" + figure.result()))
+            .filter(body -> body.contains("wet-braking-runs.csv"))
+            .findFirst()
+            .orElseThrow();
+    String ladder = page.substring(page.indexOf("<ol class=\"ladder\">"), page.indexOf("</ol>"));
+    assertThat(ladder.split("<li>", -1)).hasSizeGreaterThanOrEqualTo(1 + 6 + 5);
+    assertThat(ladder)
+        .contains("mean of 6 runs (mean deceleration), CV", "reference interpolated by position")
+        .contains("from memory, check the official text", "standard error");
+    assertThat(page.split("<mark>", -1)).hasSize(1 + 6);
+  }
+
+  @Test
   @DisplayName("models stand in their lines in the order of their descent")
   void lineage() {
     String page = body("/models?line=Velmora+Aurelis");
