@@ -24,6 +24,7 @@ import org.griplore.query.profile.LineQuestion;
 import org.griplore.query.profile.ModelQuestion;
 import org.griplore.query.question.Desk;
 import org.griplore.query.question.Question;
+import org.griplore.query.reweigh.ReweighQuestion;
 import org.griplore.query.table.TableQuestion;
 import org.griplore.query.tradeoff.TradeoffQuestion;
 
@@ -40,6 +41,7 @@ public final class Questions {
           new RunsQuestion(),
           new TableQuestion(),
           new TradeoffQuestion(),
+          new ReweighQuestion(),
           new FindQuestion(),
           new TallyQuestion(),
           new TestsQuestion(),
