@@ -3,6 +3,7 @@ package org.griplore.query;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.browse.CoverageQuestion;
 import org.griplore.query.browse.FindingsQuestion;
@@ -25,12 +26,13 @@ import org.griplore.query.profile.ModelQuestion;
 import org.griplore.query.question.Desk;
 import org.griplore.query.question.Question;
 import org.griplore.query.reweigh.ReweighQuestion;
+import org.griplore.query.seek.SeekQuestion;
 import org.griplore.query.table.TableQuestion;
 import org.griplore.query.tradeoff.TradeoffQuestion;
 
 /** Every question the archive answers, in the order of the help. */
 public final class Questions {
-  private static final List<Question> ALL =
+  private static final List<Question> TOLD =
       List.of(
           new PlacingsQuestion(),
           new ModelQuestion(),
@@ -52,6 +54,9 @@ public final class Questions {
           new OriginQuestion(),
           new SourcesQuestion(),
           new FindingsQuestion());
+
+  private static final List<Question> ALL =
+      Stream.concat(TOLD.stream(), Stream.of(new SeekQuestion(TOLD))).toList();
 
   private Questions() {}
 

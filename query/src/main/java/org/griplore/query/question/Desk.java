@@ -1,6 +1,9 @@
 package org.griplore.query.question;
 
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Supplier;
+import org.griplore.query.directory.ArchiveEntries;
+import org.griplore.query.directory.Directory;
 import org.griplore.query.estimate.Networks;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Names;
@@ -20,7 +23,7 @@ public final class Desk implements AutoCloseable {
   private final Networks networks = new Networks();
   private NoteIndex notes;
 
-  private record Loaded(Evidence evidence, Names names) {}
+  private record Loaded(Evidence evidence, Names names, Supplier<Directory> directory) {}
 
   /** A desk at an open archive. Closing the desk leaves the archive open. */
   public Desk(Archive archive, DisciplineCatalogue catalogue) {
@@ -56,6 +59,11 @@ public final class Desk implements AutoCloseable {
     return current().names();
   }
 
+  /** Everything with a name, as of now. */
+  public Directory directory() {
+    return current().directory().get();
+  }
+
   /** The fitted networks, kept across answers. */
   public Networks networks() {
     return networks;
@@ -71,11 +79,22 @@ public final class Desk implements AutoCloseable {
       known = loaded.get();
       if (known == null || known.evidence().stamp() != archive.stamp()) {
         Evidence evidence = new Evidence(archive.snapshot(), catalogue);
-        known = new Loaded(evidence, new Names(evidence.models()));
+        known = new Loaded(evidence, new Names(evidence.models()), directoryOf(evidence));
         loaded.set(known);
       }
       return known;
     }
+  }
+
+  /** Made when first asked for: a command asks for it seldom. */
+  private static Supplier<Directory> directoryOf(Evidence evidence) {
+    AtomicReference<Directory> made = new AtomicReference<>();
+    return () -> {
+      if (made.get() == null) {
+        made.compareAndSet(null, new Directory(ArchiveEntries.of(evidence)));
+      }
+      return made.get();
+    };
   }
 
   @Override

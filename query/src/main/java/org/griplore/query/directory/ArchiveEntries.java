@@ -1,0 +1,97 @@
+package org.griplore.query.directory;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.griplore.query.evidence.Evidence;
+import org.griplore.query.evidence.Names;
+import org.griplore.store.archive.ModelRecord;
+import org.griplore.store.archive.TestRecord;
+import org.griplore.store.vocabulary.Details;
+import org.griplore.store.vocabulary.Discipline;
+
+/** What has a name in an archive: its models, lines, disciplines and tests. */
+public final class ArchiveEntries {
+  private ArchiveEntries() {}
+
+  /** The entries: models and tests that are in most reports, or newest, first. */
+  public static List<Entry> of(Evidence evidence) {
+    List<Entry> entries = new ArrayList<>();
+    Map<String, Integer> lines = new LinkedHashMap<>();
+    for (int model = 0; model < evidence.models().size(); model++) {
+      ModelRecord record = evidence.models().get(model);
+      entries.add(model(record, evidence.entriesOfModel().count(model)));
+      if (record.line() != null) {
+        lines.merge(Names.lineName(record), 1, Integer::sum);
+      }
+    }
+    lines.forEach(
+        (line, models) ->
+            entries.add(
+                new Entry(
+                    Entry.Kind.LINE,
+                    line,
+                    List.of(),
+                    models + (models == 1 ? " model" : " models"),
+                    "line",
+                    "line",
+                    line)));
+    evidence.catalogue().all().stream().map(ArchiveEntries::discipline).forEach(entries::add);
+    for (int test = evidence.tests().size() - 1; test >= 0; test--) {
+      entries.add(test(evidence.tests().get(test)));
+    }
+    return entries;
+  }
+
+  private static Entry model(ModelRecord record, int entered) {
+    String about =
+        Stream.of(
+                record.season() == null ? null : record.season().key(),
+                record.launched() == null ? null : "from " + record.launched().text(),
+                entered == 0 ? "not tested" : null)
+            .filter(Objects::nonNull)
+            .reduce((some, more) -> some + ", " + more)
+            .orElse("");
+    return new Entry(
+        Entry.Kind.MODEL, record.name(), record.aliases(), about, "model", "model", record.name());
+  }
+
+  private static Entry discipline(Discipline discipline) {
+    List<String> names = new ArrayList<>(List.of(discipline.name()));
+    discipline.headerWords().values().forEach(names::addAll);
+    boolean total = discipline.key().equals("overall");
+    return new Entry(
+        Entry.Kind.DISCIPLINE,
+        discipline.key(),
+        names,
+        discipline.name(),
+        total ? "placings" : "standings",
+        "discipline",
+        discipline.key());
+  }
+
+  private static Entry test(TestRecord record) {
+    Details details = record.details();
+    String title = details.title() == null ? record.key() : details.title();
+    List<String> names =
+        Stream.of(
+                record.key(),
+                details.publication(),
+                details.vehicle(),
+                details.size(),
+                details.date() == null ? null : details.date().text())
+            .filter(Objects::nonNull)
+            .toList();
+    String about =
+        Stream.of(
+                details.date() == null ? null : details.date().text(),
+                title.equals(record.key()) ? null : record.key())
+            .filter(Objects::nonNull)
+            .reduce((some, more) -> some + ", " + more)
+            .orElse("");
+    return new Entry(Entry.Kind.TEST, title, names, about, "test", "test", record.key());
+  }
+}

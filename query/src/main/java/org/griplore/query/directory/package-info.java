@@ -1,0 +1,2 @@
+/** Everything with a name, found as one types and however it is spelt. */
+package org.griplore.query.directory;

@@ -1,0 +1,165 @@
+package org.griplore.query.seek;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.griplore.query.answer.Answer;
+import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Column;
+import org.griplore.query.answer.Format;
+import org.griplore.query.directory.Directory;
+import org.griplore.query.directory.Entry;
+import org.griplore.query.option.Choices;
+import org.griplore.query.option.Option;
+import org.griplore.query.question.Desk;
+import org.griplore.query.question.Question;
+import org.griplore.store.text.NoteFilter;
+import org.griplore.store.text.NoteHit;
+import org.griplore.store.text.NoteHits;
+import org.griplore.store.text.NoteQuery;
+import org.griplore.store.text.Snippet;
+
+/** Finds models, lines, disciplines, pages, tests and notes by what one types, all in one list. */
+public final class SeekQuestion implements Question {
+  private final Directory pages;
+
+  /**
+   * Something found.
+   *
+   * @param kind its kind in a word
+   * @param name what it is called, or the note's words
+   * @param about what sets it apart; empty when nothing does
+   * @param question the question that tells of it
+   * @param option the option that names it; null when the question needs none
+   * @param value the option's value
+   */
+  public record SeekRow(
+      Entry.Kind kind, String name, String about, String question, String option, String value) {}
+
+  /** Finds these questions too. */
+  public SeekQuestion(List<Question> questions) {
+    this.pages =
+        new Directory(
+            questions.stream()
+                .map(
+                    question ->
+                        new Entry(
+                            Entry.Kind.QUESTION,
+                            question.kind(),
+                            List.of(question.purpose()),
+                            question.purpose(),
+                            question.kind(),
+                            null,
+                            null))
+                .toList());
+  }
+
+  @Override
+  public String kind() {
+    return "seek";
+  }
+
+  @Override
+  public String purpose() {
+    return "Where something is: a model, line, discipline, test, page or note";
+  }
+
+  @Override
+  public String example() {
+    return "seek velmroa 4";
+  }
+
+  @Override
+  public List<Option> options() {
+    return List.of(
+        Option.arguments("text", "TEXT", "the beginning of its words, spelt nearly right", true),
+        Option.once("limit", "N", "show at most this many of each kind", "5"));
+  }
+
+  @Override
+  public Answer<SeekRow> answer(Desk desk, Choices choices) {
+    String text = String.join(" ", choices.all("text"));
+    int limit = choices.integer("limit", 1, 100).orElseThrow();
+    List<Directory.Found> found = new ArrayList<>(desk.directory().find(text, limit));
+    found.addAll(pages.find(text, limit));
+    found.sort(
+        java.util.Comparator.comparingDouble(Directory.Found::fit)
+            .reversed()
+            .thenComparing(one -> one.entry().kind()));
+    List<SeekRow> rows =
+        found.stream()
+            .map(Directory.Found::entry)
+            .map(
+                entry ->
+                    new SeekRow(
+                        entry.kind(),
+                        entry.name(),
+                        entry.about(),
+                        entry.question(),
+                        entry.option(),
+                        entry.value()))
+            .collect(Collectors.toCollection(ArrayList::new));
+    notes(desk, text, limit).forEach(hit -> rows.add(row(hit)));
+    return new Answer<>(
+        new Asked(kind(), "Where is: " + text + "?", choices.given()),
+        summary(rows),
+        columns(),
+        rows,
+        List.of(),
+        List.of(),
+        List.of());
+  }
+
+  /** Notes with words that begin so; where there is none, with words that are nearly so. */
+  private static List<NoteHit> notes(Desk desk, String text, int limit) {
+    if (text.isBlank()) {
+      return List.of();
+    }
+    boolean open = Character.isLetter(text.codePointBefore(text.length()));
+    NoteHits begun =
+        open ? desk.notes().search(new NoteQuery(text + "*", NoteFilter.NONE, limit, 0)) : null;
+    return begun != null && begun.total() > 0
+        ? begun.hits()
+        : desk.notes().search(new NoteQuery(text, NoteFilter.NONE, limit, 0)).hits();
+  }
+
+  private static SeekRow row(NoteHit hit) {
+    String words =
+        hit.snippet().pieces().stream().map(Snippet.Piece::text).collect(Collectors.joining());
+    String about =
+        (hit.model() == null ? "" : hit.model() + ", ")
+            + (hit.date() == null ? hit.test() : hit.date().text());
+    return new SeekRow(
+        Entry.Kind.NOTE, words.replaceAll("\\s+", " ").strip(), about, "test", "test", hit.test());
+  }
+
+  private static String summary(List<SeekRow> rows) {
+    if (rows.isEmpty()) {
+      return "Nothing in the archive is called so, and no note says so.";
+    }
+    Map<Entry.Kind, Integer> counts = new EnumMap<>(Entry.Kind.class);
+    rows.forEach(row -> counts.merge(row.kind(), 1, Integer::sum));
+    String told =
+        counts.entrySet().stream()
+            .map(
+                count ->
+                    count.getValue()
+                        + " "
+                        + count.getKey().word()
+                        + (count.getValue() == 1 ? "" : "s"))
+            .collect(Collectors.joining(", "));
+    return told + ", the nearest first.";
+  }
+
+  private static List<Column<SeekRow>> columns() {
+    return List.of(
+        Column.of("kind", "What", Format.TEXT, row -> row.kind().word()),
+        Column.of("name", "Name", Format.TEXT, SeekRow::name),
+        Column.of("about", "About", Format.TEXT, row -> row.about().isEmpty() ? null : row.about()),
+        Column.<SeekRow>of("question", "Question", Format.TEXT, SeekRow::question).asDetail(),
+        Column.<SeekRow>of("option", "Option", Format.TEXT, SeekRow::option).asDetail(),
+        Column.<SeekRow>of("value", "Value", Format.TEXT, SeekRow::value).asDetail());
+  }
+}
