@@ -17,7 +17,10 @@ public final class Griplore {
   public static void main(String[] arguments) {
     Terminal terminal =
         new Terminal(
-            writer(FileDescriptor.out), writer(FileDescriptor.err), TerminalStyle.ofEnvironment());
+            writer(FileDescriptor.out),
+            writer(FileDescriptor.err),
+            TerminalStyle.ofEnvironment(),
+            System.console() == null ? new FileOutputStream(FileDescriptor.out) : null);
     System.exit(new Commands(terminal, Clock.systemUTC()).run(arguments));
   }
 

@@ -68,6 +68,15 @@ class ModuleWallsTest {
           .resideInAnyPackage("org.dhatim.fastexcel.reader..", "org.jsoup..");
 
   @ArchTest
+  static final ArchRule workbooksAreWrittenInRenderings =
+      noClasses()
+          .that()
+          .resideOutsideOfPackages("org.griplore.ui.render..", "org.griplore.ingest..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("org.dhatim.fastexcel..");
+
+  @ArchTest
   static final ArchRule distributionsAndLinearAlgebraAreQuerys =
       noClasses()
           .that()

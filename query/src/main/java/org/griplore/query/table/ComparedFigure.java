@@ -46,10 +46,10 @@ public record ComparedFigure(
     Long result)
     implements Figure {
   /** What a table that takes one column for each figure says of it, the value first. */
-  static List<Column<ComparedFigure>> parts(int decimals) {
+  static List<Column<ComparedFigure>> parts(int decimals, String deltaUnit) {
     return List.of(
         Column.number("value", "value", Format.NUMBER, decimals, ComparedFigure::value),
-        Column.number("delta", "difference", Format.DELTA, 1, ComparedFigure::delta),
+        Column.number("delta", "difference, " + deltaUnit, Format.DELTA, 1, ComparedFigure::delta),
         Column.number("low", "from", Format.DELTA, 1, ComparedFigure::low),
         Column.number("high", "to", Format.DELTA, 1, ComparedFigure::high),
         Column.of("place", "place", Format.PLACE, ComparedFigure::place),

@@ -152,7 +152,7 @@ public final class TableQuestion implements Question {
                       ? name
                       : name + ", " + column.unit(),
                   decimals,
-                  ComparedFigure.parts(decimals),
+                  ComparedFigure.parts(decimals, column.network().measure().shownUnit()),
                   row -> row.figures().get(key)));
         });
     if (weighted) {

@@ -45,6 +45,14 @@ final class CommonWords {
         .build();
   }
 
+  static OptionSpec output() {
+    return OptionSpec.builder("--output")
+        .type(String.class)
+        .paramLabel("FILE")
+        .description("Write the answer to this file; its ending says how when --format does not")
+        .build();
+  }
+
   static Path archive(ParseResult words) {
     String given = words.matchedOptionValue("--archive", null);
     if (given == null) {

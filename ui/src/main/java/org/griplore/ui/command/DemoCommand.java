@@ -10,6 +10,7 @@ import org.griplore.ingest.AddedSource;
 import org.griplore.ingest.Intake;
 import org.griplore.ingest.ReadOptions;
 import org.griplore.query.Questions;
+import org.griplore.query.answer.Answer;
 import org.griplore.query.question.Desk;
 import org.griplore.query.question.Question;
 import org.griplore.store.archive.Archive;
@@ -87,8 +88,8 @@ final class DemoCommand implements Action {
     if (kind.equals("holdings")) {
       terminal.out().println(Questions.ask(question, desk, options).summary());
     } else {
-      OutputFormat.TABLE.write(
-          Questions.ask(question, desk, options), terminal.out(), terminal.style());
+      Answer<?> answer = Questions.ask(question, desk, options);
+      terminal.out().print(OutputFormat.TABLE.text(answer, terminal.style()));
     }
   }
 

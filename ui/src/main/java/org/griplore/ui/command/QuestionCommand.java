@@ -49,6 +49,7 @@ final class QuestionCommand implements Action {
     }
     spec.addOption(CommonWords.archive());
     spec.addOption(CommonWords.format());
+    spec.addOption(CommonWords.output());
     return spec;
   }
 
@@ -85,6 +86,7 @@ final class QuestionCommand implements Action {
   @Override
   public int run(ParseResult words, Terminal terminal) {
     OutputFormat format = CommonWords.format(words);
+    AnswerFile file = AnswerFile.of(words, format, terminal);
     Path folder = CommonWords.archive(words);
     // read while the database is opened: both take a tenth of a second
     CompletableFuture<DisciplineCatalogue> catalogue =
@@ -92,7 +94,7 @@ final class QuestionCommand implements Action {
     try (Archive archive = Archive.open(folder);
         Desk desk = new Desk(archive, joined(catalogue))) {
       Answer<?> answer = Questions.ask(question, desk, given(words));
-      format.write(answer, terminal.out(), terminal.style());
+      file.write(answer);
       return answer.hasEvidence() ? ExitCode.ANSWERED : ExitCode.NO_EVIDENCE;
     }
   }

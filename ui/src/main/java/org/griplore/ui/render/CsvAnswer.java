@@ -25,6 +25,8 @@ final class CsvAnswer {
   private static final CsvMapper MAPPER =
       CsvMapper.builder().disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET).build();
 
+  private static final String FORMULA_BEGINS = "=+-@\t\r";
+
   private CsvAnswer() {}
 
   static <R> void write(Answer<R> answer, PrintWriter out) {
@@ -55,6 +57,11 @@ final class CsvAnswer {
     }
   }
 
+  /** A spreadsheet would run a text that begins like a formula; after an apostrophe it does not. */
+  private static String harmless(String text) {
+    return text.isEmpty() || FORMULA_BEGINS.indexOf(text.charAt(0)) < 0 ? text : "'" + text;
+  }
+
   /** The columns of a figure's parts but the first, which is the value. */
   private static List<? extends Column<?>> parts(Column<?> column) {
     return column.inner().subList(1, column.inner().size());
@@ -73,14 +80,15 @@ final class CsvAnswer {
         cells.add(figure == null ? null : figure.value());
         parts(column).forEach(part -> cells.add(part(part, figure)));
       }
-      case SNIPPET -> cells.add(value == null ? null : ((Snippet) value).text());
+      case SNIPPET -> cells.add(value == null ? null : harmless(((Snippet) value).text()));
       case TEXTS ->
           cells.add(
               value == null
                   ? null
-                  : ((List<?>) value)
-                      .stream().map(String::valueOf).collect(Collectors.joining("|")));
-      default -> cells.add(value);
+                  : harmless(
+                      ((List<?>) value)
+                          .stream().map(String::valueOf).collect(Collectors.joining("|"))));
+      default -> cells.add(value instanceof String text ? harmless(text) : value);
     }
   }
 }

@@ -4,7 +4,6 @@ import java.io.PrintWriter;
 import java.util.List;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Column;
-import org.griplore.query.answer.SourceReference;
 
 /** Writes an answer as Markdown: sentence, table, what was left out, cautions, sources. */
 final class MarkdownAnswer {
@@ -43,7 +42,10 @@ final class MarkdownAnswer {
       out.println();
       out.println("Sources:");
       out.println();
-      answer.sources().forEach(source -> out.println("- " + escaped(told(source))));
+      answer
+          .sources()
+          .forEach(
+              source -> out.println("- " + escaped("[" + source.id() + "] " + Cited.told(source))));
     }
   }
 
@@ -51,21 +53,11 @@ final class MarkdownAnswer {
     out.println("| " + String.join(" | ", cells) + " |");
   }
 
-  private static String told(SourceReference source) {
-    return "[%d] %s%s%s (%s)"
-        .formatted(
-            source.id(),
-            source.title(),
-            source.date() == null ? "" : ", " + source.date(),
-            source.kind() == null ? "" : ", " + source.kind(),
-            source.file());
-  }
-
   private static String escaped(String text) {
     return text.replace("\\", "\\\\")
         .replace("|", "\\|")
         .replace("<", "&lt;")
         .replace("[", "\\[")
-        .replace("\n", " ");
+        .replace("\n", "; ");
   }
 }

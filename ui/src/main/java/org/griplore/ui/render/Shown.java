@@ -38,7 +38,7 @@ public final class Shown {
       case NUMBER -> number((Double) value, column.decimals());
       case DELTA -> delta((Double) value, column.decimals());
       case FLAG -> Boolean.TRUE.equals(value) ? "yes" : "no";
-      case FIGURE -> figure((Figure) value, column.decimals());
+      case FIGURE -> String.join("\n", lines((Figure) value, column.decimals()));
       case SNIPPET -> snippet((Snippet) value);
       case TEXTS ->
           ((List<?>) value).stream().map(String::valueOf).collect(Collectors.joining(", "));
@@ -96,16 +96,34 @@ public final class Shown {
     return value > 0 && value < least ? "<" + number(least, decimals) : number(value, decimals);
   }
 
-  /** The value with its place, then the difference with its interval. */
-  private static String figure(Figure figure, int decimals) {
+  /**
+   * A figure in one or two lines: the value with its place, then the difference with its interval.
+   */
+  public static List<String> lines(Figure figure, int decimals) {
     String value = figure.value() == null ? "" : number(figure.value(), decimals);
     if (figure.place() != null) {
       value = value.isEmpty() ? "place " + figure.place() : value + " (" + figure.place() + ")";
     }
     if (value.isEmpty()) {
-      return MISSING;
+      return List.of(MISSING);
     }
-    return figure.mark() + value;
+    String difference = difference(figure);
+    return difference.isEmpty()
+        ? List.of(figure.mark() + value)
+        : List.of(figure.mark() + value, difference);
+  }
+
+  /** The difference of a figure with its interval; empty without one. */
+  public static String difference(Figure figure) {
+    if (figure.delta() == null) {
+      return "";
+    }
+    String unit = "%".equals(figure.deltaUnit()) ? "\u00a0%" : "";
+    String interval =
+        figure.low() == null || figure.high() == null
+            ? ""
+            : " [%s, %s]".formatted(delta(figure.low(), 1), delta(figure.high(), 1));
+    return delta(figure.delta(), 1) + unit + interval;
   }
 
   private static String snippet(Snippet snippet) {

@@ -3,16 +3,11 @@ package org.griplore.ui.render;
 import java.io.PrintWriter;
 import java.util.List;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Exclusion;
-import org.griplore.query.answer.Format;
 import org.griplore.query.answer.SourceReference;
 
 /** Writes an answer for a terminal: the sentence, the table, what was left out, the cautions. */
 final class TerminalTable {
-  /** With this many rows or fewer, the rows inside them are shown too. */
-  private static final int ROWS_OPENED = 3;
-
   private static final int SOURCES_SHOWN = 12;
 
   private final TerminalStyle style;
@@ -26,32 +21,17 @@ final class TerminalTable {
     if (answer.hasEvidence()) {
       out.println();
       new TextGrid(style).write(answer.columns(), answer.rows(), out);
-      if (answer.rows().size() <= ROWS_OPENED) {
-        inside(answer, out);
-      }
+      InnerRows.of(answer).forEach(inner -> inside(inner, out));
     }
     exclusions(answer.excluded(), out);
     caveats(answer.caveats(), out);
     sources(answer.sources(), out);
   }
 
-  private <R> void inside(Answer<R> answer, PrintWriter out) {
-    for (Column<R> column : answer.columns()) {
-      if (column.format() != Format.ROWS) {
-        continue;
-      }
-      for (R row : answer.rows()) {
-        out.println();
-        out.println(style.strong(column.label() + ": " + Shown.of(answer.columns().get(0), row)));
-        rows(column.inner(), (List<?>) column.value().apply(row), out);
-      }
-    }
-  }
-
-  /** The inner columns belong to the inner rows: both come from the same {@code Column.rows}. */
-  @SuppressWarnings("unchecked")
-  private <S> void rows(List<? extends Column<?>> columns, List<?> rows, PrintWriter out) {
-    new TextGrid(style).write((List<Column<S>>) columns, (List<S>) rows, out);
+  private <S> void inside(InnerRows inner, PrintWriter out) {
+    out.println();
+    out.println(style.strong(inner.heading()));
+    new TextGrid(style).write(inner.<S>columns(), inner.<S>rows(), out);
   }
 
   private void exclusions(List<Exclusion> excluded, PrintWriter out) {

@@ -29,8 +29,33 @@ final class TextGrid {
       right[i] = isNumber(shown.get(i).format());
     }
     int[] widths = widths(labels, lines, right);
-    print(out, labels, widths, right, true);
-    lines.forEach(line -> print(out, line, widths, right, false));
+    List<int[]> strips = strips(widths);
+    for (int[] strip : strips) {
+      if (strip != strips.get(0)) {
+        out.println();
+      }
+      print(out, labels, widths, right, strip, true);
+      lines.forEach(line -> print(out, line, widths, right, strip, false));
+    }
+  }
+
+  /** A table that is wider than a line falls into strips, each with the first column. */
+  private List<int[]> strips(int[] widths) {
+    List<int[]> strips = new ArrayList<>();
+    List<Integer> strip = new ArrayList<>();
+    int total = 0;
+    for (int i = 0; i < widths.length; i++) {
+      if (strip.size() > 1 && total + GAP.length() + widths[i] > style.width()) {
+        strips.add(strip.stream().mapToInt(Integer::intValue).toArray());
+        strip.clear();
+        strip.add(0);
+        total = widths[0];
+      }
+      strip.add(i);
+      total += widths[i] + (i == 0 ? 0 : GAP.length());
+    }
+    strips.add(strip.stream().mapToInt(Integer::intValue).toArray());
+    return strips;
   }
 
   static boolean isNumber(Format format) {
@@ -47,7 +72,11 @@ final class TextGrid {
       widths[i] =
           Math.max(
               right[i] ? longestWord(labels.get(i)) : labels.get(i).length(),
-              lines.stream().mapToInt(line -> line.get(column).length()).max().orElse(0));
+              lines.stream()
+                  .flatMap(line -> line.get(column).lines())
+                  .mapToInt(String::length)
+                  .max()
+                  .orElse(0));
     }
     narrow(widths, right);
     return widths;
@@ -83,20 +112,26 @@ final class TextGrid {
   }
 
   private void print(
-      PrintWriter out, List<String> cells, int[] widths, boolean[] right, boolean strong) {
+      PrintWriter out,
+      List<String> cells,
+      int[] widths,
+      boolean[] right,
+      int[] strip,
+      boolean strong) {
     List<List<String>> wrapped = new ArrayList<>();
     int height = 1;
-    for (int i = 0; i < widths.length; i++) {
-      List<String> pieces = wrap(cells.get(i), widths[i]);
+    for (int column : strip) {
+      List<String> pieces =
+          cells.get(column).lines().flatMap(l -> wrap(l, widths[column]).stream()).toList();
       wrapped.add(pieces);
       height = Math.max(height, pieces.size());
     }
     for (int line = 0; line < height; line++) {
       StringBuilder text = new StringBuilder();
-      for (int i = 0; i < widths.length; i++) {
+      for (int i = 0; i < strip.length; i++) {
         String piece = line < wrapped.get(i).size() ? wrapped.get(i).get(line) : "";
-        String pad = " ".repeat(Math.max(0, widths[i] - piece.length()));
-        text.append(i == 0 ? "" : GAP).append(right[i] ? pad + piece : piece + pad);
+        String pad = " ".repeat(Math.max(0, widths[strip[i]] - piece.length()));
+        text.append(i == 0 ? "" : GAP).append(right[strip[i]] ? pad + piece : piece + pad);
       }
       String stripped = text.toString().stripTrailing();
       out.println(strong ? style.strong(stripped) : stripped);

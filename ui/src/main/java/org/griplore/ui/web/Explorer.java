@@ -5,6 +5,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
 import io.javalin.http.staticfiles.Location;
+import java.io.ByteArrayOutputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
@@ -109,11 +110,14 @@ public final class Explorer implements AutoCloseable {
 
   private void answer(Context context, Question question, OutputFormat format) {
     refuseGone();
-    StringWriter text = new StringWriter();
-    format.write(
-        Questions.ask(question, desk, given(context)), new PrintWriter(text), TerminalStyle.PLAIN);
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    format.write(Questions.ask(question, desk, given(context)), bytes, TerminalStyle.PLAIN);
     context.contentType(format.contentType());
-    context.result(text.toString());
+    if (!format.isText()) {
+      String name = "griplore-" + question.kind() + "." + format.ending();
+      context.header("Content-Disposition", "attachment; filename=\"" + name + "\"");
+    }
+    context.result(bytes.toByteArray());
   }
 
   /** The options of an address, without those left empty in a form. */

@@ -13,7 +13,7 @@ record Run(int code, String out, String err) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     Terminal terminal =
-        new Terminal(new PrintWriter(out), new PrintWriter(err), TerminalStyle.PLAIN);
+        new Terminal(new PrintWriter(out), new PrintWriter(err), TerminalStyle.PLAIN, null);
     Clock clock = Clock.fixed(Instant.parse("2024-12-01T00:00:00Z"), ZoneOffset.UTC);
     int code = new Commands(terminal, clock).run(words);
     return new Run(code, out.toString(), err.toString());

@@ -4,8 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.PrintWriter;
-import java.io.StringWriter;
+import java.io.ByteArrayOutputStream;
 import java.net.URLDecoder;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
@@ -61,12 +60,12 @@ class ExplorerPagesTest {
     String page = body(address);
     assertThat(page).contains(escaped(answer.summary())).contains("<h1>");
     for (OutputFormat format : OutputFormat.values()) {
-      HttpResponse<String> other = Reader.get(DEMO.address(form(address, format.ending())));
-      StringWriter expected = new StringWriter();
-      format.write(answer, new PrintWriter(expected), TerminalStyle.PLAIN);
+      HttpResponse<byte[]> other = Reader.bytes(DEMO.address(form(address, format.ending())));
+      ByteArrayOutputStream expected = new ByteArrayOutputStream();
+      format.write(answer, expected, TerminalStyle.PLAIN);
       assertThat(other.statusCode()).isEqualTo(200);
       assertThat(other.headers().firstValue("Content-Type")).contains(format.contentType());
-      assertThat(other.body()).isEqualTo(expected.toString());
+      assertThat(other.body()).isEqualTo(expected.toByteArray());
       assertThat(page).contains("href=\"" + escaped(form(address, format.ending())) + "\"");
     }
   }

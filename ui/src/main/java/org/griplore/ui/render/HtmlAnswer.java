@@ -1,0 +1,101 @@
+package org.griplore.ui.render;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.griplore.query.answer.Answer;
+import org.griplore.query.answer.Column;
+import org.griplore.query.answer.Figure;
+import org.griplore.query.answer.Format;
+
+/**
+ * Writes an answer as a fragment of HTML to put into a page of one's own: a table with caption and
+ * scopes, then what was left out, the cautions and the sources. It brings no styles and no script.
+ */
+final class HtmlAnswer {
+  private HtmlAnswer() {}
+
+  static <R> void write(Answer<R> answer, PrintWriter out) {
+    out.println("<section>");
+    out.println("<p>" + escaped(answer.summary()) + "</p>");
+    if (answer.hasEvidence()) {
+      table(answer.asked().sentence(), answer.columns(), answer.rows(), out);
+      for (InnerRows inner : InnerRows.of(answer)) {
+        inside(inner, out);
+      }
+    }
+    list(
+        "Left out",
+        answer.excluded().stream().map(left -> left.count() + " " + left.reason()).toList(),
+        out);
+    list("Read with care", answer.caveats(), out);
+    if (!answer.sources().isEmpty()) {
+      out.println("<p>Sources</p>");
+      out.println("<ol>");
+      answer
+          .sources()
+          .forEach(
+              source ->
+                  out.println(
+                      "<li value=\"%d\">%s</li>"
+                          .formatted(source.id(), escaped(Cited.told(source)))));
+      out.println("</ol>");
+    }
+    out.println("</section>");
+  }
+
+  private static <S> void inside(InnerRows inner, PrintWriter out) {
+    table(inner.heading(), inner.<S>columns(), inner.<S>rows(), out);
+  }
+
+  private static <R> void table(
+      String caption, List<Column<R>> columns, List<R> rows, PrintWriter out) {
+    List<Column<R>> shown = columns.stream().filter(column -> !column.detail()).toList();
+    out.println("<table>");
+    out.println("<caption>" + escaped(caption) + "</caption>");
+    out.println(
+        shown.stream()
+            .map(column -> "<th scope=\"col\">" + escaped(column.label()) + "</th>")
+            .collect(Collectors.joining("", "<thead><tr>", "</tr></thead>")));
+    out.println("<tbody>");
+    for (R row : rows) {
+      StringBuilder line = new StringBuilder("<tr>");
+      for (Column<R> column : shown) {
+        boolean head = column == shown.get(0);
+        line.append(head ? "<th scope=\"row\">" : "<td>")
+            .append(cell(column, row))
+            .append(head ? "</th>" : "</td>");
+      }
+      out.println(line + "</tr>");
+    }
+    out.println("</tbody>");
+    out.println("</table>");
+  }
+
+  private static <R> String cell(Column<R> column, R row) {
+    Object value = column.value().apply(row);
+    if (column.format() == Format.FIGURE && value != null) {
+      return Shown.lines((Figure) value, column.decimals()).stream()
+          .map(HtmlAnswer::escaped)
+          .collect(Collectors.joining("<br>"));
+    }
+    return escaped(Shown.value(column, value));
+  }
+
+  private static void list(String heading, List<String> items, PrintWriter out) {
+    if (!items.isEmpty()) {
+      out.println("<p>" + heading + "</p>");
+      out.println("<ul>");
+      items.forEach(item -> out.println("<li>" + escaped(item) + "</li>"));
+      out.println("</ul>");
+    }
+  }
+
+  private static String escaped(String text) {
+    return text.replace("&", "&amp;")
+        .replace("<", "&lt;")
+        .replace(">", "&gt;")
+        .replace("\"", "&quot;")
+        .replace("'", "&#39;");
+  }
+}
