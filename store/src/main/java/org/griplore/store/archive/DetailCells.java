@@ -27,14 +27,12 @@ final class DetailCells {
 
   static Map<String, Cell> read(String written, CellText.SheetNames sheets) {
     Map<String, Cell> cells = new HashMap<>();
-    written
-        .lines()
-        .forEach(
-            line -> {
-              int equals = line.indexOf('=');
-              String cell = unescape(line.substring(equals + 1));
-              cells.put(line.substring(0, equals), CellText.read(cell, sheets));
-            });
+    // only a line feed parts lines: a cell's text may hold a carriage return
+    for (String line : written.isEmpty() ? new String[0] : written.split("\n")) {
+      int equals = line.indexOf('=');
+      String cell = unescape(line.substring(equals + 1));
+      cells.put(line.substring(0, equals), CellText.read(cell, sheets));
+    }
     return cells;
   }
 

@@ -31,6 +31,23 @@ final class Sql {
     }
   }
 
+  /** Takes the row that the cursor stands on. */
+  interface RowTaker {
+    void take(ResultSet row) throws SQLException;
+  }
+
+  /** Gives the rows one by one: none is kept. */
+  static void forEach(Connection connection, String sql, RowTaker taker, Object... parameters) {
+    try (PreparedStatement statement = prepare(connection, sql, parameters);
+        ResultSet rows = statement.executeQuery()) {
+      while (rows.next()) {
+        taker.take(rows);
+      }
+    } catch (SQLException e) {
+      throw ArchiveFailure.of(e);
+    }
+  }
+
   static <T> Optional<T> first(
       Connection connection, String sql, RowMapper<T> mapper, Object... parameters) {
     try (PreparedStatement statement = prepare(connection, sql, parameters);

@@ -27,6 +27,7 @@ public final class Commands {
     }
     commands.put("add", () -> AddCommand.spec(clock));
     commands.put("undo", UndoCommand::spec);
+    commands.put("export", ExportCommand::spec);
     commands.put("check", CheckCommand::spec);
     commands.put("serve", () -> ServeCommand.spec(clock));
     commands.put("demo", () -> DemoCommand.spec(clock));

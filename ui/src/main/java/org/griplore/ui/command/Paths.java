@@ -19,4 +19,14 @@ final class Paths {
       }
     }
   }
+
+  /** Refuses to write into the archive's own folder. */
+  static void refuseInside(Path archive, Path folder) {
+    Path inside = folder.toAbsolutePath().normalize();
+    if (inside.startsWith(archive.toAbsolutePath().normalize())) {
+      throw new Refusal(
+          folder + " lies in the archive's own folder: choose another.",
+          new Problem("DIR", folder.toString(), "a folder outside of " + archive));
+    }
+  }
 }
