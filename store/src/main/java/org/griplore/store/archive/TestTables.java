@@ -26,7 +26,7 @@ final class TestTables {
   }
 
   List<TableQuery> all() {
-    return List.of(tests(), reports(), details(), entries(), results(), runs(), notes());
+    return List.of(tests(), reports(), details(), entries(), results(), steps(), runs(), notes());
   }
 
   private TableQuery tests() {
@@ -166,6 +166,34 @@ final class TestTables {
                 + " JOIN model m ON m.id = x.model LEFT JOIN model s ON s.id = m.same_as"
                 + " JOIN discipline d ON d.id = f.discipline LEFT JOIN unit u ON u.id = f.unit"
                 + " LEFT JOIN rule w ON w.id = f.rule ORDER BY f.id");
+  }
+
+  private TableQuery steps() {
+    return new TableQuery(
+            "result_steps",
+            "Steps to results",
+            "One step from what was found to a result, where they are more than reading its"
+                + " number.")
+        .numbered("result", results::of, "The result")
+        .always()
+        .to("results", "result")
+        .integer("position", "Place of the step, from 1")
+        .always()
+        .text("rule", "What was done")
+        .always()
+        .real("before", "The figure before; empty where a text or many figures went in")
+        .text("before_unit", "Its unit")
+        .real("after", "The figure after")
+        .always()
+        .text("after_unit", "Its unit")
+        .text("label", "How sure the rule is, or what else must be said with it")
+        .cell("", sheets, "what went in")
+        .key("result", "position")
+        .from(
+            "SELECT x.result, row_number() OVER (PARTITION BY x.result ORDER BY x.id), x.rule,"
+                + " x.before, b.symbol, x.after, a.symbol, x.label, x.stands_at FROM result_step x"
+                + " LEFT JOIN unit b ON b.id = x.before_unit JOIN unit a ON a.id = x.after_unit"
+                + " ORDER BY x.result, x.id");
   }
 
   private TableQuery runs() {

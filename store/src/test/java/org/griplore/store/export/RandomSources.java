@@ -22,6 +22,7 @@ import org.griplore.store.vocabulary.Result;
 import org.griplore.store.vocabulary.ResultCells;
 import org.griplore.store.vocabulary.SeasonClass;
 import org.griplore.store.vocabulary.SourceKind;
+import org.griplore.store.vocabulary.Step;
 import org.griplore.store.vocabulary.TestDate;
 import org.griplore.store.vocabulary.TestReport;
 import org.griplore.store.vocabulary.Unit;
@@ -150,10 +151,17 @@ final class RandomSources {
                 maybe(6),
                 maybe(1 + random.nextInt(9)),
                 new ResultCells(maybe(cell()), maybe(cell()), maybe(cell()), maybe(cell())),
-                oneIn(2) ? "" : any(ODD)));
+                oneIn(2) ? "" : any(ODD),
+                oneIn(3) ? steps() : List.of()));
       }
     }
     return results;
+  }
+
+  private List<Step> steps() {
+    return List.of(
+        Step.to("read " + any(ODD), random.nextDouble(), Unit.METRE).at(maybe(cell())),
+        Step.of("scaled", 2.0, Unit.METRE, random.nextDouble(), Unit.METRE).labelled(maybe("m")));
   }
 
   private LoggedRun run(int sequence) {
