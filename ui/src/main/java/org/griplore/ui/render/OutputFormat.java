@@ -34,6 +34,16 @@ public enum OutputFormat {
     return word;
   }
 
+  /** What it is called on a page. */
+  public String label() {
+    return switch (this) {
+      case TABLE -> "text";
+      case MARKDOWN -> "Markdown";
+      case XLSX -> "workbook";
+      default -> word.toUpperCase(java.util.Locale.ROOT);
+    };
+  }
+
   /** The media type of a response. */
   public String contentType() {
     return contentType;

@@ -5,6 +5,7 @@ import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Exclusion;
 import org.griplore.query.question.Question;
+import org.griplore.ui.render.OutputFormat;
 
 /**
  * A page about one answer.
@@ -15,6 +16,7 @@ import org.griplore.query.question.Question;
  * @param table its rows
  * @param inner the tables inside the rows, when there are few rows
  * @param charts its plots
+ * @param citation the line to cite it by
  */
 public record AnswerView(
     Question question,
@@ -22,11 +24,12 @@ public record AnswerView(
     Form form,
     TableView table,
     List<TableView.Inner> inner,
-    List<Chart> charts) {
+    List<Chart> charts,
+    String citation) {
   private static final int ROWS_OPENED = 3;
 
   /** Lays out an answer. */
-  static <R> AnswerView of(Question question, Answer<R> answer, Offers offers) {
+  static <R> AnswerView of(Question question, Answer<R> answer, Offers offers, Citation citation) {
     List<Column<R>> columns = answer.columns();
     return new AnswerView(
         question,
@@ -34,7 +37,8 @@ public record AnswerView(
         Form.of(question, answer.asked().options(), offers),
         TableView.of(columns, answer.rows(), Doors.of(answer)),
         answer.rows().size() <= ROWS_OPENED ? TableView.inner(columns, answer.rows()) : List.of(),
-        Charts.of(answer));
+        Charts.of(answer),
+        citation.of(answer.asked()));
   }
 
   /** Whether anything narrows the question: then its form is closed. */
@@ -42,9 +46,20 @@ public record AnswerView(
     return !answer.asked().options().isEmpty();
   }
 
-  /** The address of the same answer in another form. */
-  public String form(String ending) {
-    return Addresses.form(answer.asked(), ending);
+  /** The same answer in another form; the last one ends the list. */
+  public record OtherForm(String label, String address, boolean last) {}
+
+  /** The same answer in every other form. */
+  public List<OtherForm> forms() {
+    List<OutputFormat> formats = List.of(OutputFormat.values());
+    return formats.stream()
+        .map(
+            format ->
+                new OtherForm(
+                    format.label(),
+                    Addresses.form(answer.asked(), format.ending()),
+                    format == formats.get(formats.size() - 1)))
+        .toList();
   }
 
   /** Why something was left out; what to type about it is the command line's matter. */

@@ -17,6 +17,7 @@ import org.griplore.query.evidence.Filter;
 import org.griplore.query.option.Option;
 import org.griplore.query.placings.PlacingRow;
 import org.griplore.query.profile.ProfileRow;
+import org.griplore.query.seek.SeekQuestion.SeekRow;
 
 /** The doors of every answer: which results stand behind which figure, under the same filters. */
 final class Doors {
@@ -154,6 +155,11 @@ final class Doors {
     }
     if (row instanceof ModelRow model && key.equals("tests") && model.tests() > 0) {
       return ask("tests", "model", model.model());
+    }
+    if (row instanceof SeekRow found && key.equals("name")) {
+      return found.option() == null
+          ? Addresses.of(found.question(), Map.of())
+          : Addresses.of(found.question(), Map.of(found.option(), List.of(found.value())));
     }
     if (row instanceof TestRow test && key.equals("entries")) {
       return Addresses.test(test.test());

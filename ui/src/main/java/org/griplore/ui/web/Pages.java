@@ -18,10 +18,12 @@ final class Pages {
           null, ContentType.Html, Pages.class.getClassLoader(), "org.griplore.ui.pages");
   private final Desk desk;
   private final Offers offers;
+  private final Citation citation;
 
   Pages(Desk desk) {
     this.desk = desk;
     this.offers = new Offers(desk);
+    this.citation = new Citation(desk.archive());
   }
 
   String start() {
@@ -78,7 +80,7 @@ final class Pages {
   }
 
   private AnswerView view(Question question, Map<String, List<String>> given) {
-    return AnswerView.of(question, Questions.ask(question, desk, given), offers);
+    return AnswerView.of(question, Questions.ask(question, desk, given), offers, citation);
   }
 
   String refusal(RefusalView view) {

@@ -77,7 +77,7 @@ class ExplorerBrowserTest {
   @DisplayName("one finds a note by a misspelt word")
   void misspelt() {
     browser.open("/");
-    browser.find("#search").sendKeys("aquaplanning", Keys.ENTER);
+    browser.find("#start-text").sendKeys("aquaplanning", Keys.ENTER);
     browser.await(page -> browser.heading().startsWith("What do notes say"));
     assertThat(browser.driver().findElements(By.cssSelector(".note mark"))).isNotEmpty();
     browser.picture("notes");
@@ -130,6 +130,7 @@ class ExplorerBrowserTest {
         "/find?text=braking",
         "/origin?result=752",
         "/sources",
+        "/seek?text=velmroa",
         "/findings"
       })
   void narrow(String address) {
@@ -199,6 +200,7 @@ class ExplorerBrowserTest {
     "/generations?line=Velmora+Aurelis, true",
     "/coverage, false",
     "/coverage, true",
+    "/seek?text=velmroa, false",
     "/find, false",
     "/tests, false",
     "/test?test=own-2021-2, true",

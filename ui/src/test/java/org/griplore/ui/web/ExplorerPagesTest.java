@@ -42,6 +42,7 @@ class ExplorerPagesTest {
         "/contrast?model=Velmora+Aurelis+5&model=Velmora+Aurelis+4",
         "/generations?line=Velmora+Aurelis",
         "/coverage?season=winter&limit=5",
+        "/seek?text=velmroa+4",
         "/tests?season=winter",
         "/test?test=own-2021-2&reference=Velmora+Aurelis+4",
         "/models",
