@@ -203,10 +203,15 @@ public final class GenerationsQuestion implements Question {
     }
     Map<String, Integer> verdicts = new HashMap<>();
     rows.forEach(row -> verdicts.merge(word(row.step()), 1, Integer::sum));
-    return "%d steps in %d comparisons: %d better, %d worse, %d that cannot be told from zero."
+    List<String> disciplines = rows.stream().map(GenerationRow::discipline).distinct().toList();
+    return "%s steps in %s: %d better, %d worse, %d that cannot be told from zero."
         .formatted(
-            rows.stream().map(row -> row.older() + row.newer()).distinct().count(),
-            rows.size(),
+            disciplines.size() == 1
+                ? rows.size()
+                : rows.stream().map(row -> row.older() + row.newer()).distinct().count(),
+            disciplines.size() == 1
+                ? disciplines.get(0)
+                : disciplines.size() + " disciplines, " + rows.size() + " comparisons",
             verdicts.getOrDefault("better", 0),
             verdicts.getOrDefault("worse", 0),
             verdicts.getOrDefault("open", 0));

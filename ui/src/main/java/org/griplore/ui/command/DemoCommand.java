@@ -10,22 +10,20 @@ import org.griplore.ingest.AddedSource;
 import org.griplore.ingest.Intake;
 import org.griplore.ingest.ReadOptions;
 import org.griplore.query.Questions;
-import org.griplore.query.answer.Answer;
 import org.griplore.query.question.Desk;
 import org.griplore.query.question.Question;
 import org.griplore.store.archive.Archive;
 import org.griplore.store.text.NoteIndex;
 import org.griplore.store.vocabulary.Refusal;
-import org.griplore.ui.render.OutputFormat;
 import org.griplore.ui.web.Explorer;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 
-/** Builds the invented demo archive in a temporary folder, answers a first question, serves it. */
+/**
+ * Builds the invented demo archive in a temporary folder, asks it a tester's questions, serves it.
+ */
 final class DemoCommand implements Action {
-  private static final String OLD_GENERATION = "Velmora Aurelis 4";
-
   private final Clock clock;
 
   private DemoCommand(Clock clock) {
@@ -36,13 +34,13 @@ final class DemoCommand implements Action {
     CommandSpec spec = CommandSpec.wrapWithoutInspection(new DemoCommand(clock));
     spec.usageMessage()
         .description(
-            "Build the invented demo archive in a temporary folder, say how one old generation"
-                + " ranked in it, and open the explorer until Ctrl-C.")
+            "Build the invented demo archive in a temporary folder, ask it what a tester asks before"
+                + " a test, and open the explorer until Ctrl-C.")
         .footer("", "Example: griplore demo --no-serve");
     spec.addOption(
         OptionSpec.builder("--no-serve")
             .type(boolean.class)
-            .description("Stop after the first answer")
+            .description("Stop after the answers")
             .build());
     spec.addOption(ServeCommand.portOption());
     return spec;
@@ -70,26 +68,15 @@ final class DemoCommand implements Action {
           throw source.refusal();
         }
       }
-      answer("holdings", Map.of(), desk, terminal);
+      Question holdings = Questions.of("holdings").orElseThrow();
+      terminal.out().println(Questions.ask(holdings, desk, Map.of()).summary());
       terminal.out().println("The archive, all of it invented, is in " + archive.folder() + ".");
-      terminal.out().println();
-      answer("placings", Map.of("model", List.of(OLD_GENERATION)), desk, terminal);
+      DemoTour.show(desk, terminal);
       terminal.out().println();
       terminal.out().flush();
       return serve
           ? ServeCommand.serve(new Explorer(desk, clock), port, terminal)
           : ExitCode.ANSWERED;
-    }
-  }
-
-  private static void answer(
-      String kind, Map<String, List<String>> options, Desk desk, Terminal terminal) {
-    Question question = Questions.of(kind).orElseThrow();
-    if (kind.equals("holdings")) {
-      terminal.out().println(Questions.ask(question, desk, options).summary());
-    } else {
-      Answer<?> answer = Questions.ask(question, desk, options);
-      terminal.out().print(OutputFormat.TABLE.text(answer, terminal.style()));
     }
   }
 

@@ -7,17 +7,23 @@ import org.griplore.query.answer.Exclusion;
 import org.griplore.query.answer.SourceReference;
 
 /** Writes an answer for a terminal: the sentence, the table, what was left out, the cautions. */
-final class TerminalTable {
+public final class TerminalTable {
   private static final int SOURCES_SHOWN = 12;
 
   private final TerminalStyle style;
 
-  TerminalTable(TerminalStyle style) {
+  /** Tables in a style. */
+  public TerminalTable(TerminalStyle style) {
     this.style = style;
   }
 
-  <R> void write(Answer<R> answer, PrintWriter out) {
+  /** Writes the sentence alone. */
+  public void summary(Answer<?> answer, PrintWriter out) {
     wrapped(out, "", answer.summary(), true);
+  }
+
+  <R> void write(Answer<R> answer, PrintWriter out) {
+    summary(answer, out);
     if (answer.hasEvidence()) {
       out.println();
       new TextGrid(style).write(answer.columns(), answer.rows(), out);
