@@ -132,6 +132,8 @@
       element.querySelector('svg').setAttribute('aria-hidden', 'true');
       element.dataset.drawn = 'yes';
       offer(element);
+      element.dispatchEvent(
+        new CustomEvent('drawn', { bubbles: true, detail: { view: drawn.view, specification } }));
     });
   }
 

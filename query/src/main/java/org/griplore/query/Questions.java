@@ -16,6 +16,7 @@ import org.griplore.query.browse.TestsQuestion;
 import org.griplore.query.compare.ContrastQuestion;
 import org.griplore.query.compare.GenerationsQuestion;
 import org.griplore.query.compare.StandingsQuestion;
+import org.griplore.query.dependence.DependsQuestion;
 import org.griplore.query.notes.FindQuestion;
 import org.griplore.query.notes.TallyQuestion;
 import org.griplore.query.option.Choices;
@@ -44,6 +45,7 @@ public final class Questions {
           new TableQuestion(),
           new TradeoffQuestion(),
           new ReweighQuestion(),
+          new DependsQuestion(),
           new FindQuestion(),
           new TallyQuestion(),
           new TestsQuestion(),

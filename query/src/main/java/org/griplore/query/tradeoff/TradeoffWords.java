@@ -11,7 +11,7 @@ final class TradeoffWords {
       String x, String y, Relation relation, List<TradeoffRow> rows, List<TradeoffStep> steps) {
     long front = rows.stream().filter(TradeoffRow::front).count();
     long both = steps.stream().filter(step -> Boolean.TRUE.equals(step.improvedBoth())).count();
-    return "%s and %s: inside %s with both, %s; between %s, %s; between %s from one generation to the next, %s. %s on the front%s."
+    return "%s and %s inside %s: %s. Between %s: %s. Between %s of a generation: %s. %s on the front%s."
         .formatted(
             x,
             y,
@@ -36,17 +36,17 @@ final class TradeoffWords {
     if (r == null) {
       return "no correlation can be worked out";
     }
-    String figure = number(r);
     if (low == null) {
-      return "a correlation of " + figure + " without an interval, so nothing is claimed";
+      return "correlation " + number(r) + " without an interval, so nothing is claimed";
     }
-    String interval = " (95 % interval " + number(low) + " to " + number(high) + ")";
-    if (low <= 0 && high >= 0) {
-      return "a correlation of " + figure + interval + ", which cannot be told from none";
-    }
-    return (r < 0 ? "a trade-off, correlation " : "both go together, correlation ")
-        + figure
-        + interval;
+    return "correlation %s (95 %% interval %s to %s), %s"
+        .formatted(
+            number(r),
+            number(low),
+            number(high),
+            low <= 0 && high >= 0
+                ? "cannot be told from none"
+                : r < 0 ? "a trade-off" : "they go together");
   }
 
   private static String counted(int count, String thing) {

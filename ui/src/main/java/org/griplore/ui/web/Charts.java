@@ -24,6 +24,8 @@ final class Charts {
       case "holdings" -> HoldingsCharts.of(answer);
       case "placings" -> PlacingsCharts.of(answer);
       case "standings", "contrast", "generations", "model", "line" -> EffectsCharts.of(answer);
+      case "tradeoff" -> TradeoffCharts.of(answer);
+      case "depends" -> DependsCharts.of(answer);
       default -> List.of();
     };
   }

@@ -1,12 +1,15 @@
 package org.griplore.ui.web;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.griplore.query.evidence.Names;
 import org.griplore.query.option.Option;
 import org.griplore.query.question.Desk;
 import org.griplore.store.archive.ModelRecord;
 import org.griplore.store.archive.TestRecord;
+import org.griplore.store.vocabulary.SeasonClass;
 
 /** Names that a form offers while one types. */
 public final class Offers {
@@ -15,6 +18,7 @@ public final class Offers {
 
   private static final String MODELS = "known-models";
   private static final String LINES = "known-lines";
+  private static final String SIDES = "known-sides";
   private static final String TESTS = "known-tests";
 
   private final Desk desk;
@@ -34,6 +38,7 @@ public final class Offers {
     return switch (option.value()) {
       case "MODEL" -> MODELS;
       case "LINE" -> LINES;
+      case "SIDE" -> SIDES;
       case "KEY" -> TESTS;
       default -> null;
     };
@@ -47,20 +52,34 @@ public final class Offers {
     if (id == null) {
       return Optional.empty();
     }
-    List<String> names =
+    List<String> offered =
         switch (id) {
-          case MODELS -> desk.evidence().models().stream().map(ModelRecord::name).toList();
-          case LINES ->
-              desk.evidence().models().stream()
-                  .map(Names::lineName)
-                  .filter(line -> line != null)
+          case MODELS -> modelNames().toList();
+          case LINES -> lineNames().toList();
+          case SIDES ->
+              Stream.of(
+                      Arrays.stream(SeasonClass.values()).map(SeasonClass::key),
+                      lineNames(),
+                      modelNames())
+                  .flatMap(names -> names)
                   .distinct()
                   .toList();
           case TESTS -> desk.evidence().tests().stream().map(TestRecord::key).toList();
           default -> List.of();
         };
     return Optional.of(
-        new NameList(id, names.size() > MOST ? List.of() : names.stream().sorted().toList()));
+        new NameList(id, offered.size() > MOST ? List.of() : offered.stream().sorted().toList()));
+  }
+
+  private Stream<String> modelNames() {
+    return desk.evidence().models().stream().map(ModelRecord::name);
+  }
+
+  private Stream<String> lineNames() {
+    return desk.evidence().models().stream()
+        .map(Names::lineName)
+        .filter(line -> line != null)
+        .distinct();
   }
 
   /** Whether a text is the name of a model or the key of a test. */
