@@ -63,10 +63,7 @@ public final class Intake {
    * @throws Refusal when a path is not there
    */
   public List<AddedSource> add(List<Path> paths, ReadOptions options, Progress progress) {
-    List<Path> files = new ArrayList<>();
-    for (Path path : paths) {
-      files.addAll(filesOf(path));
-    }
+    List<Path> files = sourcesOf(paths);
     List<Opened> opened = new ArrayList<>();
     for (Path file : files) {
       opened.add(open(file));
@@ -107,6 +104,28 @@ public final class Intake {
         collected.lineage,
         collected.findings,
         collected.complete);
+  }
+
+  /**
+   * Reads a file, with the details beside it, without writing anything.
+   *
+   * @throws Refusal when there is nothing in it that can be taken
+   */
+  public Preview preview(Path file, ReadOptions options) {
+    return preview(Original.of(file), Sidecar.beside(file).fill(options));
+  }
+
+  /**
+   * The files that adding these paths would read: all in folders, but for hidden ones and details.
+   *
+   * @throws Refusal when a path is not there
+   */
+  public static List<Path> sourcesOf(List<Path> paths) {
+    List<Path> files = new ArrayList<>();
+    for (Path path : paths) {
+      files.addAll(filesOf(path));
+    }
+    return files;
   }
 
   private static List<Path> filesOf(Path path) {
@@ -191,6 +210,7 @@ public final class Intake {
         catalogue,
         new NameReconciler(archive.models()),
         options.details(),
+        options.map(),
         receiver);
   }
 

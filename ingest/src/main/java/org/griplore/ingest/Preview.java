@@ -1,10 +1,17 @@
 package org.griplore.ingest;
 
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import org.griplore.ingest.forms.UnderstoodColumn;
+import org.griplore.ingest.recognise.ColumnMap;
+import org.griplore.ingest.recognise.ColumnMeaning;
+import org.griplore.ingest.recognise.ColumnRole;
+import org.griplore.store.vocabulary.DisciplineCatalogue;
 import org.griplore.store.vocabulary.Finding;
 import org.griplore.store.vocabulary.LineageRow;
 import org.griplore.store.vocabulary.TestReport;
+import org.griplore.store.vocabulary.Unit;
 
 /**
  * What a source would tell the archive; nothing has been written.
@@ -22,4 +29,30 @@ public record Preview(
     boolean complete) {
   /** So many reports, lineage rows and findings at most are kept of each. */
   public static final int KEPT = 2000;
+
+  /** A map that says what was understood: a beginning for one that says otherwise. */
+  public ColumnMap map(DisciplineCatalogue catalogue) {
+    Set<ColumnMap.Rule> rules = new LinkedHashSet<>();
+    for (UnderstoodColumn column : columns) {
+      boolean places = column.unit().equals("places");
+      ColumnRole role =
+          ColumnMeaning.of((places ? "place " : "") + column.meaning(), catalogue)
+              .orElseGet(() -> new ColumnRole.Ignored(""));
+      boolean headed =
+          !column.header().isEmpty()
+              && columns.stream()
+                  .filter(other -> other.header().equals(column.header()))
+                  .allMatch(other -> other.number() == column.number());
+      rules.add(
+          new ColumnMap.Rule(
+              headed ? null : (Integer) column.number(),
+              headed ? column.header() : null,
+              role,
+              places
+                  ? null
+                  : Unit.ofSymbol(column.unit()).filter(u -> u != Unit.NUMBER).orElse(null),
+              null));
+    }
+    return new ColumnMap(null, null, null, List.copyOf(rules));
+  }
 }

@@ -2,18 +2,28 @@ package org.griplore.ingest;
 
 import java.util.Map;
 import java.util.TreeMap;
+import org.griplore.ingest.recognise.ColumnMap;
+import org.griplore.ingest.recognise.ColumnMapReader;
 
 /**
- * What a user says beside the sources: details by topic ({@code date}, {@code size}, {@code
- * source_kind} ...) that fill what a source does not say.
+ * What a user says beside the sources.
+ *
+ * @param details details by topic ({@code date}, {@code size}, {@code source_kind} ...) that fill
+ *     what a source does not say
+ * @param map what the columns of its tables hold, where that is not to be recognised
  */
-public record ReadOptions(Map<String, String> details) {
+public record ReadOptions(Map<String, String> details, ColumnMap map) {
   /** Nothing said. */
   public static final ReadOptions NONE = new ReadOptions(Map.of());
 
   /** Keeps the map from changing. */
   public ReadOptions {
     details = Map.copyOf(details);
+  }
+
+  /** Details alone. */
+  public ReadOptions(Map<String, String> details) {
+    this(details, ColumnMap.NONE);
   }
 
   /** As kept with a reading: the same text for the same options. */
@@ -23,6 +33,9 @@ public record ReadOptions(Map<String, String> details) {
         .forEach(
             (topic, value) ->
                 text.append(text.isEmpty() ? "" : "; ").append(topic).append('=').append(value));
+    if (!map.isEmpty()) {
+      text.append(text.isEmpty() ? "" : "; ").append("map=").append(ColumnMapReader.text(map));
+    }
     return text.toString();
   }
 }

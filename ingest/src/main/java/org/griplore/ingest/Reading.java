@@ -104,6 +104,11 @@ final class Reading {
    * @throws Refusal when there is nothing in it that can be taken
    */
   void tell(SourceContext context) {
+    if (!context.map().isEmpty() && (form != null || content instanceof Content.Prose)) {
+      throw new Refusal(
+          original.name() + " is read as " + form() + ", whose columns are known: give no map.",
+          new Problem("map", form(), "a table of tyres and disciplines"));
+    }
     try {
       if (longTable != null) {
         try (RecordReader records = longTable.open()) {

@@ -47,6 +47,7 @@ final class LongRows {
                     .receiver()
                     .column(
                         new UnderstoodColumn(
+                            position + 1,
                             header.get(position),
                             new Cell(
                                 sheet,
@@ -54,6 +55,7 @@ final class LongRows {
                                 records.columnOf(position),
                                 header.get(position)),
                             topic,
+                            "",
                             "",
                             List.of())));
   }

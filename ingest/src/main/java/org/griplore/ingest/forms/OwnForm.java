@@ -98,7 +98,15 @@ public enum OwnForm {
                       .toList();
               context
                   .receiver()
-                  .column(new UnderstoodColumn(head.text(), cell, topic, "", samples));
+                  .column(
+                      new UnderstoodColumn(
+                          position + 1,
+                          head.text(),
+                          cell,
+                          topic,
+                          "",
+                          topic.equals(UNKNOWN) ? "" : "by its header",
+                          samples));
               if (topic.equals(UNKNOWN)) {
                 context
                     .receiver()

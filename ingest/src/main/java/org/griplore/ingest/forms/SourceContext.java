@@ -2,6 +2,7 @@ package org.griplore.ingest.forms;
 
 import java.util.Map;
 import org.griplore.ingest.names.NameReconciler;
+import org.griplore.ingest.recognise.ColumnMap;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
 
 /**
@@ -12,6 +13,7 @@ import org.griplore.store.vocabulary.DisciplineCatalogue;
  * @param names settles tyres' names
  * @param given details given beside the content, by topic ({@code date}, {@code size}, {@code unit
  *     wet-braking} ...): they fill what the content does not say
+ * @param map what is said of the columns of tables; it counts before what is recognised
  * @param receiver takes what is told
  */
 public record SourceContext(
@@ -19,4 +21,5 @@ public record SourceContext(
     DisciplineCatalogue catalogue,
     NameReconciler names,
     Map<String, String> given,
+    ColumnMap map,
     Receiver receiver) {}

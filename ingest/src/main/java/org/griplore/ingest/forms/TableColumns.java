@@ -36,16 +36,26 @@ final class TableColumns {
     this.area = area;
     this.context = context;
     this.numbers = new NumberReader(mark());
-    List<ColumnRole> found = new HeaderReader(context.catalogue()).roles(area);
+    List<ColumnRole> found = new HeaderReader(context.catalogue(), context.map()).roles(area);
     for (int column = 0; column < found.size(); column++) {
-      roles.add(settled(found.get(column), column));
+      roles.add(isSaid(column) ? found.get(column) : settled(found.get(column), column));
     }
     reportUnknown();
-    figures = new TableFigures(area, roles, units(), unitBeside(lines), marksExplained(lines));
+    figures =
+        new TableFigures(
+            area, roles, units(), unitBeside(lines), marksExplained(lines), context.map());
     findings.addAll(figures.findings());
   }
 
+  /** Whether the user says what the column holds. */
+  boolean isSaid(int column) {
+    return context.map().of(column + 1, area.heads().get(column)).isPresent();
+  }
+
   private DecimalMark mark() {
+    if (context.map().decimal() != null) {
+      return context.map().decimal();
+    }
     DecimalMark mark =
         DecimalMark.of(
             area.rows().stream()

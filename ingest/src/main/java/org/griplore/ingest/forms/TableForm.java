@@ -30,7 +30,8 @@ public final class TableForm {
    * @return whether there was a table at all
    */
   public static boolean read(List<Grid> grids, SourceContext context) {
-    TableFinder finder = new TableFinder(context.catalogue());
+    TableFinder finder = new TableFinder(context.catalogue(), context.map());
+    MapUse use = new MapUse(context);
     DetailLines earlier = DetailLines.NONE;
     Map<String, String> keys = new LinkedHashMap<>();
     boolean any = false;
@@ -46,6 +47,7 @@ public final class TableForm {
       List<List<GridCell>> preamble = new ArrayList<>();
       grid.preamble().forEach(cell -> preamble.add(List.of(cell)));
       for (TableArea area : areas) {
+        use.table(area);
         List<List<GridCell>> lines = new ArrayList<>(preamble);
         lines.addAll(area.before());
         DetailLines own = DetailLines.of(lines);
@@ -59,6 +61,7 @@ public final class TableForm {
         earlier = remarksOnly(grid, earlier, context);
       }
     }
+    use.refuseUnused();
     return any;
   }
 
@@ -79,7 +82,12 @@ public final class TableForm {
       SourceContext context,
       Map<String, String> keys) {
     Details details =
-        DetailsReader.read(lines, context.given(), grid.name(), context.receiver()::finding);
+        DetailsReader.read(
+            lines,
+            context.given(),
+            grid.name(),
+            context.map().monthFirst(),
+            context.receiver()::finding);
     String key = TestKey.of(lines, context.given(), details, context.file());
     if (keys.put(key, grid.name()) != null) {
       details = details.withoutCells();
@@ -112,7 +120,9 @@ public final class TableForm {
       details = new DetailLines(details.byTopic(), earlier.title(), List.of(), List.of());
     }
     if (!notes.isEmpty() && !earlier.equals(DetailLines.NONE)) {
-      Details told = DetailsReader.read(details, context.given(), grid.name(), finding -> {});
+      Details told =
+          DetailsReader.read(
+              details, context.given(), grid.name(), context.map().monthFirst(), finding -> {});
       context
           .receiver()
           .report(

@@ -91,10 +91,14 @@ final class TableReader {
             .toList();
     String unitText = head.unitText() == null ? "" : " " + head.unitText();
     return new UnderstoodColumn(
+        column + 1,
         (head.text() + unitText).strip(),
         head.cell() == null ? null : cell(head.cell(), head.cell().text()),
         roles.get(column).words(),
         figures == null ? "" : figures.unitWords(),
+        columns.isSaid(column)
+            ? "as was said"
+            : roles.get(column) instanceof ColumnRole.Unknown ? "" : "by its header",
         samples);
   }
 

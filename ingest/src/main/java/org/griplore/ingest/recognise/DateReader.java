@@ -60,18 +60,27 @@ public final class DateReader {
 
   /** The date that a text is; empty when it is none, or one that does not exist. */
   public static Optional<Reading> read(String text) {
+    return read(text, null);
+  }
+
+  /**
+   * The date that a text is.
+   *
+   * @param monthFirst whether the month stands first in 6/7/2021; null when nobody says so
+   */
+  public static Optional<Reading> read(String text, Boolean monthFirst) {
     String plain =
         Normalizer.normalize(text.strip().toLowerCase(Locale.ROOT), Normalizer.Form.NFD)
             .replaceAll("\\p{M}+", "")
             .replace('\u00a0', ' ');
     try {
-      return Optional.ofNullable(reading(plain));
+      return Optional.ofNullable(reading(plain, monthFirst));
     } catch (DateTimeException e) {
       return Optional.empty();
     }
   }
 
-  private static Reading reading(String text) {
+  private static Reading reading(String text, Boolean said) {
     Matcher iso = ISO.matcher(text);
     if (iso.matches()) {
       return certain(iso.group(1), number(iso.group(2)), iso.group(3));
@@ -80,9 +89,9 @@ public final class DateReader {
     if (numbers.matches()) {
       int first = number(numbers.group(1));
       int second = number(numbers.group(3));
-      boolean monthFirst = first <= 12 && second > 12;
-      boolean open =
-          !numbers.group(2).equals(".") && first <= 12 && second <= 12 && first != second;
+      boolean either = first <= 12 && second <= 12 && first != second;
+      boolean monthFirst = first <= 12 && second > 12 || either && Boolean.TRUE.equals(said);
+      boolean open = said == null && !numbers.group(2).equals(".") && either;
       return new Reading(
           date(
               numbers.group(4),

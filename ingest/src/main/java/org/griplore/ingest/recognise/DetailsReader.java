@@ -62,11 +62,13 @@ public final class DetailsReader {
   }
 
   private final String sheet;
+  private final Boolean monthFirst;
   private final Consumer<Finding> findings;
   private final Map<String, Cell> cells = new HashMap<>();
 
-  private DetailsReader(String sheet, Consumer<Finding> findings) {
+  private DetailsReader(String sheet, Boolean monthFirst, Consumer<Finding> findings) {
     this.sheet = sheet;
+    this.monthFirst = monthFirst;
     this.findings = findings;
   }
 
@@ -77,7 +79,21 @@ public final class DetailsReader {
    */
   public static Details read(
       DetailLines lines, Map<String, String> given, String sheet, Consumer<Finding> findings) {
-    DetailsReader reader = new DetailsReader(sheet, findings);
+    return read(lines, given, sheet, null, findings);
+  }
+
+  /**
+   * The same, where somebody says how dates are written.
+   *
+   * @param monthFirst whether the month stands first in 6/7/2021; null when nobody says so
+   */
+  public static Details read(
+      DetailLines lines,
+      Map<String, String> given,
+      String sheet,
+      Boolean monthFirst,
+      Consumer<Finding> findings) {
+    DetailsReader reader = new DetailsReader(sheet, monthFirst, findings);
     lines
         .repeated()
         .forEach(
@@ -142,7 +158,7 @@ public final class DetailsReader {
       keep("date", text);
       return new TestDate(text.cell().date().toString());
     }
-    Optional<DateReader.Reading> date = DateReader.read(text.words());
+    Optional<DateReader.Reading> date = DateReader.read(text.words(), monthFirst);
     if (date.isEmpty()) {
       notRead(text, "a date that exists, like 14.06.2021, 14 June 2021, June 2021 or 2021");
       return null;

@@ -17,10 +17,12 @@ public final class HeaderReader {
   private static final Pattern BRACKETS = Pattern.compile("[(\\[]([^)\\]]+)[)\\]]");
 
   private final DisciplineCatalogue catalogue;
+  private final ColumnMap map;
 
-  /** Knows these disciplines. */
-  public HeaderReader(DisciplineCatalogue catalogue) {
+  /** Knows these disciplines; what a map says counts first. */
+  public HeaderReader(DisciplineCatalogue catalogue, ColumnMap map) {
     this.catalogue = catalogue;
+    this.map = map;
   }
 
   /**
@@ -30,6 +32,24 @@ public final class HeaderReader {
    * @param unitText the text of a unit row below it; null where there is none
    */
   public ColumnRole role(String header, String unitText) {
+    ColumnRole found = recognised(header, unitText);
+    return map.of(header).map(rule -> rule.over(found)).orElse(found);
+  }
+
+  /**
+   * What a column holds, or may hold by its number. A number alone names no column of tyres: it
+   * would do so in every row.
+   */
+  ColumnRole role(int number, String header) {
+    ColumnRole found = role(header, null);
+    ColumnRole said =
+        map.of(number, new TableArea.Head(header, null, null))
+            .map(rule -> rule.over(found))
+            .orElse(found);
+    return said instanceof ColumnRole.Tyre || said instanceof ColumnRole.Model ? found : said;
+  }
+
+  private ColumnRole recognised(String header, String unitText) {
     String bare = stripMarks(header);
     Optional<String> topic = ColumnWords.topic(bare);
     if (topic.isPresent()) {
@@ -107,8 +127,9 @@ public final class HeaderReader {
   }
 
   /**
-   * What each column of a table holds. A spread or a number of runs belongs to the discipline
-   * before it, when it is the only one before it or stands right behind it.
+   * What each column of a table holds, as the map says or as recognised. A spread or a number of
+   * runs belongs to the discipline before it, when it is the only one before it or stands right
+   * behind it.
    */
   public List<ColumnRole> roles(TableArea area) {
     List<ColumnRole> roles = new ArrayList<>();
@@ -116,12 +137,14 @@ public final class HeaderReader {
     int values = 0;
     boolean behind = false;
     for (TableArea.Head head : area.heads()) {
-      ColumnRole role = role(head.text(), head.unitText());
+      ColumnRole role = recognised(head.text(), head.unitText());
       Optional<String> topic = ColumnWords.topic(stripMarks(head.text()));
       boolean part = role instanceof ColumnRole.Unknown && topic.isPresent();
       if (part && before != null && (behind || values == 1)) {
         role = part(topic.get(), before).orElse(role);
       }
+      ColumnRole found = role;
+      role = map.of(roles.size() + 1, head).map(rule -> rule.over(found)).orElse(role);
       behind = role instanceof ColumnRole.Value || behind && !(role instanceof ColumnRole.Unknown);
       if (role instanceof ColumnRole.Value value) {
         before = value.discipline();

@@ -28,10 +28,12 @@ final class RawColumn {
   /**
    * Reads a column.
    *
+   * @param said the decimal mark that the user says; null when not said
    * @param tableMark the table's decimal mark, for columns that do not tell
    * @param range what figures of the discipline look like
    */
-  RawColumn(TableArea area, int column, DecimalMark tableMark, PlausibleRange range) {
+  RawColumn(
+      TableArea area, int column, DecimalMark said, DecimalMark tableMark, PlausibleRange range) {
     int rows = area.rows().size();
     this.values = new Double[rows];
     this.units = new Unit[rows];
@@ -42,10 +44,10 @@ final class RawColumn {
     for (int i = 0; i < rows; i++) {
       cells[i] = area.rows().get(i).get(column);
     }
-    read(area.heads().get(column).cell());
+    read(area.heads().get(column).cell(), said);
   }
 
-  private void read(GridCell head) {
+  private void read(GridCell head, DecimalMark said) {
     DecimalMark own =
         DecimalMark.of(
             java.util.Arrays.stream(cells)
@@ -62,7 +64,7 @@ final class RawColumn {
                   + " was read by its own",
               "write all figures of the column alike"));
     }
-    DecimalMark mark = own == DecimalMark.OPEN ? tableMark : own;
+    DecimalMark mark = said != null ? said : own == DecimalMark.OPEN ? tableMark : own;
     NumberReader numbers = new NumberReader(mark);
     for (int i = 0; i < cells.length; i++) {
       if (cells[i] != null) {

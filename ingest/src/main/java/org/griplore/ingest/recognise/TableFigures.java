@@ -22,21 +22,23 @@ public final class TableFigures {
    * @param units units stated beside the table, by discipline
    * @param forAll a unit stated beside the table for all its columns; null when there is none
    * @param marksExplained whether a text beside the table says that 1 is the best mark
+   * @param map what the user says of the columns
    */
   public TableFigures(
       TableArea area,
       List<ColumnRole> roles,
       Map<String, Unit> units,
       Unit forAll,
-      boolean marksExplained) {
+      boolean marksExplained,
+      ColumnMap map) {
     this.area = area;
-    DecimalMark mark = mark(roles);
+    DecimalMark mark = map.decimal() == null ? mark(roles) : map.decimal();
     int[] places = places(roles);
     Map<Integer, RawColumn> raw = new LinkedHashMap<>();
     for (int column = 0; column < roles.size(); column++) {
       if (roles.get(column) instanceof ColumnRole.Value value) {
         PlausibleRange range = PlausibleRange.of(value.discipline().key());
-        raw.put(column, new RawColumn(area, column, mark, range));
+        raw.put(column, new RawColumn(area, column, map.decimal(), mark, range));
       }
     }
     TableFacts facts =
@@ -45,8 +47,9 @@ public final class TableFigures {
     raw.forEach(
         (column, figures) -> {
           ColumnRole.Value value = (ColumnRole.Value) roles.get(column);
-          ColumnUnit unit =
-              new UnitDecision(facts, area.heads().get(column), value, figures).decide(ranksOnly);
+          TableArea.Head head = area.heads().get(column);
+          ColumnMap.Rule rule = map.of(column + 1, head).orElse(null);
+          ColumnUnit unit = new UnitDecision(facts, head, value, figures, rule).decide(ranksOnly);
           FigureColumn read = new FigureColumn(value.discipline(), figures, unit);
           columns.put(column, read);
           findings.addAll(read.findings());

@@ -17,19 +17,21 @@ import org.griplore.store.vocabulary.DisciplineCatalogue;
  */
 public final class TableFinder {
   private final HeaderReader headers;
+  private final ColumnMap map;
   private boolean unbroken;
 
-  /** Finds tables by these disciplines' words. */
-  public TableFinder(DisciplineCatalogue catalogue) {
-    this.headers = new HeaderReader(catalogue);
+  /** Finds tables by these disciplines' words, and by what a map says of their columns. */
+  public TableFinder(DisciplineCatalogue catalogue, ColumnMap map) {
+    this.headers = new HeaderReader(catalogue, map);
+    this.map = map;
   }
 
   /** The tables of a grid from top to bottom; none when no row could be a header. */
   public List<TableArea> find(Grid grid) {
     List<List<GridCell>> rows = grid.spreadAcross().rows();
     unbroken = grid.unbroken();
-    List<Integer> starts = new ArrayList<>();
-    for (int i = 0; i < rows.size(); i++) {
+    List<Integer> starts = said(rows);
+    for (int i = 0; i < rows.size() && map.headerRow() == null; i++) {
       if (isHeader(rows, i) || isTurned(rows, i)) {
         starts.add(i);
         i = Math.max(i, lastTableRow(rows, i));
@@ -53,14 +55,27 @@ public final class TableFinder {
     return areas;
   }
 
+  /** The header row that the map names; none when it names none, or the grid has no such row. */
+  private List<Integer> said(List<List<GridCell>> rows) {
+    List<Integer> starts = new ArrayList<>();
+    for (int i = 0; i + 1 < rows.size() && map.headerRow() != null; i++) {
+      if (rows.get(i).get(0).row() == map.headerRow()) {
+        starts.add(i);
+      }
+    }
+    return starts;
+  }
+
   private boolean isHeader(List<List<GridCell>> rows, int index) {
     boolean names = false;
     int figures = 0;
+    int number = 0;
     for (GridCell cell : rows.get(index)) {
+      number++;
       if (cell.number() != null) {
         continue;
       }
-      ColumnRole role = headers.role(cell.text(), null);
+      ColumnRole role = headers.role(number, cell.text());
       names |= role instanceof ColumnRole.Tyre || role instanceof ColumnRole.Model;
       figures += role instanceof ColumnRole.Value || role instanceof ColumnRole.Place ? 1 : 0;
     }
@@ -171,7 +186,7 @@ public final class TableFinder {
     List<GridCell> row = rows.get(start - 1);
     boolean next = row.get(0).row() == rows.get(start).get(0).row() - 1;
     boolean several = row.size() > 1 && row.stream().noneMatch(cell -> cell.text().contains(":"));
-    if (next && several) {
+    if (next && several && !isHeader(rows, start - 1)) {
       above.remove(above.size() - 1);
       return Optional.of(row);
     }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Set;
 import org.griplore.ingest.grid.GridCell;
 import org.griplore.store.vocabulary.Dimension;
+import org.griplore.store.vocabulary.Direction;
 import org.griplore.store.vocabulary.Discipline;
 import org.griplore.store.vocabulary.Finding;
 import org.griplore.store.vocabulary.Unit;
@@ -22,8 +23,18 @@ final class UnitDecision {
   private final TableArea.Head head;
   private final ColumnRole.Value role;
   private final RawColumn raw;
+  private final ColumnMap.Rule rule;
 
-  UnitDecision(TableFacts facts, TableArea.Head head, ColumnRole.Value role, RawColumn raw) {
+  /**
+   * @param rule what the user says of the column; null when nothing
+   */
+  UnitDecision(
+      TableFacts facts,
+      TableArea.Head head,
+      ColumnRole.Value role,
+      RawColumn raw,
+      ColumnMap.Rule rule) {
+    this.rule = rule;
     this.facts = facts;
     this.head = head;
     this.role = role;
@@ -40,6 +51,9 @@ final class UnitDecision {
       return ColumnUnit.NONE;
     }
     Discipline discipline = role.discipline();
+    if (rule != null && rule.unit() != null) {
+      return said(rule.unit());
+    }
     if (role.unit() != null) {
       boolean bare =
           role.unit() == Unit.PERCENT_OF_BEST && recognised() != null && recognised().assumed();
@@ -55,6 +69,27 @@ final class UnitDecision {
       return checked(unit, unit != Unit.PERCENT_OF_BEST);
     }
     return inCells.isEmpty() ? unstated(ranksOnly) : ColumnUnit.NONE;
+  }
+
+  /** A unit that the user says is taken at the word, where the figures can be in it. */
+  private ColumnUnit said(Unit unit) {
+    if (unit == Unit.POINTS_10 && raw.max() > 10) {
+      refuse(
+          Finding.Kind.CONFLICT,
+          "points from 1 to 10, as was said; but the highest is "
+              + RawColumn.plain(raw.max())
+              + ", and none was taken");
+      return ColumnUnit.NONE;
+    }
+    if (rule.better() == Direction.LOW) {
+      return new ColumnUnit(
+          unit,
+          false,
+          "turned round as was said, 100 x 100 / x: more is worse",
+          ColumnUnit.Turn.UPSIDE_DOWN);
+    }
+    boolean trusted = rule.better() != null || unit.dimension() == Dimension.MARK;
+    return trusted ? ColumnUnit.stated(unit) : checked(unit, true);
   }
 
   private UnitWords.Recognised recognised() {

@@ -70,6 +70,23 @@ final class AddCommand implements Action {
               .description(detail.get(3) + ", where a file does not say")
               .build());
     }
+    spec.addOption(
+        OptionSpec.builder("--map")
+            .type(String.class)
+            .paramLabel("FILE")
+            .description("What the columns hold, where that is recognised wrongly: see FORMS.md")
+            .build());
+    spec.addOption(
+        OptionSpec.builder("--explain")
+            .type(boolean.class)
+            .description("Say how files are understood, column by column, and write nothing")
+            .build());
+    spec.addOption(
+        OptionSpec.builder("--map-out")
+            .type(String.class)
+            .paramLabel("FILE")
+            .description("Write what was understood as a map to begin with; with --explain only")
+            .build());
     spec.addOption(CommonWords.archive());
     return spec;
   }
@@ -83,14 +100,18 @@ final class AddCommand implements Action {
     List<Path> paths = given.stream().map(path -> CommonWords.path("PATH", path)).toList();
     Path folder = CommonWords.archive(words);
     Paths.refuseMissing(paths);
+    ReadOptions options =
+        new ReadOptions(details(words), MapFile.read(words, CommonWords.catalogue(folder)));
+    if (words.hasMatchedOption("--explain")) {
+      return Explaining.of(paths, options, folder, MapFile.target(words), clock, terminal);
+    }
+    MapFile.refuseTarget(words);
     try (Archive archive = Archive.openOrCreate(folder);
         ProgressLine progress = new ProgressLine(terminal)) {
       Intake intake = new Intake(archive, CommonWords.catalogue(archive), clock);
       List<AddedSource> added =
           intake.add(
-              paths,
-              new ReadOptions(details(words)),
-              (name, done, total) -> progress.show("reading " + name, done, total));
+              paths, options, (name, done, total) -> progress.show("reading " + name, done, total));
       progress.show("indexing notes", added.size(), added.size());
       NoteIndex.open(archive).close();
       progress.close();
