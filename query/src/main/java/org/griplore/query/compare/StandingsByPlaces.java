@@ -65,7 +65,7 @@ public final class StandingsByPlaces {
     Asked asked = new Asked("standings", sentence, choices.given());
     PlacesStanding standing;
     try {
-      standing = PlacesStanding.of(evidence, discipline, filter);
+      standing = desk.networks().byPlaces(evidence, discipline, filter);
     } catch (IllegalArgumentException unidentified) {
       return new Answer<>(
           asked,

@@ -19,10 +19,15 @@ import org.griplore.query.network.VarianceMethod;
 public final class Networks {
   private final Kept<Key, NetworkFit> fits;
   private final Kept<Asked, Optional<Network>> recent;
+  private final Kept<Asked, PlacesStanding> places;
   private final AtomicLong fitted = new AtomicLong();
   private Evidence of;
 
-  private record Asked(String discipline, List<Object> filter, VarianceMethod method) {}
+  private record Asked(String discipline, List<Object> filter, VarianceMethod method) {
+    Asked(String discipline, Filter filter) {
+      this(discipline, filter.key(), null);
+    }
+  }
 
   private record Key(Arms arms, VarianceMethod method) {}
 
@@ -33,6 +38,8 @@ public final class Networks {
 
   /** Keeps fits, and recent networks with theirs, in this many bytes. */
   Networks(long room) {
+    this.places =
+        new Kept<>(room / 8, its -> 1024 + 64L * its.rows().size() + 24L * its.entries().size());
     this.fits = new Kept<>(room / 2, fit -> bytes(fit.models(), fit.arms()));
     this.recent =
         new Kept<>(
@@ -50,29 +57,45 @@ public final class Networks {
   public Optional<Network> of(
       Evidence evidence, String discipline, Filter filter, VarianceMethod method) {
     Asked asked = new Asked(discipline, filter.key(), method);
-    Optional<Network> known = known(evidence, asked);
+    Optional<Network> known = known(evidence, recent, asked);
     if (known != null) {
       return known;
     }
     DisciplineArms arms = DisciplineArms.of(evidence, discipline, filter);
     Optional<Network> network =
         arms.hasPair() ? Optional.of(network(arms, method)) : Optional.empty();
-    keep(evidence, asked, network);
+    keep(evidence, recent, asked, network);
     return network;
   }
 
-  /** Networks at hand belong to one evidence: another's positions mean something else. */
-  private synchronized Optional<Network> known(Evidence evidence, Asked asked) {
-    if (of != evidence) {
-      recent.clear();
-      of = evidence;
+  /**
+   * The standing of a discipline by places.
+   *
+   * @throws IllegalArgumentException when ties alone leave a parameter without a finite estimate
+   */
+  public PlacesStanding byPlaces(Evidence evidence, String discipline, Filter filter) {
+    Asked asked = new Asked(discipline, filter);
+    PlacesStanding standing = known(evidence, places, asked);
+    if (standing == null) {
+      standing = PlacesStanding.of(evidence, discipline, filter);
+      keep(evidence, places, asked, standing);
     }
-    return recent.get(asked);
+    return standing;
   }
 
-  private synchronized void keep(Evidence evidence, Asked asked, Optional<Network> network) {
+  /** What is at hand belongs to one evidence: another's positions mean something else. */
+  private synchronized <V> V known(Evidence evidence, Kept<Asked, V> kept, Asked asked) {
+    if (of != evidence) {
+      recent.clear();
+      places.clear();
+      of = evidence;
+    }
+    return kept.get(asked);
+  }
+
+  private synchronized <V> void keep(Evidence evidence, Kept<Asked, V> kept, Asked asked, V value) {
     if (of == evidence) {
-      recent.put(asked, network);
+      kept.put(asked, value);
     }
   }
 
