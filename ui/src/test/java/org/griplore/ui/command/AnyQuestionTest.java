@@ -125,7 +125,7 @@ class AnyQuestionTest {
     if (name.contains("KG")) {
       return "1400";
     }
-    if (name.matches(".*(MODEL|LINE|TYRE|CONTRAST|model).*")) {
+    if (name.matches(".*(MODEL|LINE|TYRE|SIDE|model).*")) {
       return oneOf(MODELS, random);
     }
     return oneOf(List.of("1", "2", "5", "16", "wet-braking=2", "t1"), random);

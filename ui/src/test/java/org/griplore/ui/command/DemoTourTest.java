@@ -30,7 +30,8 @@ class DemoTourTest {
             "$ griplore generations \"Velmora Aurelis 5\" --discipline wet-braking",
             "2 steps in wet-braking: 1 better",
             "$ griplore tradeoff wet-braking rolling-resistance",
-            "between 31 steps from one generation to the next, a trade-off",
+            "Between 31 ",
+            "a trade-off",
             "$ griplore table --models \"Velmora Aurelis 5\"",
             "6 tyres in 4 disciplines",
             "Kirazumi Hayari S-300");

@@ -98,6 +98,38 @@ class ExplorerBrowserTest {
   }
 
   @Test
+  @DisplayName("one spots the models that break a trade-off: a frame over dots keeps their rows")
+  void frame() {
+    browser.open("/tradeoff?discipline=wet-braking&discipline=rolling-resistance&season=summer");
+    browser.picture("tradeoff");
+    int all = shownRows();
+    assertThat(all).isGreaterThan(15);
+    WebElement plot = browser.find("#chart-tradeoff svg");
+    int half = plot.getSize().getWidth() / 2;
+    // offsets count from the middle; the upper right quarter is good in both
+    new org.openqa.selenium.interactions.Actions(browser.driver())
+        .moveToElement(plot, 5, -5)
+        .clickAndHold()
+        .moveToElement(plot, half - 20, 25 - plot.getSize().getHeight() / 2)
+        .release()
+        .perform();
+    browser.await(page -> shownRows() < all);
+    assertThat(browser.find(".framed").getText()).contains("models are in the frame");
+    assertThat(browser.driver().findElements(By.cssSelector("tbody tr:not([hidden]) th")))
+        .extracting(WebElement::getText)
+        .contains("Velmora Aurelis 6")
+        .doesNotContain("Drevanox Fervaro Sport");
+    browser.picture("tradeoff-framed");
+    browser.find(".framed button").click();
+    browser.await(page -> shownRows() == all);
+    assertThat(browser.find(".framed button").isDisplayed()).isFalse();
+  }
+
+  private static int shownRows() {
+    return browser.driver().findElements(By.cssSelector("tbody tr:not([hidden])")).size();
+  }
+
+  @Test
   @DisplayName("dark mode darkens the page and its plots")
   void dark() {
     browser.window(1280, 900, true);
@@ -120,6 +152,8 @@ class ExplorerBrowserTest {
         "/model?model=Velmora+Aurelis+4",
         "/line?line=Velmora+Aurelis",
         "/standings",
+        "/tradeoff?discipline=wet-braking&discipline=rolling-resistance",
+        "/depends?contrast=all-season&contrast=summer",
         "/generations?line=Velmora+Aurelis",
         "/coverage",
         "/tests",
@@ -136,6 +170,7 @@ class ExplorerBrowserTest {
   void narrow(String address) {
     browser.window(390, 800, false);
     browser.open(address);
+    browser.picture("narrow" + address.replaceAll("\\W+", "-"));
     assertThat(browser.width()).isLessThanOrEqualTo(390);
   }
 
@@ -202,6 +237,8 @@ class ExplorerBrowserTest {
     "/coverage, true",
     "/seek?text=velmroa, false",
     "/find, false",
+    "/tradeoff?discipline=wet-braking&discipline=rolling-resistance, true",
+    "/depends?contrast=all-season&contrast=summer, false",
     "/tests, false",
     "/test?test=own-2021-2, true",
     "/models, false",
@@ -212,6 +249,7 @@ class ExplorerBrowserTest {
   void accessible(String address, boolean dark) throws IOException {
     browser.window(1280, 900, dark);
     browser.open(address);
+    browser.picture((dark ? "dark" : "light") + address.replaceAll("\\W+", "-"));
     try (InputStream in = getClass().getResourceAsStream("/vendor/axe.min.js")) {
       String axe = new String(in.readAllBytes(), StandardCharsets.UTF_8);
       assertThat(browser.violations(axe)).isEmpty();
