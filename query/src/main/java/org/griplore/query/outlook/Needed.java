@@ -1,0 +1,74 @@
+package org.griplore.query.outlook;
+
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Until which test each model is needed in a {@link Belief}: to its last test, or to the first of a
+ * model that descends from it. Forgetting it then changes nothing that is told afterwards.
+ */
+final class Needed {
+  private final int[] last;
+  private final int[] first;
+  private final int[][] endingAt;
+
+  /**
+   * @param rounds in the order they are taken in
+   * @param kept models that are asked for after the last of them
+   */
+  Needed(Descent descent, List<Round> rounds, int[] kept) {
+    int models = descent.parent().length;
+    last = new int[models];
+    first = new int[models];
+    Arrays.fill(last, -1);
+    Arrays.fill(first, Integer.MAX_VALUE);
+    for (int r = 0; r < rounds.size(); r++) {
+      for (int model : rounds.get(r).models()) {
+        seen(descent, model, r);
+      }
+    }
+    for (int model : kept) {
+      seen(descent, model, rounds.size());
+    }
+    int[][] ending = new int[rounds.size()][0];
+    for (int model = 0; model < models; model++) {
+      if (last[model] >= 0 && last[model] < rounds.size()) {
+        int[] so = ending[last[model]];
+        ending[last[model]] = Arrays.copyOf(so, so.length + 1);
+        ending[last[model]][so.length] = model;
+      }
+    }
+    endingAt = ending;
+  }
+
+  private void seen(Descent descent, int model, int round) {
+    last[model] = Math.max(last[model], round);
+    for (int at = model; at >= 0 && round < first[at]; at = descent.parent()[at]) {
+      first[at] = round;
+      last[at] = Math.max(last[at], round);
+    }
+  }
+
+  /** Models that no test after this one needs. */
+  int[] endingAt(int round) {
+    return endingAt[round];
+  }
+
+  /** How many models are in the state when each round is taken in. */
+  int[] held() {
+    int[] change = new int[endingAt.length + 2];
+    for (int model = 0; model < last.length; model++) {
+      if (last[model] >= 0) {
+        change[Math.min(first[model], endingAt.length)]++;
+        change[Math.min(last[model], endingAt.length) + 1]--;
+      }
+    }
+    int[] held = new int[endingAt.length];
+    int now = 0;
+    for (int r = 0; r < held.length; r++) {
+      now += change[r];
+      held[r] = now;
+    }
+    return held;
+  }
+}

@@ -1,0 +1,192 @@
+package org.griplore.query.outlook;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import org.griplore.query.evidence.Exclusions;
+import org.griplore.query.statistics.Tails;
+
+/**
+ * Predicts every test of a discipline from what was known before it, and compares. Known before is
+ * a test whose latest day lies before the earliest day of the one predicted. The spreads are sought
+ * anew whenever the evidence has grown by a third, from that evidence alone.
+ *
+ * <p>Beside each prediction stands the naive one, "same as last time": the model's difference from
+ * the mean of its last test; for a model without a test, that of its nearest tested predecessor.
+ */
+final class PastPredictions {
+  static final int FEWEST_TESTS = 3;
+  static final int FEWEST_CONTRASTS = 15;
+  private static final double GROWTH = 4.0 / 3;
+
+  /** Work of taking tests in, models squared times results: about a second on one core. */
+  private static final double WORK = 5e8;
+
+  /** The same for one look at a set of spreads; some hundred are taken. */
+  private static final double SEARCH_WORK = 5e6;
+
+  private final Descent descent;
+  private final List<Round> rounds;
+  private final Needed needed;
+  private final double[] last;
+  private final boolean[] tested;
+  private final Tally tally = new Tally();
+  private int contrasts;
+  private int soughtAt;
+  private Spreads spreads;
+  private Belief belief;
+
+  private PastPredictions(Descent descent, List<Round> rounds) {
+    this.descent = descent;
+    this.rounds = rounds;
+    this.needed = new Needed(descent, rounds, new int[0]);
+    this.last = new double[descent.parent().length];
+    this.tested = new boolean[last.length];
+  }
+
+  /**
+   * Predicts them all.
+   *
+   * @param all in the order of {@link Rounds}
+   */
+  static Tally of(Descent descent, List<Round> all, Exclusions excluded) {
+    List<Round> dated = all.stream().filter(round -> round.first() != null).toList();
+    excluded.add("tests without a date", all.size() - dated.size());
+    List<Round> newest = newest(descent, dated, WORK);
+    excluded.add("oldest tests of a large archive", dated.size() - newest.size());
+    PastPredictions past = new PastPredictions(descent, newest);
+    past.run(excluded);
+    return past.tally;
+  }
+
+  /** The newest tests that can be taken in with this much work. */
+  static List<Round> newest(Descent descent, List<Round> rounds, double work) {
+    int[] held = new Needed(descent, rounds, new int[0]).held();
+    double sum = 0;
+    int from = rounds.size();
+    while (from > 0) {
+      double size = held[from - 1] + Descent.GROUPS + 1;
+      sum += size * size * rounds.get(from - 1).models().length;
+      if (sum > work) {
+        break;
+      }
+      from--;
+    }
+    return rounds.subList(from, rounds.size());
+  }
+
+  private void run(Exclusions excluded) {
+    List<Round> byFirstDay = new ArrayList<>(rounds);
+    byFirstDay.sort(Comparator.comparing(Round::first).thenComparing(Round::test));
+    int taken = 0;
+    for (Round round : byFirstDay) {
+      while (taken < rounds.size() && rounds.get(taken).last().isBefore(round.first())) {
+        take(taken++);
+      }
+      if (taken < FEWEST_TESTS || contrasts < FEWEST_CONTRASTS || !seek(taken)) {
+        excluded.add("tests before which too little was known");
+      } else {
+        predict(round, excluded);
+      }
+    }
+  }
+
+  private void take(int number) {
+    Round round = rounds.get(number);
+    contrasts += round.contrasts();
+    double mean = round.mean();
+    for (int i = 0; i < round.y().length; i++) {
+      last[round.models()[i]] = round.y()[i] - mean;
+      tested[round.models()[i]] = true;
+    }
+    if (belief != null) {
+      takeIn(number);
+    }
+  }
+
+  private void takeIn(int number) {
+    belief.take(rounds.get(number));
+    for (int model : needed.endingAt(number)) {
+      belief.forget(model);
+    }
+  }
+
+  /** Has spreads ready for what is known; false when nothing known differs. */
+  private boolean seek(int taken) {
+    if (belief != null && contrasts < GROWTH * soughtAt) {
+      return true;
+    }
+    soughtAt = contrasts;
+    Spreads found =
+        SpreadSearch.of(descent, newest(descent, rounds.subList(0, taken), SEARCH_WORK), spreads);
+    if (found == null) {
+      return false;
+    }
+    spreads = found;
+    belief = new Belief(descent, spreads);
+    for (int number = 0; number < taken; number++) {
+      takeIn(number);
+    }
+    return true;
+  }
+
+  private void predict(Round round, Exclusions excluded) {
+    int[] of = new int[round.models().length];
+    double[] naive = new double[of.length];
+    int size = 0;
+    for (int i = 0; i < of.length; i++) {
+      int model = round.models()[i];
+      int from = tested[model] ? model : descent.ancestor(model, tested);
+      if (from < 0) {
+        excluded.add("results of models without a test of their own or a predecessor's before");
+      } else {
+        naive[size] = last[from];
+        of[size++] = i;
+      }
+    }
+    if (size < 2) {
+      excluded.add("tests with fewer than two such models");
+      return;
+    }
+    compare(round, Arrays.copyOf(of, size), Arrays.copyOf(naive, size));
+  }
+
+  private void compare(Round round, int[] of, double[] last) {
+    int[] models = Arrays.stream(of).map(i -> round.models()[i]).toArray();
+    double[] variance =
+        Arrays.stream(of).mapToDouble(i -> spreads.result(round.runs()[i])).toArray();
+    double[] found = lessMean(Arrays.stream(of).mapToDouble(i -> round.y()[i]).toArray());
+    double[] naive = lessMean(last);
+    Levels predicted = belief.levels(models).results(variance).lessMean();
+    double[] factors =
+        Arrays.stream(Tally.LEVELS)
+            .map(level -> Tails.student(level, degrees(contrasts)))
+            .toArray();
+    tally.addTest();
+    for (int i = 0; i < of.length; i++) {
+      tally.add(
+          round.entries()[of[i]],
+          found[i],
+          predicted.mean()[i],
+          predicted.sd(i),
+          factors,
+          naive[i],
+          tested[models[i]]);
+      for (int j = 0; j < i; j++) {
+        tally.addPair(
+            predicted.mean()[i] - predicted.mean()[j], naive[i] - naive[j], found[i] - found[j]);
+      }
+    }
+  }
+
+  /** Degrees of freedom of an interval: differences known, less what the spreads take. */
+  static int degrees(int contrasts) {
+    return Math.max(1, contrasts - 3);
+  }
+
+  private static double[] lessMean(double[] values) {
+    double mean = Arrays.stream(values).average().orElseThrow();
+    return Arrays.stream(values).map(value -> value - mean).toArray();
+  }
+}

@@ -1,0 +1,179 @@
+package org.griplore.query.outlook;
+
+import java.util.List;
+
+/**
+ * How far lines, steps and results differ, by the restricted likelihood of the differences inside
+ * tests (each test given all before it), with a weak prior: each standard deviation is log-normal
+ * around half the spread within tests, a factor e either way being one standard deviation. The
+ * prior keeps a spread that few tests tell of from being nothing or endless (Chung, Rabe-Hesketh,
+ * Dorie, Gelman and Liu 2013, Psychometrika 78:685); it is worth one observation.
+ *
+ * <p>The scatter of runs is not sought: it is pooled over results that tell it.
+ */
+final class SpreadSearch {
+  private static final double PRIOR_SD = 1;
+  private static final double LOWEST = -5;
+  private static final double HIGHEST = 2.5;
+  private static final double FIRST_STEP = 0.5;
+  private static final double CLOSE = 0.04;
+  private static final int MOST_SWEEPS = 8;
+
+  private final Descent descent;
+  private final List<Round> rounds;
+  private final Needed needed;
+  private final Spreads yardstick;
+
+  private SpreadSearch(Descent descent, List<Round> rounds, Spreads yardstick) {
+    this.descent = descent;
+    this.rounds = rounds;
+    this.needed = new Needed(descent, rounds, new int[0]);
+    this.yardstick = yardstick;
+  }
+
+  /**
+   * The spreads that these tests tell of.
+   *
+   * @param start spreads of fewer tests to start from; null for none
+   * @return null when no two results inside a test differ
+   */
+  static Spreads of(Descent descent, List<Round> rounds, Spreads start) {
+    Spreads yardstick = yardstick(descent, rounds);
+    return yardstick.within() > 0 ? new SpreadSearch(descent, rounds, yardstick).best(start) : null;
+  }
+
+  /** What needs no search: scatter of runs, and spread within test and season class. */
+  private static Spreads yardstick(Descent descent, List<Round> rounds) {
+    double squares = 0;
+    double scatterDf = 0;
+    double shares = 0;
+    int told = 0;
+    double[] within = new double[2];
+    double[] mixed = new double[2];
+    for (Round round : rounds) {
+      for (int i = 0; i < round.y().length; i++) {
+        if (!Double.isNaN(round.scatter()[i])) {
+          squares += round.scatter()[i] * (round.runs()[i] - 1);
+          scatterDf += round.runs()[i] - 1;
+        }
+        if (round.runs()[i] > 0) {
+          shares += 1.0 / round.runs()[i];
+          told++;
+        }
+      }
+      for (int group = 0; group < Descent.GROUPS; group++) {
+        add(within, round, descent, group);
+      }
+      add(mixed, round, descent, -1);
+    }
+    double spread = within[0] > 0 ? within[0] / within[1] : mixed[0] / Math.max(1, mixed[1]);
+    double run = scatterDf == 0 ? 0 : squares / scatterDf;
+    return new Spreads(0, 0, 0, run, told == 0 ? 0 : shares / told, spread);
+  }
+
+  /** Adds squares around the mean of the models of a season class, and degrees of freedom. */
+  private static void add(double[] sums, Round round, Descent descent, int group) {
+    double sum = 0;
+    double squares = 0;
+    int count = 0;
+    double level = round.y()[0];
+    for (int i = 0; i < round.y().length; i++) {
+      if (group < 0 || descent.group()[round.models()[i]] == group) {
+        double y = round.y()[i] - level;
+        sum += y;
+        squares += y * y;
+        count++;
+      }
+    }
+    if (count > 1) {
+      sums[0] += Math.max(0, squares - sum * sum / count);
+      sums[1] += count - 1;
+    }
+  }
+
+  private Spreads spreads(double[] logSd) {
+    return new Spreads(
+        Math.exp(2 * logSd[0]),
+        Math.exp(2 * logSd[1]),
+        Math.exp(2 * logSd[2]),
+        yardstick.run(),
+        yardstick.usualShare(),
+        yardstick.within());
+  }
+
+  private double centre() {
+    return 0.5 * Math.log(yardstick.within()) - Math.log(2);
+  }
+
+  private double fit(double[] logSd) {
+    Belief belief = new Belief(descent, spreads(logSd));
+    double sum = 0;
+    for (int r = 0; r < rounds.size(); r++) {
+      sum += belief.take(rounds.get(r));
+      for (int model : needed.endingAt(r)) {
+        belief.forget(model);
+      }
+    }
+    for (double u : logSd) {
+      double z = (u - centre()) / PRIOR_SD;
+      sum -= z * z / 2;
+    }
+    return sum;
+  }
+
+  /** One standard deviation after the other, by the top of the parabola through three points. */
+  private Spreads best(Spreads start) {
+    double[] at = new double[3];
+    for (int j = 0; j < 3; j++) {
+      at[j] = centre();
+    }
+    if (start != null) {
+      at[0] = Math.log(start.interplay()) / 2;
+      at[1] = Math.log(start.line()) / 2;
+      at[2] = Math.log(start.step()) / 2;
+    }
+    double[] steps = {FIRST_STEP, FIRST_STEP, FIRST_STEP};
+    double best = fit(at);
+    for (int sweep = 0; sweep < MOST_SWEEPS; sweep++) {
+      double largest = 0;
+      for (int j = 0; j < 3; j++) {
+        double before = at[j];
+        best = along(at, j, steps[j], best);
+        double move = Math.abs(at[j] - before);
+        steps[j] = Math.max(CLOSE, Math.min(FIRST_STEP, 2 * move));
+        largest = Math.max(largest, move);
+      }
+      if (largest < CLOSE) {
+        break;
+      }
+    }
+    return spreads(at);
+  }
+
+  private double along(double[] at, int j, double h, double middle) {
+    double u = at[j];
+    double low = tried(at, j, u - h);
+    double high = tried(at, j, u + h);
+    double bend = low - 2 * middle + high;
+    double shift = bend < 0 ? Math.max(-2 * h, Math.min(2 * h, h * (low - high) / (2 * bend))) : 0;
+    double[] candidates = {u, u - h, u + h, u + shift};
+    double[] values = {middle, low, high, shift == 0 ? middle : tried(at, j, u + shift)};
+    int top = 0;
+    for (int c = 1; c < values.length; c++) {
+      top = values[c] > values[top] ? c : top;
+    }
+    at[j] = held(candidates[top]);
+    return values[top];
+  }
+
+  private double tried(double[] at, int j, double value) {
+    double[] with = at.clone();
+    with[j] = held(value);
+    return fit(with);
+  }
+
+  private double held(double u) {
+    double level = 0.5 * Math.log(yardstick.within());
+    return Math.max(level + LOWEST, Math.min(level + HIGHEST, u));
+  }
+}
