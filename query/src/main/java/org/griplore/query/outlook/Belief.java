@@ -15,8 +15,11 @@ import java.util.Arrays;
  * 1960 (taking results in one after another).
  */
 final class Belief {
-  /** Standard deviation of what is not known before, in spreads within a test. */
+  /** How far off the mean of a season class may be before any test, in spreads within a test. */
   private static final double VAGUE = 10;
+
+  /** The same for the usual step: it is around nothing, and rarely more than a spread. */
+  private static final double USUAL_STEP = 0.5;
 
   private static final int STEP = Descent.GROUPS;
 
@@ -38,8 +41,9 @@ final class Belief {
     this.mean = new double[16];
     this.covariance = new double[16][16];
     for (int i = 0; i < size; i++) {
+      double sd = i == STEP ? USUAL_STEP : VAGUE;
       modelAt[i] = -1;
-      covariance[i][i] = VAGUE * VAGUE * spreads.within();
+      covariance[i][i] = sd * sd * spreads.within();
     }
   }
 
