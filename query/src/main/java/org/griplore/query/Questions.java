@@ -20,6 +20,8 @@ import org.griplore.query.dependence.DependsQuestion;
 import org.griplore.query.notes.FindQuestion;
 import org.griplore.query.notes.TallyQuestion;
 import org.griplore.query.option.Choices;
+import org.griplore.query.outlook.BacktestQuestion;
+import org.griplore.query.outlook.OutlookQuestion;
 import org.griplore.query.placings.PlacingsQuestion;
 import org.griplore.query.plan.RunsQuestion;
 import org.griplore.query.profile.LineQuestion;
@@ -44,6 +46,8 @@ public final class Questions {
           new RunsQuestion(),
           new TableQuestion(),
           new TradeoffQuestion(),
+          new OutlookQuestion(),
+          new BacktestQuestion(),
           new ReweighQuestion(),
           new DependsQuestion(),
           new FindQuestion(),

@@ -52,6 +52,11 @@ final class Belief {
     return size;
   }
 
+  /** The usual step from one generation to the next, as believed now. */
+  double usualStep() {
+    return mean[STEP];
+  }
+
   private int at(int model) {
     if (position[model] < 0) {
       int parent = descent.parent()[model];

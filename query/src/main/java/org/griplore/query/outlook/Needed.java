@@ -43,9 +43,12 @@ final class Needed {
 
   private void seen(Descent descent, int model, int round) {
     last[model] = Math.max(last[model], round);
-    for (int at = model; at >= 0 && round < first[at]; at = descent.parent()[at]) {
-      first[at] = round;
+    for (int at = model; at >= 0; at = descent.parent()[at]) {
       last[at] = Math.max(last[at], round);
+      if (first[at] <= round) {
+        return;
+      }
+      first[at] = round;
     }
   }
 

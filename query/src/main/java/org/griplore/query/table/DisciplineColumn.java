@@ -12,6 +12,7 @@ import org.griplore.query.estimate.DisciplineArms;
 import org.griplore.query.estimate.Measure;
 import org.griplore.query.estimate.Network;
 import org.griplore.query.evidence.Evidence;
+import org.griplore.query.evidence.Likeness;
 import org.griplore.query.network.Compared;
 import org.griplore.query.network.Estimate;
 import org.griplore.query.ranking.Places;

@@ -11,6 +11,7 @@ import org.griplore.query.compare.CompareOptions;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
+import org.griplore.query.evidence.Likeness;
 import org.griplore.query.question.CommonOptions;
 
 /** Puts a table's columns together: rows, sentences, what was left out, sources. */

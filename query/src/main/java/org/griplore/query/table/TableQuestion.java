@@ -16,6 +16,7 @@ import org.griplore.query.estimate.Network;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
 import org.griplore.query.evidence.Filter;
+import org.griplore.query.evidence.Likeness;
 import org.griplore.query.network.VarianceMethod;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;

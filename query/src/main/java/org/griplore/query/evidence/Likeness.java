@@ -1,4 +1,4 @@
-package org.griplore.query.table;
+package org.griplore.query.evidence;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import org.griplore.query.evidence.Evidence;
 import org.griplore.query.option.Choices;
 import org.griplore.store.tyre.TyreSize;
 
@@ -15,7 +14,7 @@ import org.griplore.store.tyre.TyreSize;
  * #WIDTH_MM} mm away, a car whose mass differs by no more than {@link #MASS_SHARE}. What was not
  * asked does not count; a test that does not state what was asked is not like.
  */
-final class Likeness {
+public final class Likeness {
   /** One step of nominal section widths either way. */
   static final double WIDTH_MM = 10;
 
@@ -35,7 +34,7 @@ final class Likeness {
    *
    * @throws org.griplore.store.vocabulary.Refusal when one is not understood
    */
-  static Likeness of(Choices choices) {
+  public static Likeness of(Choices choices) {
     String text = choices.text("size");
     TyreSize size =
         text == null
@@ -48,12 +47,12 @@ final class Likeness {
   }
 
   /** Whether every test is like. */
-  boolean isOpen() {
+  public boolean isOpen() {
     return size == null && massKg == null;
   }
 
   /** Whether an entry was tested in a like size on a like car. */
-  boolean takes(Evidence evidence, int entry) {
+  public boolean takes(Evidence evidence, int entry) {
     if (size != null) {
       Optional<TyreSize> its = Optional.ofNullable(evidence.sizeOf(entry)).flatMap(TyreSize::find);
       if (its.isEmpty()
@@ -70,7 +69,7 @@ final class Likeness {
   }
 
   /** What was asked, to go on a sentence; empty for nothing. */
-  String asked() {
+  public String asked() {
     List<String> words = new ArrayList<>();
     if (size != null) {
       words.add("in " + size.key());
@@ -82,7 +81,7 @@ final class Likeness {
   }
 
   /** What counts as like, in words. */
-  String meaning() {
+  public String meaning() {
     List<String> words = new ArrayList<>();
     if (size != null) {
       words.add(
@@ -105,7 +104,7 @@ final class Likeness {
   }
 
   /** The bounds, for reading by programs. */
-  Map<String, Object> bounds() {
+  public Map<String, Object> bounds() {
     Map<String, Object> bounds = new LinkedHashMap<>();
     if (size != null) {
       bounds.put("rim", size.rimCode());

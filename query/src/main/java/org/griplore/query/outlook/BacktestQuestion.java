@@ -1,0 +1,218 @@
+package org.griplore.query.outlook;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.griplore.query.answer.Answer;
+import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Column;
+import org.griplore.query.answer.Format;
+import org.griplore.query.compare.CompareOptions;
+import org.griplore.query.estimate.DisciplineArms;
+import org.griplore.query.estimate.Measure;
+import org.griplore.query.evidence.Citations;
+import org.griplore.query.evidence.Evidence;
+import org.griplore.query.evidence.Exclusions;
+import org.griplore.query.evidence.Filter;
+import org.griplore.query.option.Choices;
+import org.griplore.query.option.Option;
+import org.griplore.query.question.CommonOptions;
+import org.griplore.query.question.Desk;
+import org.griplore.query.question.Question;
+import org.griplore.store.vocabulary.Discipline;
+
+/** How well the archive would have predicted its own tests. */
+public final class BacktestQuestion implements Question {
+  /**
+   * One discipline.
+   *
+   * @param tests tests predicted
+   * @param results results predicted
+   * @param unseen results among them of models that had never been tested
+   * @param coverage50 share of results inside their 50 % intervals
+   * @param error root mean square error of predicted differences from the field's mean, in unit
+   * @param naiveError that of "same as last time"
+   * @param rankAgreement Kendall's tau-b over pairs inside tests; null when nothing differs
+   */
+  public record BacktestRow(
+      String discipline,
+      String unit,
+      int tests,
+      int results,
+      int unseen,
+      double coverage50,
+      double coverage80,
+      double coverage95,
+      double error,
+      double naiveError,
+      Double rankAgreement,
+      Double naiveRankAgreement) {}
+
+  private record Judged(String key, Measure measure, Exclusions excluded, Tally tally) {}
+
+  @Override
+  public String kind() {
+    return "backtest";
+  }
+
+  @Override
+  public String purpose() {
+    return "How well the archive would have predicted each of its tests from those before";
+  }
+
+  @Override
+  public String example() {
+    return "backtest --discipline wet-braking";
+  }
+
+  @Override
+  public List<Option> options() {
+    List<Option> options = new ArrayList<>();
+    options.add(CommonOptions.discipline(null));
+    options.addAll(Filter.OPTIONS);
+    return options;
+  }
+
+  @Override
+  public Answer<BacktestRow> answer(Desk desk, Choices choices) {
+    Evidence evidence = desk.evidence();
+    Filter whole = new Filter(choices, evidence);
+    Filter filter = choices.has("source") ? whole : whole.withoutMakers();
+    List<String> keys =
+        choices.has("discipline")
+            ? List.of(CommonOptions.comparable(choices, desk.catalogue()))
+            : desk.catalogue().all().stream()
+                .map(Discipline::key)
+                .filter(key -> !key.equals("overall") && evidence.discipline(key) >= 0)
+                .toList();
+    Descent descent = Descent.of(evidence.models());
+    List<Judged> judged =
+        keys.parallelStream().map(key -> judge(evidence, descent, key, filter)).toList();
+    Exclusions excluded = new Exclusions();
+    Citations citations = new Citations(evidence);
+    List<BacktestRow> rows = new ArrayList<>();
+    int[] covered = new int[Tally.LEVELS.length];
+    for (Judged of : judged) {
+      of.excluded.list().forEach(left -> excluded.add(left.reason(), left.count()));
+      if (of.tally.results() == 0) {
+        excluded.add("disciplines without a test that could be predicted");
+        continue;
+      }
+      of.tally.entries().forEach(citations::citeEntry);
+      for (int level = 0; level < covered.length; level++) {
+        covered[level] += of.tally.covered(level);
+      }
+      rows.add(row(of));
+    }
+    return new Answer<>(
+        new Asked(
+            kind(),
+            "How well would tests have been predicted from those before them"
+                + (choices.has("discipline") ? ", in " + keys.get(0) : "")
+                + whole.words()
+                + "?",
+            choices.given()),
+        summary(rows, covered),
+        columns(),
+        rows,
+        excluded.list(),
+        caveats(choices.has("source")),
+        citations.list(),
+        relations(rows, covered));
+  }
+
+  private static Judged judge(Evidence evidence, Descent descent, String key, Filter filter) {
+    DisciplineArms arms = DisciplineArms.of(evidence, key, filter);
+    Exclusions excluded = new Exclusions();
+    arms.excluded().list().forEach(left -> excluded.add(left.reason(), left.count()));
+    Tally tally = PastPredictions.of(descent, Rounds.of(evidence, arms), excluded);
+    return new Judged(key, arms.measure(), excluded, tally);
+  }
+
+  private static BacktestRow row(Judged of) {
+    Tally tally = of.tally;
+    double results = tally.results();
+    return new BacktestRow(
+        of.key,
+        of.measure.shownUnit(),
+        tally.tests(),
+        tally.results(),
+        tally.unseen(),
+        tally.covered(0) / results,
+        tally.covered(1) / results,
+        tally.covered(2) / results,
+        of.measure.shown(tally.error()),
+        of.measure.shown(tally.naiveError()),
+        tally.rankAgreement(),
+        tally.naiveRankAgreement());
+  }
+
+  private static int results(List<BacktestRow> rows) {
+    return rows.stream().mapToInt(BacktestRow::results).sum();
+  }
+
+  private static Map<String, Object> relations(List<BacktestRow> rows, int[] covered) {
+    double results = results(rows);
+    return rows.isEmpty()
+        ? Map.of()
+        : Map.of(
+            "all",
+            Map.of(
+                "results", results(rows),
+                "coverage50", covered[0] / results,
+                "coverage80", covered[1] / results,
+                "coverage95", covered[2] / results));
+  }
+
+  private static String summary(List<BacktestRow> rows, int[] covered) {
+    if (rows.isEmpty()) {
+      return "No test could be predicted: too few dated tests with models tested before.";
+    }
+    long nearer = rows.stream().filter(row -> row.error() < row.naiveError()).count();
+    return String.format(
+        Locale.ROOT,
+        "Intervals meant to hold 80 %% of results held %.0f %% of %,d (50 %%: %.0f, 95 %%: %.0f);"
+            + " the predictions came nearer than \"same as last time\" in %d of %d disciplines.",
+        100.0 * covered[1] / results(rows),
+        results(rows),
+        100.0 * covered[0] / results(rows),
+        100.0 * covered[2] / results(rows),
+        nearer,
+        rows.size());
+  }
+
+  private static List<String> caveats(boolean sourcesChosen) {
+    List<String> caveats = new ArrayList<>();
+    caveats.add(
+        "Each test is predicted from tests that were over before it began: its results less the mean"
+            + " of those of its models that they, or tests of a predecessor, tell of.");
+    caveats.add(
+        "Error is the root mean square; agreement of order is Kendall's tau-b over pairs inside"
+            + " tests. \"Same as last time\" is a model's difference from the mean of its last test,"
+            + " or its predecessor's where it had none.");
+    if (!sourcesChosen) {
+      caveats.add("Reports supplied by makers are left out; `--source` counts them.");
+    }
+    caveats.add(CompareOptions.PER_CENT);
+    return caveats;
+  }
+
+  private static List<Column<BacktestRow>> columns() {
+    return List.of(
+        Column.of("discipline", "Discipline", Format.DISCIPLINE, BacktestRow::discipline),
+        Column.of("tests", "Tests", Format.COUNT, BacktestRow::tests),
+        Column.of("results", "Results", Format.COUNT, BacktestRow::results),
+        Column.<BacktestRow>of("unseen", "Never tested", Format.COUNT, BacktestRow::unseen)
+            .asDetail(),
+        Column.of("coverage50", "In 50 %", Format.SHARE, BacktestRow::coverage50),
+        Column.of("coverage80", "In 80 %", Format.SHARE, BacktestRow::coverage80),
+        Column.of("coverage95", "In 95 %", Format.SHARE, BacktestRow::coverage95),
+        Column.number("error", "Error", Format.NUMBER, 2, BacktestRow::error),
+        Column.number("naiveError", "Last time", Format.NUMBER, 2, BacktestRow::naiveError),
+        Column.of("unit", "in", Format.TEXT, BacktestRow::unit),
+        Column.number("rankAgreement", "Order", Format.NUMBER, 2, BacktestRow::rankAgreement),
+        Column.number(
+            "naiveRankAgreement", "Last time", Format.NUMBER, 2, BacktestRow::naiveRankAgreement));
+  }
+}

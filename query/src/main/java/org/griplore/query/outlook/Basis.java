@@ -1,0 +1,24 @@
+package org.griplore.query.outlook;
+
+/** What an expectation rests on. */
+public enum Basis {
+  /** Tests of the model itself. */
+  TESTS("tests"),
+  /** Tests of its nearest tested predecessor, and the usual step. */
+  PREDECESSOR("predecessor"),
+  /** Tests of a successor alone, and the usual step. */
+  SUCCESSOR("successor"),
+  /** Nothing: neither it nor its line was tested. */
+  NONE("none");
+
+  private final String key;
+
+  Basis(String key) {
+    this.key = key;
+  }
+
+  /** The word used in answers. */
+  public String key() {
+    return key;
+  }
+}

@@ -1,0 +1,106 @@
+package org.griplore.query.outlook;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.griplore.query.statistics.Tails;
+
+/**
+ * What a field is expected to do in one discipline.
+ *
+ * @param spreads how far things differ
+ * @param contrasts differences it rests on
+ * @param tests tests it rests on
+ * @param field the models that something is known of, by position in the evidence
+ * @param basis what each rests on
+ * @param results their results in a new test, each less the mean of the field
+ * @param usualStep from one generation to the next
+ */
+record DisciplineOutlook(
+    Spreads spreads,
+    int contrasts,
+    int tests,
+    int[] field,
+    Basis[] basis,
+    Levels results,
+    double usualStep) {
+  /** With fewer differences inside tests nothing is said. */
+  private static final int FEWEST_CONTRASTS = 4;
+
+  private static final double WORK = 1e9;
+  private static final double SEARCH_WORK = 2e7;
+
+  /**
+   * Reckons it.
+   *
+   * @param all the discipline's tests in the order of {@link Rounds}
+   * @return empty when the tests are too few or alike, or fewer than two of the models are known
+   */
+  static Optional<DisciplineOutlook> of(Descent descent, List<Round> all, int[] asked) {
+    List<Round> rounds = PastPredictions.newest(descent, all, WORK);
+    int contrasts = rounds.stream().mapToInt(Round::contrasts).sum();
+    Basis[] basis = basis(descent, rounds, asked);
+    List<Integer> known = new ArrayList<>();
+    for (int i = 0; i < asked.length; i++) {
+      if (basis[i] != Basis.NONE) {
+        known.add(i);
+      }
+    }
+    if (rounds.size() < 2 || contrasts < FEWEST_CONTRASTS || known.size() < 2) {
+      return Optional.empty();
+    }
+    Spreads spreads =
+        SpreadSearch.of(descent, PastPredictions.newest(descent, rounds, SEARCH_WORK), null);
+    if (spreads == null) {
+      return Optional.empty();
+    }
+    int[] field = known.stream().mapToInt(i -> asked[i]).toArray();
+    Needed needed = new Needed(descent, rounds, field);
+    Belief belief = new Belief(descent, spreads);
+    for (int r = 0; r < rounds.size(); r++) {
+      belief.take(rounds.get(r));
+      for (int model : needed.endingAt(r)) {
+        belief.forget(model);
+      }
+    }
+    double[] variance = new double[field.length];
+    java.util.Arrays.fill(variance, spreads.result(0));
+    return Optional.of(
+        new DisciplineOutlook(
+            spreads,
+            contrasts,
+            rounds.size(),
+            field,
+            known.stream().map(i -> basis[i]).toArray(Basis[]::new),
+            belief.levels(field).results(variance).lessMean(),
+            belief.usualStep()));
+  }
+
+  private static Basis[] basis(Descent descent, List<Round> rounds, int[] asked) {
+    boolean[] tested = new boolean[descent.parent().length];
+    boolean[] above = new boolean[tested.length];
+    for (Round round : rounds) {
+      for (int model : round.models()) {
+        tested[model] = true;
+        for (int at = descent.parent()[model]; at >= 0 && !above[at]; at = descent.parent()[at]) {
+          above[at] = true;
+        }
+      }
+    }
+    Basis[] basis = new Basis[asked.length];
+    for (int i = 0; i < asked.length; i++) {
+      basis[i] =
+          tested[asked[i]]
+              ? Basis.TESTS
+              : descent.ancestor(asked[i], tested) >= 0
+                  ? Basis.PREDECESSOR
+                  : above[asked[i]] ? Basis.SUCCESSOR : Basis.NONE;
+    }
+    return basis;
+  }
+
+  /** Half width of an interval in standard deviations: Student's t of what is known. */
+  double factor(double level) {
+    return Tails.student(level, PastPredictions.degrees(contrasts));
+  }
+}

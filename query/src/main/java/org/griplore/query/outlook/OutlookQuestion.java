@@ -1,0 +1,152 @@
+package org.griplore.query.outlook;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import org.griplore.query.answer.Answer;
+import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Column;
+import org.griplore.query.answer.Format;
+import org.griplore.query.evidence.Evidence;
+import org.griplore.query.evidence.Exclusions;
+import org.griplore.query.evidence.Filter;
+import org.griplore.query.evidence.Likeness;
+import org.griplore.query.option.Choices;
+import org.griplore.query.option.Option;
+import org.griplore.query.option.Weights;
+import org.griplore.query.question.CommonOptions;
+import org.griplore.query.question.Desk;
+import org.griplore.query.question.Question;
+import org.griplore.store.vocabulary.Discipline;
+
+/** What to expect of a field of tyres in a new test. */
+public final class OutlookQuestion implements Question {
+  private static final int TOP = 3;
+  private static final int MOST_MODELS = 60;
+
+  @Override
+  public String kind() {
+    return "outlook";
+  }
+
+  @Override
+  public String purpose() {
+    return "What to expect of a field of tyres in a new test, and the chance of the first three";
+  }
+
+  @Override
+  public String example() {
+    return "outlook --models \"Velmora Aurelis 6, Kirazumi Hayari S-300, Quillarn Tarvion 12,"
+        + " Ostran\u00e9 Corvant III\" --size \"205/55 R16\"";
+  }
+
+  @Override
+  public List<Option> options() {
+    List<Option> options = new ArrayList<>();
+    options.add(Option.required("models", "MODEL", "the tyres of the new test, two or more"));
+    options.add(
+        Option.once(
+            "size", "SIZE", "the size of the new test: tests in like sizes are told", null));
+    options.add(Option.once("mass", "KG", "mass of the car: tests on like cars are told", null));
+    options.add(
+        Option.repeated("disciplines", "DISCIPLINE", "the disciplines; all with evidence if none"));
+    options.add(
+        Option.repeated(
+            "weights", "D=W,...", "your weights for a total, like wet-braking=3,wear=1"));
+    options.add(
+        Option.once("level", "P", "share of new results that an interval is to hold", "0.8"));
+    options.add(Option.once("seed", "N", "the same seed draws the same tests", "1"));
+    Filter.OPTIONS.stream()
+        .filter(option -> !Set.of("size", "rim").contains(option.name()))
+        .forEach(options::add);
+    return options;
+  }
+
+  @Override
+  public Answer<OutlookRow> answer(Desk desk, Choices choices) {
+    Evidence evidence = desk.evidence();
+    int[] asked =
+        desk.names().models("models", choices.all("models")).stream().mapToInt(m -> m).toArray();
+    if (asked.length < 2 || asked.length > MOST_MODELS) {
+      throw Choices.refusal(
+          "models",
+          String.join(", ", choices.all("models")),
+          "a field of two to " + MOST_MODELS + " models");
+    }
+    double level = choices.number("level", 0.01, 0.999).orElseThrow();
+    int seed = choices.integer("seed", 0, 999_999_999).orElseThrow();
+    Likeness likeness = Likeness.of(choices);
+    List<String> comparable =
+        desk.catalogue().all().stream()
+            .map(Discipline::key)
+            .filter(key -> !key.equals("overall"))
+            .toList();
+    Map<String, Double> weights = Weights.of(choices, "weights", comparable);
+    Filter whole = new Filter(choices.without("size"), evidence);
+    Filter filter = choices.has("source") ? whole : whole.withoutMakers();
+    Exclusions excluded = new Exclusions();
+    OutlookAnswer told =
+        new OutlookAnswer(evidence, filter, likeness, asked, level, TOP, seed, excluded);
+    told.reckon(disciplines(choices, desk, comparable, weights.keySet()));
+    told.total(weights);
+    return new Answer<>(
+        new Asked(
+            kind(),
+            "What is to be expected of %d tyres in a new test%s%s?"
+                .formatted(asked.length, likeness.asked(), whole.words()),
+            choices.given()),
+        told.summary(),
+        columns(level, !likeness.isOpen()),
+        told.rows(),
+        excluded.list(),
+        told.caveats(choices.has("source")),
+        told.citations().list(),
+        told.relations());
+  }
+
+  private static List<String> disciplines(
+      Choices choices, Desk desk, List<String> comparable, Set<String> weighted) {
+    Set<String> wanted = new LinkedHashSet<>();
+    for (String value : choices.all("disciplines")) {
+      for (String key : value.split(",")) {
+        if (!key.isBlank()) {
+          wanted.add(CommonOptions.comparable("disciplines", key.strip(), desk.catalogue()));
+        }
+      }
+    }
+    if (!wanted.isEmpty()) {
+      wanted.addAll(weighted);
+    }
+    return (wanted.isEmpty() ? comparable : List.copyOf(wanted))
+        .stream().filter(key -> desk.evidence().discipline(key) >= 0).toList();
+  }
+
+  private static List<Column<OutlookRow>> columns(double level, boolean like) {
+    String percent = String.format(Locale.ROOT, "%.0f %% from", 100 * level);
+    List<Column<OutlookRow>> columns =
+        new ArrayList<>(
+            List.of(
+                Column.of("discipline", "Discipline", Format.DISCIPLINE, OutlookRow::discipline),
+                Column.of("model", "Model", Format.MODEL, OutlookRow::model),
+                Column.number("expected", "Expected", Format.DELTA, 1, OutlookRow::expected),
+                Column.of("unit", "in", Format.TEXT, OutlookRow::unit),
+                Column.number("low", percent, Format.DELTA, 1, OutlookRow::low),
+                Column.number("high", "to", Format.DELTA, 1, OutlookRow::high),
+                Column.number(
+                    "expectedPlace", "Place", Format.NUMBER, 1, OutlookRow::expectedPlace),
+                Column.of("topThree", "First 3", Format.SHARE, OutlookRow::topThree),
+                Column.of("field", "Of", Format.COUNT, OutlookRow::field),
+                Column.of("tests", "Tests", Format.COUNT, OutlookRow::tests)));
+    Column<OutlookRow> likeTests =
+        Column.of("likeTests", "Like", Format.COUNT, OutlookRow::likeTests);
+    columns.add(like ? likeTests : likeTests.asDetail());
+    columns.add(Column.of("basis", "Rests on", Format.TEXT, OutlookRow::basis));
+    columns.add(
+        Column.<OutlookRow>number("logExpected", "Log", Format.NUMBER, 4, OutlookRow::logExpected)
+            .asDetail());
+    return columns;
+  }
+}
