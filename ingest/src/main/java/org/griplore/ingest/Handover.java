@@ -5,6 +5,7 @@ import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import java.util.function.Consumer;
 import org.griplore.ingest.forms.Receiver;
+import org.griplore.store.archive.ReadingOfName;
 import org.griplore.store.vocabulary.Finding;
 import org.griplore.store.vocabulary.LineageRow;
 import org.griplore.store.vocabulary.TestReport;
@@ -110,6 +111,11 @@ final class Handover implements Receiver {
   @Override
   public void report(TestReport report) {
     put(writer -> writer.report(report));
+  }
+
+  @Override
+  public void name(String written, String model, ReadingOfName how) {
+    put(writer -> writer.name(written, model, how));
   }
 
   @Override

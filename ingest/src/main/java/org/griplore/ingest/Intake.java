@@ -18,6 +18,7 @@ import org.griplore.store.archive.AdditionOutcome;
 import org.griplore.store.archive.Archive;
 import org.griplore.store.archive.Delivery;
 import org.griplore.store.archive.Original;
+import org.griplore.store.archive.ReadingOfName;
 import org.griplore.store.archive.Revision;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
 import org.griplore.store.vocabulary.Finding;
@@ -208,7 +209,7 @@ public final class Intake {
     return new SourceContext(
         original.name(),
         catalogue,
-        new NameReconciler(archive.models()),
+        NameReconciler.of(archive),
         options.details(),
         options.map(),
         receiver);
@@ -219,6 +220,11 @@ public final class Intake {
     @Override
     public void report(TestReport report) {
       addition.put(report);
+    }
+
+    @Override
+    public void name(String written, String model, ReadingOfName how) {
+      addition.read(written, model, how);
     }
 
     @Override
@@ -239,11 +245,17 @@ public final class Intake {
     final List<TestReport> reports = new ArrayList<>();
     final List<LineageRow> lineage = new ArrayList<>();
     final List<Finding> findings = new ArrayList<>();
+    final MeantModels meant = new MeantModels();
     boolean complete = true;
 
     @Override
+    public void name(String written, String model, ReadingOfName how) {
+      meant.add(written, model);
+    }
+
+    @Override
     public void report(TestReport report) {
-      keep(reports, report);
+      keep(reports, meant.in(report));
     }
 
     @Override

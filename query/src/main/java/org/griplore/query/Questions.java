@@ -6,9 +6,12 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.browse.CoverageQuestion;
+import org.griplore.query.browse.DecisionsQuestion;
 import org.griplore.query.browse.FindingsQuestion;
 import org.griplore.query.browse.HoldingsQuestion;
+import org.griplore.query.browse.LineageQuestion;
 import org.griplore.query.browse.ModelsQuestion;
+import org.griplore.query.browse.NamesQuestion;
 import org.griplore.query.browse.OriginQuestion;
 import org.griplore.query.browse.SourcesQuestion;
 import org.griplore.query.browse.TestQuestion;
@@ -59,7 +62,10 @@ public final class Questions {
           new HoldingsQuestion(),
           new OriginQuestion(),
           new SourcesQuestion(),
-          new FindingsQuestion());
+          new FindingsQuestion(),
+          new LineageQuestion(),
+          new NamesQuestion(),
+          new DecisionsQuestion());
 
   private static final List<Question> ALL =
       Stream.concat(TOLD.stream(), Stream.of(new SeekQuestion(TOLD))).toList();

@@ -100,7 +100,8 @@ public final class LineageForm {
       boolean other = !rows.containsKey(name) && rows.containsKey(settled.model());
       if (other && !(settled instanceof NameReconciler.Settled.New)) {
         means.computeIfAbsent(settled.model(), model -> new ArrayList<>()).add(name);
-        if (settled instanceof NameReconciler.Settled.Assumed assumed) {
+        if (settled instanceof NameReconciler.Settled.Assumed assumed
+            && !context.names().isDecided(name)) {
           assumed(name, assumed, rows.get(settled.model()));
         }
       }

@@ -126,7 +126,7 @@ public final class LongTableForm {
   private String model(String written) {
     String known = models.get(written);
     if (known == null) {
-      known = SettledName.of(written, rows.cell("model"), context);
+      known = SettledName.of(written, rows.cell("model"), context).kept();
       models.put(written, known);
     }
     return known;

@@ -140,8 +140,8 @@ public final class NotesForm {
     if (raw.heading() == null || isGeneral(raw.heading())) {
       return null;
     }
-    return SettledName.of(
-        raw.heading(), new Cell("", raw.headingLine(), 1, raw.heading()), context);
+    return SettledName.of(raw.heading(), new Cell("", raw.headingLine(), 1, raw.heading()), context)
+        .kept();
   }
 
   private static boolean isGeneral(String heading) {

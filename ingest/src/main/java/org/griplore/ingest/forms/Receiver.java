@@ -1,6 +1,7 @@
 package org.griplore.ingest.forms;
 
 import java.util.List;
+import org.griplore.store.archive.ReadingOfName;
 import org.griplore.store.vocabulary.Finding;
 import org.griplore.store.vocabulary.LineageRow;
 import org.griplore.store.vocabulary.TestReport;
@@ -16,6 +17,12 @@ public interface Receiver {
    * @param means names met before that turn out to mean this model
    */
   void lineage(LineageRow row, List<String> means);
+
+  /**
+   * What is meant by a name that is not the model's own; told before the reports that use it, which
+   * keep the name as written.
+   */
+  void name(String written, String model, ReadingOfName how);
 
   /** Something that was not understood, or was assumed. */
   void finding(Finding finding);

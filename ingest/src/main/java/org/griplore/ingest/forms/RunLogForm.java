@@ -36,6 +36,7 @@ public final class RunLogForm {
   private final SourceContext context;
   private final Map<String, Integer> columns = new HashMap<>();
   private final NumberReader numbers;
+  private final Map<String, String> candidates = new HashMap<>();
 
   /** Runs and remarks of one test. */
   private static final class Log {
@@ -108,6 +109,11 @@ public final class RunLogForm {
     context.receiver().report(new TestReport(test, details, entries, log.notes, all));
   }
 
+  /** All runs of one model in a log go by the name that stands there first. */
+  private String candidate(SettledName name) {
+    return candidates.computeIfAbsent(name.model(), model -> name.kept());
+  }
+
   private Optional<LoggedRun> run(List<GridCell> row) {
     GridCell tyre = cell(row, columns.containsKey("tyre") ? "tyre" : "model");
     GridCell word = cell(row, "discipline");
@@ -135,7 +141,7 @@ public final class RunLogForm {
     String model =
         role == LoggedRun.Role.REFERENCE
             ? context.names().known(written).orElse(written)
-            : SettledName.of(written, at, context);
+            : candidate(SettledName.of(written, at, context));
     GridCell unit = cell(row, "unit");
     GridCell remark = cell(row, "remark");
     return Optional.of(

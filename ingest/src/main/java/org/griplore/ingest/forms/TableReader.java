@@ -59,6 +59,7 @@ final class TableReader {
   private final TableColumns columns;
   private final List<ColumnRole> roles;
   private final List<Note> notes = new ArrayList<>();
+  private final Map<String, Integer> rowOfModel = new HashMap<>();
 
   /**
    * A reader of one table.
@@ -126,9 +127,23 @@ final class TableReader {
 
   private void entry(Named named, int row, Map<String, Integer> rowOf, List<Entry> entries) {
     Cell cell = cell(named.cell(), named.written());
-    String model = SettledName.of(named.written(), cell, context);
+    SettledName name = SettledName.of(named.written(), cell, context);
+    String model = name.kept();
     String size = size(area.rows().get(row));
     Integer earlier = rowOf.putIfAbsent(model + "\n" + size, named.cell().row());
+    Integer other = rowOfModel.putIfAbsent(name.model() + "\n" + size, named.cell().row());
+    if (earlier == null && other != null && !context.names().isDecided(model)) {
+      tell(
+          Finding.Kind.CONFLICT,
+          named.cell(),
+          named.written(),
+          "each tyre once in a test; row "
+              + other
+              + " is "
+              + name.model()
+              + " too, written otherwise; both rows were taken",
+          "say whether they are one: `griplore settle \"" + model + "\" --new` parts them");
+    }
     if (earlier != null) {
       tell(
           Finding.Kind.CONFLICT,

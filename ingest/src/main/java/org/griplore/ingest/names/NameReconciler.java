@@ -12,14 +12,19 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.apache.commons.text.similarity.JaroWinklerSimilarity;
+import org.griplore.store.archive.Archive;
 import org.griplore.store.archive.ModelRecord;
+import org.griplore.store.archive.NameRecord;
+import org.griplore.store.archive.NameRecord.Standing;
+import org.griplore.store.vocabulary.Decision;
 import org.griplore.store.vocabulary.NameKey;
 
 /**
- * Finds the model that a written name means. The steps, the surest first: the same name but for
- * case, accents, punctuation and spaces; an alias; the name without its maker, or with the maker
- * before it, when only one model fits; a misspelling, when words that tell generations apart are
- * exactly the same and one model is clearly nearest. A name that nothing fits is a new model.
+ * Finds the model that a written name means. What the user decided comes first. Then the steps, the
+ * surest first: the same name but for case, accents, punctuation and spaces; an alias; the name
+ * without its maker, or with the maker before it, when only one model fits; a misspelling, when
+ * words that tell generations apart are exactly the same and one model is clearly nearest; what an
+ * earlier file was taken to mean by it. A name that nothing fits is a new model.
  */
 public final class NameReconciler {
   /** Below this likeness two spellings are not taken for one name. */
@@ -45,6 +50,9 @@ public final class NameReconciler {
   private final Set<String> makers = new LinkedHashSet<>();
   private final Map<String, String> followed = new HashMap<>();
   private final Set<String> provisional = new LinkedHashSet<>();
+  private final Map<String, String> spellings = new HashMap<>();
+  private final Map<String, NameRecord> before = new HashMap<>();
+  private final Map<String, Decision> decisions = new HashMap<>();
 
   /** How a name was settled. */
   public sealed interface Settled {
@@ -59,9 +67,37 @@ public final class NameReconciler {
 
     /** A new name, with the models it is nearest to. */
     record New(String model, List<Candidate> nearest) implements Settled {}
+
+    /**
+     * Decided by the user.
+     *
+     * @param otherwise what it would be without the decision
+     */
+    record Decided(String model, Settled otherwise) implements Settled {}
   }
 
-  /** Starts from the models that the archive knows. */
+  /**
+   * Starts from what an archive's sources tell, and the decisions beside it: so that what is read
+   * does not depend on whether a decision was made before or after.
+   */
+  public static NameReconciler of(Archive archive) {
+    NameReconciler names = new NameReconciler(archive.modelsAsRead());
+    for (NameRecord name : archive.namesAsRead()) {
+      names.spellings.putIfAbsent(NameKey.of(name.name()), name.name());
+      if (!name.model().equals(name.name())) {
+        names.before.put(NameKey.of(name.name()), name);
+      }
+      if (name.standing() == Standing.ASSUMED) {
+        names.provisional.add(name.name());
+      }
+    }
+    archive.decisions().stream()
+        .filter(decision -> decision.topic() == Decision.Topic.MEANING)
+        .forEach(decision -> names.decisions.put(decision.key(), decision));
+    return names;
+  }
+
+  /** Starts from models alone. */
   public NameReconciler(Collection<ModelRecord> models) {
     Map<Integer, String> names = new HashMap<>();
     models.forEach(model -> names.put(model.id(), model.name()));
@@ -134,12 +170,30 @@ public final class NameReconciler {
       return known;
     }
     Settled found = find(tidy);
-    if (found instanceof Settled.New) {
+    if (found instanceof Settled.New || isNewByDecision(found)) {
       learn(found.model(), null, List.of());
       provisional.add(found.model());
     }
     settled.put(tidy, found instanceof Settled.New ? new Settled.Known(found.model()) : found);
     return found;
+  }
+
+  private boolean isNewByDecision(Settled found) {
+    return found instanceof Settled.Decided && !byKey.containsKey(NameKey.of(found.model()));
+  }
+
+  /**
+   * The spelling under which a name is kept: as it was written first, but for case, accents,
+   * punctuation and spaces.
+   */
+  public String kept(String written) {
+    String tidy = written.strip().replaceAll("\\s+", " ");
+    return spellings.computeIfAbsent(NameKey.of(tidy), key -> tidy);
+  }
+
+  /** Whether the user decided what this name means. */
+  public boolean isDecided(String name) {
+    return decisions.containsKey(NameKey.of(name));
   }
 
   /** What a name would be settled as; nothing is learnt. */
@@ -150,12 +204,43 @@ public final class NameReconciler {
   /** The model that a name is known to mean, without any assumption; nothing is learnt. */
   public Optional<String> known(String written) {
     String key = NameKey.of(written);
+    if (decisions.containsKey(key)) {
+      return Optional.of(decided(key, written));
+    }
     String exact = only(byKey.get(key));
     return Optional.ofNullable(exact != null ? exact : only(byShortKey.get(key)));
   }
 
+  /** The model that a decided name means, over as many decisions as it takes. */
+  private String decided(String key, String written) {
+    Decision decision = decisions.get(key);
+    if (decision.value() == null) {
+      String exact = only(byKey.get(key));
+      return exact != null && NameKey.of(exact).equals(key) ? exact : kept(written);
+    }
+    String model = decision.value();
+    String modelKey = NameKey.of(model);
+    if (decisions.containsKey(modelKey)) {
+      return decided(modelKey, model);
+    }
+    String exact = only(byKey.get(modelKey));
+    if (exact != null) {
+      return exact;
+    }
+    NameRecord named = before.get(modelKey);
+    if (named == null) {
+      return kept(written);
+    }
+    return named.standing() == Standing.ASSUMED ? named.name() : named.model();
+  }
+
   private Settled find(String written) {
     String key = NameKey.of(written);
+    Settled read = read(written, key);
+    return decisions.containsKey(key) ? new Settled.Decided(decided(key, written), read) : read;
+  }
+
+  private Settled read(String written, String key) {
     String exact = only(byKey.get(key));
     if (exact != null) {
       return new Settled.Known(exact);
@@ -179,6 +264,11 @@ public final class NameReconciler {
       if (clear) {
         return new Settled.Assumed(candidates.get(0).model(), candidates.get(0));
       }
+    }
+    NameRecord earlier = before.get(key);
+    if (earlier != null) {
+      return new Settled.Assumed(
+          earlier.model(), new Candidate(earlier.model(), ALIKE, "as in an earlier file"));
     }
     return new Settled.New(written, candidates);
   }

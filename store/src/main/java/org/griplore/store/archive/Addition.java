@@ -94,7 +94,15 @@ public final class Addition implements AutoCloseable {
    * models; the first keeps its entries as written and is no longer listed.
    */
   public void settleAs(String name, String means) {
-    rows.settleAs(name, means);
+    rows.read(name, means, ReadingOfName.TOLD);
+  }
+
+  /**
+   * Says what the source's next reports mean by a name that is not the model's own: they are kept
+   * under the name as written, so that another decision on it reaches them.
+   */
+  public void read(String name, String means, ReadingOfName how) {
+    rows.read(name, means, how);
   }
 
   /**
@@ -106,6 +114,10 @@ public final class Addition implements AutoCloseable {
     try {
       reports.finish();
       rows.flush();
+      Meanings.settle(connection);
+      if (lineage.count() > 0) {
+        Descent.refuseCircle(ModelReader.all(connection));
+      }
       List<String> changes = revision.finish();
       originalIsNew = archive.originals().keep(original);
       Sql.execute(connection, "UPDATE archive_state SET stamp = stamp + 1");

@@ -9,7 +9,10 @@ import java.sql.SQLException;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import org.griplore.store.vocabulary.Decision;
 import org.griplore.store.vocabulary.Problem;
 import org.griplore.store.vocabulary.Refusal;
 
@@ -136,6 +139,62 @@ public final class Archive implements AutoCloseable {
     return ModelReader.all(reading);
   }
 
+  /** The models as sources alone tell of them, as if nothing had been decided, by name. */
+  public List<ModelRecord> modelsAsRead() {
+    return ModelReader.asRead(reading);
+  }
+
+  /** All names as sources alone use them, as if nothing had been decided, by name. */
+  public List<NameRecord> namesAsRead() {
+    return NameReader.asRead(reading);
+  }
+
+  /** All names of models, with what each means and how that was settled, by name. */
+  public List<NameRecord> names() {
+    return NameReader.all(reading);
+  }
+
+  /** Where current reports use names, by name; names that none uses are left out. */
+  public List<NameUse> nameUses() {
+    return NameReader.uses(reading);
+  }
+
+  /** Keys of the tests in which these names stand as written, by name. */
+  public Map<String, Set<String>> testsOfNames(Set<String> names) {
+    return NameReader.tests(reading, names);
+  }
+
+  /** What current lineage tables say of the model with this number, the oldest word first. */
+  public List<LineageSaid> lineageOf(int model) {
+    return LineageReader.of(reading, model);
+  }
+
+  /** The user's decisions that stand, in the order they were made. */
+  public List<Decision> decisions() {
+    return Decisions.standing(reading);
+  }
+
+  /** All decisions ever made, those taken back included, oldest first. */
+  public List<Decision> decisionHistory() {
+    return Decisions.history(reading);
+  }
+
+  /**
+   * Takes decisions on names and descent, all or none; they hold at once, for what is stored and
+   * for what is read later. What is decided so already is passed over.
+   *
+   * @return what was new
+   * @throws Refusal when one contradicts a decision that stands, would lead in a circle, or takes
+   *     back what was not decided
+   */
+  public List<Decision> decide(List<Decision> decisions) {
+    refuseUnwritable("nothing can be decided");
+    return WholeChange.make(
+        this,
+        "nothing was decided",
+        connection -> new DecisionWriter(connection).decide(decisions));
+  }
+
   /** Everything current, loaded into columns for whole-archive questions. */
   public Snapshot snapshot() {
     return SnapshotLoader.load(reading);
@@ -150,7 +209,7 @@ public final class Archive implements AutoCloseable {
   public List<NoteRecord> notes() {
     try (NoteFeed feed = noteFeed()) {
       List<NoteRecord> notes = new ArrayList<>();
-      feed.forEachSince(0, (note, names) -> notes.add(note));
+      feed.forEachSince(NoteFeed.Moment.BEGINNING, (note, names) -> notes.add(note));
       return List.copyOf(notes);
     }
   }

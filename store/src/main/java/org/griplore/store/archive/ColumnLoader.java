@@ -57,19 +57,38 @@ final class ColumnLoader {
     int[] model = new int[count];
     int[] report = new int[count];
     String[] size = new String[count];
+    OneEntry sameEntry = new OneEntry(connection);
     try (PreparedStatement statement =
             connection.prepareStatement(
                 "SELECT e.id, e.report, e.model, e.size" + CURRENT_ENTRIES + " ORDER BY e.id");
         ResultSet rows = statement.executeQuery()) {
-      for (int i = 0; rows.next(); i++) {
+      int i = 0;
+      while (rows.next()) {
+        int together =
+            sameEntry.with(
+                rows.getInt(1),
+                rows.getInt(2),
+                rows.getInt(3),
+                modelPositions.get(rows.getInt(3)),
+                rows.getString(4));
+        if (together != rows.getInt(1)) {
+          entryPositions[rows.getInt(1)] = entryPositions[together];
+          continue;
+        }
         entryPositions[rows.getInt(1)] = i;
         report[i] = reportPositions.get(rows.getInt(2));
         test[i] = reports.get(report[i]).test();
         model[i] = modelPositions.get(rows.getInt(3));
         size[i] = rows.getString(4);
+        i++;
       }
+      count = i;
     }
-    return new EntryColumns(test, model, report, size);
+    return new EntryColumns(
+        Arrays.copyOf(test, count),
+        Arrays.copyOf(model, count),
+        Arrays.copyOf(report, count),
+        Arrays.copyOf(size, count));
   }
 
   /** Reads the whole table in its own order and leaves out what is not current. */

@@ -2,13 +2,19 @@ package org.griplore.store.archive;
 
 import java.sql.Connection;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
 import org.griplore.store.vocabulary.SeasonClass;
 import org.griplore.store.vocabulary.TestDate;
 
-/** Reads the models: where several current lineage tables speak of one, the newest word counts. */
+/**
+ * Reads the models: where several current lineage tables speak of one, the newest word counts, and
+ * what the user decided counts more than any.
+ */
 final class ModelReader {
   private ModelReader() {}
 
@@ -24,55 +30,73 @@ final class ModelReader {
       String aliases) {}
 
   static List<ModelRecord> all(Connection connection) {
+    return models(connection, Meaning.holding(connection), DecidedDescent.of(connection));
+  }
+
+  /** The models as sources alone tell of them, as if nothing had been decided. */
+  static List<ModelRecord> asRead(Connection connection) {
+    return models(connection, Meanings.asRead(connection), DecidedDescent.NOTHING);
+  }
+
+  private static List<ModelRecord> models(
+      Connection connection, Map<Integer, Meaning> meanings, DecidedDescent decided) {
     Map<Integer, ModelRecord> models = new LinkedHashMap<>();
+    Map<Integer, String> others = new TreeMap<>();
     Sql.list(
-            connection,
-            "SELECT id, name FROM model WHERE same_as IS NULL ORDER BY name",
-            row ->
-                new ModelRecord(
-                    row.getInt(1),
-                    row.getString(2),
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    List.of()))
-        .forEach(model -> models.put(model.id(), model));
-    lineage(connection)
+        connection,
+        "SELECT id, name FROM model ORDER BY name",
+        row ->
+            meanings.containsKey(row.getInt(1))
+                ? others.put(row.getInt(1), row.getString(2))
+                : models.put(row.getInt(1), named(row.getInt(1), row.getString(2))));
+    lineage(connection, meanings)
         .forEach(line -> models.computeIfPresent(line.model(), (id, model) -> with(model, line)));
-    Sql.list(
-            connection,
-            "SELECT same_as, name FROM model WHERE same_as IS NOT NULL ORDER BY id",
-            row -> Map.entry(row.getInt(1), row.getString(2)))
-        .forEach(
-            alias ->
-                models.computeIfPresent(
-                    alias.getKey(), (id, model) -> withAliases(model, alias.getValue())));
+    models.replaceAll((id, model) -> decided.of(model));
+    Set<List<Integer>> told = told(connection);
+    others.forEach(
+        (name, written) -> {
+          Meaning meaning = meanings.get(name);
+          if (meaning.revision() == null || told.contains(List.of(name, meaning.revision()))) {
+            models.computeIfPresent(meaning.model(), (id, model) -> withAliases(model, written));
+          }
+        });
     return List.copyOf(models.values());
   }
 
-  private static List<LineageLine> lineage(Connection connection) {
+  private static ModelRecord named(int id, String name) {
+    return new ModelRecord(id, name, null, null, null, null, null, null, null, List.of());
+  }
+
+  /** Names that a lineage table settled, with the reading that did. */
+  private static Set<List<Integer>> told(Connection connection) {
+    return new HashSet<>(
+        Sql.list(
+            connection,
+            "SELECT name, revision FROM reading_of_name WHERE how = 'TOLD'",
+            row -> List.of(row.getInt(1), row.getInt(2))));
+  }
+
+  private static List<LineageLine> lineage(Connection connection, Map<Integer, Meaning> meanings) {
     return Sql.list(
         connection,
-        "SELECT coalesce(m.same_as, m.id) AS model, l.maker, l.line, l.generation, l.launched,"
-            + " l.season, l.segment, coalesce(f.same_as, f.id) AS follows, l.aliases"
-            + " FROM lineage l JOIN model m ON m.id = l.model"
-            + " JOIN revision r ON r.id = l.revision AND r.superseded_by IS NULL"
-            + " LEFT JOIN model f ON f.id = l.follows ORDER BY l.id",
+        "SELECT l.* FROM lineage l"
+            + " JOIN revision r ON r.id = l.revision AND r.superseded_by IS NULL ORDER BY l.id",
         row ->
             new LineageLine(
-                row.getInt("model"),
+                meant(row.getInt("model"), meanings),
                 row.getString("maker"),
                 row.getString("line"),
                 row.getString("generation"),
                 row.getString("launched"),
                 row.getString("season"),
                 row.getString("segment"),
-                Sql.integer(row, "follows"),
+                meant(Sql.integer(row, "follows"), meanings),
                 row.getString("aliases")));
+  }
+
+  private static Integer meant(Integer name, Map<Integer, Meaning> meanings) {
+    Meaning meaning = name == null ? null : meanings.get(name);
+    return meaning == null ? name : (Integer) meaning.model();
   }
 
   private static ModelRecord with(ModelRecord model, LineageLine line) {

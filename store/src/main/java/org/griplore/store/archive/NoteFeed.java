@@ -11,11 +11,20 @@ import java.util.Optional;
  */
 public final class NoteFeed implements AutoCloseable {
   private final Connection connection;
-  private final NoteReader reader;
 
   private NoteFeed(Connection connection) {
     this.connection = connection;
-    this.reader = new NoteReader(connection);
+  }
+
+  /**
+   * An earlier moment of the archive.
+   *
+   * @param revision the newest reading then; 0 when there was none
+   * @param stamp the archive's stamp then
+   */
+  public record Moment(int revision, long stamp) {
+    /** Before everything. */
+    public static final Moment BEGINNING = new Moment(0, 0);
   }
 
   static NoteFeed open(Archive archive) {
@@ -60,25 +69,21 @@ public final class NoteFeed implements AutoCloseable {
   }
 
   /** How many notes {@link #forEachSince} will give. */
-  public long countSince(int revision) {
-    return reader.countSince(revision);
+  public long countSince(Moment moment) {
+    return new NoteReader(connection, moment).count();
+  }
+
+  /** Keys of the tests whose notes, or what they are shown with, may have changed since. */
+  public List<String> testsSince(Moment moment) {
+    return new NoteReader(connection, moment).tests();
   }
 
   /**
-   * Keys of the tests whose notes, or what they are shown with, may have changed by the readings
-   * after this one.
+   * Gives, in the order they were added, the notes that may have changed since: those of {@link
+   * #testsSince}, and those about models whose names changed. Since the beginning, all.
    */
-  public List<String> testsSince(int revision) {
-    return reader.testsSince(revision);
-  }
-
-  /**
-   * Gives, in the order they were added, the notes that the readings after this one may have
-   * changed: those of {@link #testsSince}, and those about models whose names changed. Since 0,
-   * all.
-   */
-  public void forEachSince(int revision, Taker taker) {
-    reader.forEachSince(revision, taker);
+  public void forEachSince(Moment moment, Taker taker) {
+    new NoteReader(connection, moment).forEach(taker);
   }
 
   @Override

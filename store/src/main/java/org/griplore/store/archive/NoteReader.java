@@ -12,34 +12,40 @@ import org.griplore.store.vocabulary.SourceKind;
 import org.griplore.store.vocabulary.TestDate;
 
 /**
- * Reads the notes of current reports that readings after a given one may have changed. What a
- * report does not state of its test is taken from the test's first report that does.
+ * Reads the notes of current reports that may have changed since an earlier moment. What a report
+ * does not state of its test is taken from the test's first report that does.
  */
 final class NoteReader {
-  private static final String NEWER_READINGS =
-      "SELECT id FROM revision WHERE id > ?1 OR superseded_by > ?1";
-
-  private static final String TESTS =
-      "SELECT test FROM report WHERE revision IN ("
-          + NEWER_READINGS
-          + ") UNION SELECT p.test FROM model m JOIN entry e ON e.model = m.id"
-          + " JOIN report p ON p.id = e.report WHERE m.same_as_revision > ?1";
-
-  private static final String MODELS =
-      "SELECT coalesce(m.same_as, m.id) FROM lineage l JOIN model m ON m.id = l.model"
-          + " WHERE l.revision IN ("
-          + NEWER_READINGS
-          + ") UNION SELECT same_as FROM model WHERE same_as_revision > ?1";
-
   private static final String CURRENT_NOTES =
       " FROM note n JOIN report p ON p.id = n.report"
           + " JOIN revision r ON r.id = p.revision AND r.superseded_by IS NULL"
           + " LEFT JOIN model m ON m.id = n.model WHERE ";
 
   private final Connection connection;
+  private final boolean all;
+  private final String tests;
+  private final String models;
 
-  NoteReader(Connection connection) {
+  /** A reader of the notes that may have changed since an earlier moment. */
+  NoteReader(Connection connection, NoteFeed.Moment since) {
     this.connection = connection;
+    this.all = since.revision() == 0;
+    String newer =
+        "SELECT id FROM revision WHERE id > %1$d OR superseded_by > %1$d"
+            .formatted(since.revision());
+    String renamed = "m.renamed_at > " + since.stamp();
+    this.tests =
+        "SELECT test FROM report WHERE revision IN ("
+            + newer
+            + ") UNION SELECT p.test FROM model m JOIN entry e ON e.model = m.id"
+            + " JOIN report p ON p.id = e.report WHERE "
+            + renamed;
+    this.models =
+        "SELECT coalesce(m.same_as, m.id) FROM lineage l JOIN model m ON m.id = l.model"
+            + " WHERE l.revision IN ("
+            + newer
+            + ") UNION SELECT coalesce(m.same_as, m.id) FROM model m WHERE "
+            + renamed;
   }
 
   /** What is said of a test as a whole. */
@@ -54,34 +60,33 @@ final class NoteReader {
   /** A report's own words and, where it is silent, its test's. */
   private record Report(Told test, String title, String date, String size, String source) {}
 
-  long countSince(int revision) {
-    return Sql.number(connection, "SELECT count(*)" + CURRENT_NOTES + changed(revision), revision);
+  long count() {
+    return Sql.number(connection, "SELECT count(*)" + CURRENT_NOTES + changed());
   }
 
   /**
    * The condition on a note. There is no index from models to notes: they are only looked through
    * where a name did change.
    */
-  private String changed(int revision) {
-    if (revision == 0) {
-      return "?1 = 0";
+  private String changed() {
+    if (all) {
+      return "true";
     }
-    String ofTests = "p.test IN (" + TESTS + ")";
-    boolean renamed = Sql.first(connection, MODELS, row -> row.getInt(1), revision).isPresent();
-    return renamed ? "(" + ofTests + " OR coalesce(m.same_as, m.id) IN (" + MODELS + "))" : ofTests;
+    String ofTests = "p.test IN (" + tests + ")";
+    boolean renamed = Sql.first(connection, models, row -> row.getInt(1)).isPresent();
+    return renamed ? "(" + ofTests + " OR coalesce(m.same_as, m.id) IN (" + models + "))" : ofTests;
   }
 
-  List<String> testsSince(int revision) {
+  List<String> tests() {
     return Sql.list(
         connection,
-        "SELECT key FROM test WHERE id IN (" + TESTS + ") ORDER BY id",
-        row -> row.getString(1),
-        revision);
+        "SELECT key FROM test WHERE id IN (" + tests + ") ORDER BY id",
+        row -> row.getString(1));
   }
 
-  void forEachSince(int revision, NoteFeed.Taker taker) {
-    Map<Integer, Report> reports = reports(revision);
-    Map<Integer, List<String>> tested = tested(revision);
+  void forEach(NoteFeed.Taker taker) {
+    Map<Integer, Report> reports = reports();
+    Map<Integer, List<String>> tested = tested();
     Map<Integer, List<String>> names = modelNames();
     Map<Integer, String> disciplines =
         NumberedWords.read(connection, "SELECT id, key FROM discipline");
@@ -92,9 +97,8 @@ final class NoteReader {
                 + " n.discipline, n.words, n.stands_at, (SELECT CASE WHEN count(*) = 1 THEN"
                 + " max(e.size) END FROM entry e WHERE e.report = n.report AND e.model = n.model)"
                 + CURRENT_NOTES
-                + changed(revision)
+                + changed()
                 + " ORDER BY n.id")) {
-      statement.setInt(1, revision);
       try (ResultSet row = statement.executeQuery()) {
         while (row.next()) {
           Report report = reports.get(row.getInt(2));
@@ -130,7 +134,7 @@ final class NoteReader {
   }
 
   /** Reports of all tests that have one of the notes wanted. */
-  private Map<Integer, Report> reports(int revision) {
+  private Map<Integer, Report> reports() {
     Map<Integer, Told> tests = new HashMap<>();
     Map<Integer, Report> reports = new HashMap<>();
     Sql.list(
@@ -140,7 +144,7 @@ final class NoteReader {
             + " JOIN revision r ON r.id = p.revision AND r.superseded_by IS NULL"
             + " WHERE p.test IN (SELECT p.test"
             + CURRENT_NOTES
-            + changed(revision)
+            + changed()
             + ") ORDER BY p.id",
         row -> {
           Told test = tests.computeIfAbsent(row.getInt(2), id -> new Told());
@@ -153,13 +157,12 @@ final class NoteReader {
               row.getInt(1),
               new Report(
                   test, row.getString(4), row.getString(5), row.getString(6), row.getString(7)));
-        },
-        revision);
+        });
     return reports;
   }
 
   /** Names of the models in those tests that have a note about the test as a whole. */
-  private Map<Integer, List<String>> tested(int revision) {
+  private Map<Integer, List<String>> tested() {
     Map<Integer, List<String>> tested = new HashMap<>();
     Sql.list(
         connection,
@@ -170,11 +173,10 @@ final class NoteReader {
             + " WHERE q.test IN (SELECT p.test"
             + CURRENT_NOTES
             + "n.model IS NULL AND "
-            + changed(revision)
+            + changed()
             + ") ORDER BY 1, 2",
         row ->
-            tested.computeIfAbsent(row.getInt(1), test -> new ArrayList<>()).add(row.getString(2)),
-        revision);
+            tested.computeIfAbsent(row.getInt(1), test -> new ArrayList<>()).add(row.getString(2)));
     return tested;
   }
 

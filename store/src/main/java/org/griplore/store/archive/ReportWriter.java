@@ -31,7 +31,7 @@ final class ReportWriter {
   private static final String ONCE =
       "one figure for a model and discipline in a test; the first was kept";
 
-  private record EntryKey(long report, int model, String size) {}
+  private record EntryKey(long report, int name, String size) {}
 
   private record EntryState(long id, BitSet disciplines) {}
 
@@ -84,7 +84,7 @@ final class ReportWriter {
             new EntryKey(report, rows.model(entry.model()), entry.size()),
             key -> {
               entryCount++;
-              long id = rows.entries.add(report, key.model(), key.size(), rows.at(entry.name()));
+              long id = rows.entries.add(report, key.name(), key.size(), rows.at(entry.name()));
               return new EntryState(id, new BitSet());
             });
     for (Result result : entry.results()) {

@@ -164,8 +164,7 @@ final class RowWriters implements AutoCloseable {
     return findingCount;
   }
 
-  void settleAs(String name, String means) {
-    flush();
+  void read(String name, String means, ReadingOfName how) {
     int from = model(name);
     int to = model(means);
     if (from == to) {
@@ -174,16 +173,11 @@ final class RowWriters implements AutoCloseable {
     flush();
     Sql.execute(
         connection,
-        "INSERT OR IGNORE INTO meant_before (revision, model, same_as, same_as_revision)"
-            + " SELECT ?1, id, same_as, same_as_revision FROM model WHERE id = ?2 OR same_as = ?2",
+        "INSERT OR REPLACE INTO reading_of_name (revision, name, means, how) VALUES (?, ?, ?, ?)",
         revision,
-        from);
-    Sql.execute(
-        connection,
-        "UPDATE model SET same_as = ?1, same_as_revision = ?2 WHERE id = ?3 OR same_as = ?3",
+        from,
         to,
-        revision,
-        from);
+        how.name());
   }
 
   private List<BatchInsert> inOrder() {

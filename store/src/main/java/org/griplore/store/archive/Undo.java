@@ -2,8 +2,11 @@ package org.griplore.store.archive;
 
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -69,7 +72,7 @@ final class Undo {
     keepNumbers();
     List<Revision> readings = revisions("r.delivery = ?1");
     List<Revision> currentAgain = revisions("r.delivery <> ?1 AND r.superseded_by IN " + READINGS);
-    List<String> apartAgain = meanAsBefore();
+    Map<String, String> meanings = meanings();
     rememberModels();
     String ofEntries = "entry IN (SELECT id FROM entry WHERE report IN " + REPORTS + ")";
     delete("result_step", "result IN (SELECT id FROM result WHERE " + ofEntries + ")");
@@ -80,14 +83,24 @@ final class Undo {
     delete("report", "revision IN " + READINGS);
     long lineage = delete("lineage", "revision IN " + READINGS);
     long findings = delete("finding", "revision IN " + READINGS);
-    delete("meant_before", "revision IN " + READINGS);
+    delete("reading_of_name", "revision IN " + READINGS);
     delete("revision_change", "revision IN " + READINGS);
     execute("UPDATE revision SET superseded_by = NULL WHERE superseded_by IN " + READINGS);
+    Meanings.settle(connection);
     delete("revision", "delivery = ?1");
     delete("source_file", "id NOT IN (SELECT source_file FROM revision)");
     List<String> tests = names("test", "key", "NOT IN (SELECT test FROM report)");
     delete("test", "id NOT IN (SELECT test FROM report)");
-    List<String> models = removeModels();
+    List<String> removed = removeModels();
+    List<String> apartAgain = new ArrayList<>();
+    Map<String, String> now = meanings();
+    meanings.forEach(
+        (name, meaning) -> {
+          if (!removed.contains(name) && !meaning.equals(now.get(name))) {
+            apartAgain.add(name);
+          }
+        });
+    List<String> models = removed.stream().filter(name -> !meanings.containsKey(name)).toList();
     execute("UPDATE archive_state SET stamp = stamp + 1");
     return new TakenBack(
         readings,
@@ -129,27 +142,14 @@ final class Undo {
         delivery);
   }
 
-  /** Names settled by these readings, and not settled anew since, mean what they meant before. */
-  private List<String> meanAsBefore() {
-    List<String> names =
-        Sql.list(
-            connection,
-            "SELECT name FROM model WHERE same_as_revision IN " + READINGS + " ORDER BY name",
-            row -> row.getString(1),
-            delivery);
-    // the first of several readings in the delivery knows the meaning before all of them
-    execute(
-        "UPDATE model SET same_as = b.same_as, same_as_revision = b.same_as_revision"
-            + " FROM (SELECT model, same_as, same_as_revision, min(revision) FROM meant_before"
-            + " WHERE revision IN "
-            + READINGS
-            + " GROUP BY model) AS b WHERE b.model = model.id AND model.same_as_revision IN "
-            + READINGS);
-    // of an archive of version 1 the meaning before is not known
-    execute(
-        "UPDATE model SET same_as = NULL, same_as_revision = NULL WHERE same_as_revision IN "
-            + READINGS);
-    return names;
+  /** The names that mean other models, and those models; by name. */
+  private Map<String, String> meanings() {
+    Map<String, String> meanings = new LinkedHashMap<>();
+    Sql.list(
+        connection,
+        "SELECT m.name, s.name FROM model m JOIN model s ON s.id = m.same_as ORDER BY m.name",
+        row -> meanings.put(row.getString(1), row.getString(2)));
+    return meanings;
   }
 
   /** The models that these readings speak of: those that nothing else speaks of will go. */
@@ -162,7 +162,8 @@ final class Undo {
             "model FROM note WHERE model IS NOT NULL AND report IN " + REPORTS,
             "model FROM lineage WHERE revision IN " + READINGS,
             "follows FROM lineage WHERE follows IS NOT NULL AND revision IN " + READINGS,
-            "model FROM meant_before WHERE revision IN " + READINGS)) {
+            "name FROM reading_of_name WHERE revision IN " + READINGS,
+            "means FROM reading_of_name WHERE revision IN " + READINGS)) {
       execute("INSERT OR IGNORE INTO spoken_of SELECT " + models);
     }
   }

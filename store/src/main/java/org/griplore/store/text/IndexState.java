@@ -52,6 +52,10 @@ record IndexState(long stamp, long highestNote, int revision, String mark, int e
     }
   }
 
+  NoteFeed.Moment moment() {
+    return new NoteFeed.Moment(revision, stamp);
+  }
+
   Map<String, String> kept() {
     return Map.of(
         "stamp", Long.toString(stamp),

@@ -36,7 +36,7 @@ final class IndexUpdate {
   void run() throws IOException {
     Optional<IndexState> past = IndexState.of(directory).filter(state -> state.isPastOf(feed));
     if (past.isPresent() && past.get().revision() > 0) {
-      since(past.get().revision());
+      write(OpenMode.APPEND, past.get().moment());
     } else {
       anew();
     }
@@ -44,7 +44,7 @@ final class IndexUpdate {
 
   /** Makes the index anew, whatever is in its place. */
   void anew() throws IOException {
-    write(OpenMode.CREATE, 0);
+    write(OpenMode.CREATE, NoteFeed.Moment.BEGINNING);
   }
 
   /** Makes the index anew in place of one that cannot be read. */
@@ -60,25 +60,21 @@ final class IndexUpdate {
     anew();
   }
 
-  private void since(int revision) throws IOException {
-    write(OpenMode.APPEND, revision);
-  }
-
-  private void write(OpenMode mode, int revision) throws IOException {
+  private void write(OpenMode mode, NoteFeed.Moment since) throws IOException {
     IndexWriterConfig config =
         new IndexWriterConfig(NoteAnalysis.BY_FIELD)
             .setOpenMode(mode)
             .setCommitOnClose(false)
             .setRAMBufferSizeMB(BUFFER_MB);
     try (IndexWriter writer = new IndexWriter(directory, config)) {
-      long total = feed.countSince(revision);
+      long total = feed.countSince(since);
       if (mode == OpenMode.APPEND) {
-        for (String test : feed.testsSince(revision)) {
+        for (String test : feed.testsSince(since)) {
           writer.deleteDocuments(new Term(IndexField.TEST, NoteDocument.keyword(test)));
         }
       }
       feed.forEachSince(
-          revision,
+          since,
           (note, names) -> {
             put(writer, mode, note, NoteDocument.of(note, names));
             if (++done % NOTES_A_REPORT == 0) {

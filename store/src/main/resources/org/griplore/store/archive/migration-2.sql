@@ -4,15 +4,6 @@ ALTER TABLE revision ADD COLUMN delivery INTEGER;
 UPDATE revision SET delivery = id;
 CREATE INDEX revision_delivery ON revision (delivery);
 
--- What a model's name meant before a reading settled it: what `undo` goes back to.
-CREATE TABLE meant_before (
-  revision INTEGER NOT NULL REFERENCES revision,
-  model INTEGER NOT NULL REFERENCES model,
-  same_as INTEGER REFERENCES model,
-  same_as_revision INTEGER REFERENCES revision,
-  PRIMARY KEY (revision, model)
-) STRICT, WITHOUT ROWID;
-
 -- The highest number a table's rows had before some were taken back: a number that was once told,
 -- in a link to a figure, say, never comes to mean another row.
 CREATE TABLE number_used (
@@ -38,3 +29,32 @@ CREATE TABLE result_step (
   stands_at TEXT
 ) STRICT;
 CREATE INDEX result_step_result ON result_step (result);
+
+-- Which model a reading took a name to mean, when that was not the name itself, and how: TOLD by a
+-- lineage table, KNOWN as a shorter name or an alias, ASSUMED a misspelling. The newest reading counts.
+CREATE TABLE reading_of_name (
+  revision INTEGER NOT NULL REFERENCES revision,
+  name INTEGER NOT NULL REFERENCES model,
+  means INTEGER NOT NULL REFERENCES model,
+  how TEXT NOT NULL,
+  PRIMARY KEY (revision, name)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX reading_of_name_name ON reading_of_name (name);
+INSERT INTO reading_of_name (revision, name, means, how)
+  SELECT same_as_revision, id, same_as, 'TOLD' FROM model WHERE same_as IS NOT NULL;
+
+-- What the user decided on a name, or on a model's descent: the newest on a topic stands. Names are
+-- kept as text, so that decisions outlive readings and can be carried to another archive.
+-- `model.same_as` follows from these and from `reading_of_name`.
+CREATE TABLE decision (
+  id INTEGER PRIMARY KEY,
+  name TEXT NOT NULL,
+  topic TEXT NOT NULL,
+  verdict TEXT NOT NULL,
+  value TEXT,
+  decided_at TEXT NOT NULL,
+  words TEXT NOT NULL
+) STRICT;
+
+-- The archive's stamp when a model's names changed last: notes are found by them.
+ALTER TABLE model ADD COLUMN renamed_at INTEGER NOT NULL DEFAULT 0;

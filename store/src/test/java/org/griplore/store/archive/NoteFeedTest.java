@@ -38,10 +38,15 @@ class NoteFeedTest {
     }
   }
 
-  private static List<String> names(NoteFeed feed, int revision) {
+  /** So many sources were added by then, each in one change. */
+  private static NoteFeed.Moment after(int readings) {
+    return new NoteFeed.Moment(readings, readings);
+  }
+
+  private static List<String> names(NoteFeed feed, int readings) {
     List<String> all = new ArrayList<>();
-    feed.forEachSince(revision, (note, names) -> all.add(note.text() + names));
-    assertThat(feed.countSince(revision)).isEqualTo(all.size());
+    feed.forEachSince(after(readings), (note, names) -> all.add(note.text() + names));
+    assertThat(feed.countSince(after(readings))).isEqualTo(all.size());
     return all;
   }
 
@@ -111,7 +116,7 @@ class NoteFeedTest {
       }
       try (NoteFeed feed = archive.noteFeed()) {
         assertThat(names(feed, 3)).containsExactly("on 1[Ostra 1, Ostra One]");
-        assertThat(feed.testsSince(3)).isEmpty();
+        assertThat(feed.testsSince(after(3))).isEmpty();
       }
     }
   }

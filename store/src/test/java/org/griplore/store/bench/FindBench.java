@@ -191,7 +191,7 @@ public final class FindBench {
     try (IndexWriter writer = new IndexWriter(directory, config.setRAMBufferSizeMB(64));
         NoteFeed feed = archive.noteFeed()) {
       feed.forEachSince(
-          0,
+          NoteFeed.Moment.BEGINNING,
           (note, names) -> {
             Document document = new Document();
             document.add(new Field("words", note.text(), type));

@@ -28,6 +28,8 @@ public final class Commands {
     commands.put("add", () -> AddCommand.spec(clock));
     commands.put("undo", UndoCommand::spec);
     commands.put("export", ExportCommand::spec);
+    commands.put("settle", () -> SettleCommand.spec(clock));
+    commands.put("lineage", () -> LineageCommand.spec(clock));
     commands.put("check", CheckCommand::spec);
     commands.put("serve", () -> ServeCommand.spec(clock));
     commands.put("demo", () -> DemoCommand.spec(clock));

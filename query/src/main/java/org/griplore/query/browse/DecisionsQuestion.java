@@ -1,0 +1,82 @@
+package org.griplore.query.browse;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import org.griplore.query.answer.Answer;
+import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Column;
+import org.griplore.query.answer.Format;
+import org.griplore.query.evidence.Exclusions;
+import org.griplore.query.option.Choices;
+import org.griplore.query.option.Option;
+import org.griplore.query.question.Desk;
+import org.griplore.query.question.Question;
+import org.griplore.store.vocabulary.Decision;
+import org.griplore.store.vocabulary.NameKey;
+
+/** Lists what the user decided on names and descent, the newest first. */
+public final class DecisionsQuestion implements Question {
+  @Override
+  public String kind() {
+    return "decisions";
+  }
+
+  @Override
+  public String purpose() {
+    return "What was decided on names and models' descent, and when";
+  }
+
+  @Override
+  public String example() {
+    return "decisions --which ever";
+  }
+
+  @Override
+  public List<Option> options() {
+    return List.of(
+        Option.once(
+                "which", "WHICH", "decisions that stand, or all that were ever made", "standing")
+            .oneOf(List.of("standing", "ever")),
+        Option.once("name", "NAME", "only decisions on this name", null));
+  }
+
+  @Override
+  public Answer<Decision> answer(Desk desk, Choices choices) {
+    boolean ever = "ever".equals(choices.text("which"));
+    String name = choices.text("name");
+    Exclusions excluded = new Exclusions();
+    List<Decision> all =
+        new ArrayList<>(ever ? desk.archive().decisionHistory() : desk.archive().decisions());
+    Collections.reverse(all);
+    List<Decision> rows = new ArrayList<>();
+    for (Decision decision : all) {
+      if (name == null || decision.key().equals(NameKey.of(name))) {
+        rows.add(decision);
+      } else {
+        excluded.add("decisions on other names");
+      }
+    }
+    return new Answer<>(
+        new Asked(
+            kind(),
+            ever ? "What was ever decided on names?" : "What is decided on names?",
+            choices.given()),
+        rows.size() == 1 ? "One decision." : rows.size() + " decisions.",
+        columns(),
+        rows,
+        excluded.list(),
+        List.of(),
+        List.of());
+  }
+
+  private static List<Column<Decision>> columns() {
+    return List.of(
+        Column.of("name", "Name", Format.TEXT, Decision::name),
+        Column.of("decision", "Decided", Format.TEXT, Decision::verb),
+        Column.of("value", "Model or value", Format.TEXT, Decision::value),
+        Column.of(
+            "decidedAt", "On", Format.DATE, row -> row.decidedAt().toString().substring(0, 10)),
+        Column.of("words", "Why", Format.TEXT, row -> row.words().isEmpty() ? null : row.words()));
+  }
+}

@@ -1,0 +1,65 @@
+package org.griplore.store.archive;
+
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.griplore.store.vocabulary.Decision;
+
+/** Reads and writes the user's decisions. */
+final class Decisions {
+  private static final String ALL = "SELECT * FROM decision ORDER BY id";
+
+  private Decisions() {}
+
+  private record Subject(String key, Decision.Topic topic) {}
+
+  /** All decisions ever made, oldest first. */
+  static List<Decision> history(Connection connection) {
+    return Sql.list(connection, ALL, Decisions::read);
+  }
+
+  /** The decisions that stand, in the order they were made. */
+  static List<Decision> standing(Connection connection) {
+    Map<Subject, Decision> newest = new LinkedHashMap<>();
+    for (Decision decision : history(connection)) {
+      Subject subject = new Subject(decision.key(), decision.topic());
+      newest.remove(subject);
+      if (decision.verdict() != Decision.Verdict.OPEN) {
+        newest.put(subject, decision);
+      }
+    }
+    return new ArrayList<>(newest.values());
+  }
+
+  static List<Decision> standing(Connection connection, Decision.Topic topic) {
+    return standing(connection).stream().filter(decision -> decision.topic() == topic).toList();
+  }
+
+  static void write(Connection connection, Decision decision) {
+    Sql.execute(
+        connection,
+        "INSERT INTO decision (name, topic, verdict, value, decided_at, words)"
+            + " VALUES (?, ?, ?, ?, ?, ?)",
+        decision.name(),
+        decision.topic().name(),
+        decision.verdict().name(),
+        decision.value(),
+        decision.decidedAt().toString(),
+        decision.words());
+  }
+
+  private static Decision read(ResultSet row) throws SQLException {
+    return new Decision(
+        row.getString("name"),
+        Decision.Topic.valueOf(row.getString("topic")),
+        Decision.Verdict.valueOf(row.getString("verdict")),
+        row.getString("value"),
+        Instant.parse(row.getString("decided_at")),
+        row.getString("words"));
+  }
+}

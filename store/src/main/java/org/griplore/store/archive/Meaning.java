@@ -1,0 +1,25 @@
+package org.griplore.store.archive;
+
+import java.sql.Connection;
+import java.util.HashMap;
+import java.util.Map;
+
+/**
+ * The model that a name means which is not its own.
+ *
+ * @param model the model's number
+ * @param revision the reading that took it so; null when the user decided it
+ */
+record Meaning(int model, Integer revision) {
+  /** The meanings that hold, by the number of the name. */
+  static Map<Integer, Meaning> holding(Connection connection) {
+    Map<Integer, Meaning> meanings = new HashMap<>();
+    Sql.list(
+        connection,
+        "SELECT id, same_as, same_as_revision FROM model WHERE same_as IS NOT NULL",
+        row ->
+            meanings.put(
+                row.getInt(1), new Meaning(row.getInt(2), Sql.integer(row, "same_as_revision"))));
+    return meanings;
+  }
+}

@@ -1,0 +1,62 @@
+package org.griplore.store.archive;
+
+import java.sql.Connection;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+
+/**
+ * Puts entries of one model together that a report writes differently, in one sheet and another,
+ * say. Two that hold a figure of the same discipline stay apart: both were told, and neither is
+ * dropped.
+ */
+final class OneEntry {
+  private final Connection connection;
+  private final Set<Integer> severalNames = new HashSet<>();
+  private final Map<Subject, List<Together>> entries = new HashMap<>();
+
+  private record Subject(int report, int model, String size) {}
+
+  private record Together(int first, int name, Set<Integer> disciplines) {}
+
+  OneEntry(Connection connection) {
+    this.connection = connection;
+    Meaning.holding(connection)
+        .forEach(
+            (name, meaning) -> {
+              severalNames.add(name);
+              severalNames.add(meaning.model());
+            });
+  }
+
+  /** The entry that this one is put together with: itself, when with none before it. */
+  int with(int entry, int report, int name, int model, String size) {
+    if (!severalNames.contains(name)) {
+      return entry;
+    }
+    List<Together> before =
+        entries.computeIfAbsent(
+            new Subject(report, model, Objects.requireNonNullElse(size, "")),
+            subject -> new ArrayList<>(1));
+    Set<Integer> disciplines =
+        new HashSet<>(
+            Sql.list(
+                connection,
+                "SELECT discipline FROM result WHERE entry = ?",
+                row -> row.getInt(1),
+                entry));
+    for (Together together : before) {
+      if (together.name() != name && Collections.disjoint(together.disciplines(), disciplines)) {
+        together.disciplines().addAll(disciplines);
+        return together.first();
+      }
+    }
+    before.add(new Together(entry, name, disciplines));
+    return entry;
+  }
+}

@@ -1,0 +1,2 @@
+/** The queue of names that nobody has decided on, as a question. */
+package org.griplore.ui.settle;
