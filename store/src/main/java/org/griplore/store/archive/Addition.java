@@ -115,7 +115,7 @@ public final class Addition implements AutoCloseable {
       reports.finish();
       rows.flush();
       Meanings.settle(connection);
-      if (lineage.count() > 0) {
+      if (lineage.count() > 0 && !Decisions.standing(connection).isEmpty()) {
         Descent.refuseCircle(ModelReader.all(connection));
       }
       List<String> changes = revision.finish();

@@ -3,6 +3,7 @@ package org.griplore.store.archive;
 import java.sql.Connection;
 import java.util.Arrays;
 import java.util.List;
+import org.griplore.store.vocabulary.Decision;
 import org.griplore.store.vocabulary.Finding;
 import org.griplore.store.vocabulary.SeasonClass;
 
@@ -23,7 +24,8 @@ final class SourceTables {
   }
 
   List<TableQuery> all() {
-    return List.of(readings(), changes(), models(), earlierMeanings(), lineage(), findings());
+    return List.of(
+        readings(), changes(), models(), readNames(), decisions(), lineage(), findings());
   }
 
   /** A word of an enumeration as it is written in files. */
@@ -98,26 +100,54 @@ final class SourceTables {
                 + " LEFT JOIN model s ON s.id = m.same_as ORDER BY m.name");
   }
 
-  private TableQuery earlierMeanings() {
+  private TableQuery readNames() {
     return new TableQuery(
-            "earlier_meanings",
-            "What names meant before",
-            "What a name meant before a reading settled it: what taking it back goes back to.")
-        .numbered("reading", readings::of, "The reading that settled it")
+            "read_names",
+            "What names were read as",
+            "The model that a reading took a name to mean, when that was not the name itself.")
+        .numbered("reading", readings::of, "The reading")
         .always()
         .to("readings", "reading")
         .text("model", "The name")
         .always()
         .to("models", "model")
-        .text("same_as", "The model it was another name of before")
+        .text("means", "The model that it was taken to mean")
+        .always()
         .to("models", "model")
-        .numbered("settled_by", readings::of, "The reading that had settled that")
-        .to("readings", "reading")
+        .text("how", "By a lineage table, as a known name of it, or as a misspelling")
+        .always()
+        .oneOf(List.of("told", "known", "assumed"))
         .key("reading", "model")
         .from(
-            "SELECT b.revision, m.name, s.name, b.same_as_revision FROM meant_before b"
-                + " JOIN model m ON m.id = b.model LEFT JOIN model s ON s.id = b.same_as"
-                + " ORDER BY b.revision, m.name");
+            "SELECT t.revision, m.name, s.name, lower(t.how) FROM reading_of_name t"
+                + " JOIN model m ON m.id = t.name JOIN model s ON s.id = t.means"
+                + " ORDER BY t.revision, m.name");
+  }
+
+  private TableQuery decisions() {
+    return new TableQuery(
+            "decisions",
+            "Decisions",
+            "What was decided on a name or a model's descent, those taken back included. The newest"
+                + " on a name and topic stands.")
+        .integer("decision", "Its number, in the order they were made")
+        .always()
+        .text("name", "The name it is about")
+        .always()
+        .text("topic", "What was decided: the meaning of the name, or part of its descent")
+        .always()
+        .oneOf(Arrays.stream(Decision.Topic.values()).map(Decision.Topic::word).toList())
+        .text("verdict", "The value, that there is none, or that it was taken back")
+        .always()
+        .oneOf(List.of("is", "none", "open"))
+        .text("value", "The model's name, or what holds")
+        .moment("decided_at", "When")
+        .always()
+        .text("words", "Why")
+        .key("decision")
+        .from(
+            "SELECT row_number() OVER (ORDER BY id), name, lower(topic), lower(verdict), value,"
+                + " decided_at, nullif(words, '') FROM decision ORDER BY id");
   }
 
   private TableQuery lineage() {

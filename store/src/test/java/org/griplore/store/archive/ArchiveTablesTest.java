@@ -22,7 +22,8 @@ class ArchiveTablesTest {
       Map.ofEntries(
           Map.entry("revision", "readings"),
           Map.entry("revision_change", "reading_changes"),
-          Map.entry("meant_before", "earlier_meanings"),
+          Map.entry("reading_of_name", "read_names"),
+          Map.entry("decision", "decisions"),
           Map.entry("discipline", "disciplines"),
           Map.entry("model", "models"),
           Map.entry("lineage", "lineage"),

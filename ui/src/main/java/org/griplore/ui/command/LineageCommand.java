@@ -78,6 +78,7 @@ final class LineageCommand implements Action {
     spec.addOption(DecisionWords.because());
     spec.addOption(CommonWords.archive());
     spec.addOption(CommonWords.format());
+    spec.addOption(CommonWords.output());
     return spec;
   }
 
@@ -99,7 +100,7 @@ final class LineageCommand implements Action {
       try (Desk desk = new Desk(archive, CommonWords.catalogue(archive))) {
         Answer<?> answer =
             Questions.ask(new LineageQuestion(), desk, Map.of("model", List.of(model)));
-        CommonWords.format(words).write(answer, terminal.out(), terminal.style());
+        AnswerFile.of(words, CommonWords.format(words), terminal).write(answer);
         return ExitCode.ANSWERED;
       }
     }

@@ -56,6 +56,7 @@ final class SettleCommand implements Action {
     spec.addOption(text("--import", "FILE", "Take the decisions of such a file, all or none"));
     spec.addOption(CommonWords.archive());
     spec.addOption(CommonWords.format());
+    spec.addOption(CommonWords.output());
     return spec;
   }
 
@@ -122,7 +123,7 @@ final class SettleCommand implements Action {
   private static int list(Archive archive, ParseResult words, Terminal terminal) {
     try (Desk desk = new Desk(archive, CommonWords.catalogue(archive))) {
       Answer<?> answer = Questions.ask(new SettleQuestion(), desk, Map.of());
-      CommonWords.format(words).write(answer, terminal.out(), terminal.style());
+      AnswerFile.of(words, CommonWords.format(words), terminal).write(answer);
       return ExitCode.ANSWERED;
     }
   }
