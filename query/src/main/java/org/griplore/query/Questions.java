@@ -20,6 +20,7 @@ import org.griplore.query.compare.ContrastQuestion;
 import org.griplore.query.compare.GenerationsQuestion;
 import org.griplore.query.compare.StandingsQuestion;
 import org.griplore.query.dependence.DependsQuestion;
+import org.griplore.query.log.LogQuestion;
 import org.griplore.query.notes.FindQuestion;
 import org.griplore.query.notes.TallyQuestion;
 import org.griplore.query.option.Choices;
@@ -57,6 +58,7 @@ public final class Questions {
           new TallyQuestion(),
           new TestsQuestion(),
           new TestQuestion(),
+          new LogQuestion(),
           new ModelsQuestion(),
           new CoverageQuestion(),
           new HoldingsQuestion(),

@@ -4,8 +4,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.griplore.ingest.reduce.LogAccount;
 import org.griplore.ingest.reduce.ReducedLog;
 import org.griplore.ingest.reduce.ReducedResult;
+import org.griplore.ingest.reduce.ReductionOptions;
 import org.griplore.ingest.reduce.Remark;
 import org.griplore.ingest.reduce.RunReducer;
 import org.griplore.ingest.reduce.SetResult;
@@ -13,6 +15,7 @@ import org.griplore.store.vocabulary.Discipline;
 import org.griplore.store.vocabulary.Finding;
 import org.griplore.store.vocabulary.LoggedRun;
 import org.griplore.store.vocabulary.Problem;
+import org.griplore.store.vocabulary.Reduction;
 import org.griplore.store.vocabulary.Refusal;
 import org.griplore.store.vocabulary.Result;
 import org.griplore.store.vocabulary.ResultCells;
@@ -32,16 +35,23 @@ final class LogReduction {
     this.context = context;
   }
 
-  /** The candidates' results by model. */
-  Map<String, Result> results() {
+  /**
+   * What came out of the runs.
+   *
+   * @param results the candidates' results by model
+   * @param account how they came about; null when the runs could not be reduced
+   */
+  record Outcome(Map<String, Result> results, Reduction account) {}
+
+  Outcome outcome() {
+    ReductionOptions options;
     Optional<ReducedLog> log;
     try {
-      log =
-          RunReducer.reduce(
-              runs, discipline, ReductionSettings.of(discipline.key(), context.given()));
+      options = ReductionSettings.of(discipline.key(), context.given());
+      log = RunReducer.reduce(runs, discipline, options);
     } catch (Refusal refusal) {
       refused(refusal);
-      return Map.of();
+      return new Outcome(Map.of(), null);
     }
     Map<String, Result> results = new LinkedHashMap<>();
     log.ifPresent(
@@ -52,7 +62,9 @@ final class LogReduction {
             result.sets().stream().filter(set -> !set.standing().isValid()).forEach(this::voided);
           }
         });
-    return results;
+    return new Outcome(
+        results,
+        log.map(reduced -> LogAccount.of(discipline, reduced, options.limits())).orElse(null));
   }
 
   private Result result(ReducedResult reduced, String levelWords) {

@@ -21,6 +21,7 @@ import org.griplore.store.vocabulary.Finding;
 import org.griplore.store.vocabulary.HeaderKey;
 import org.griplore.store.vocabulary.LoggedRun;
 import org.griplore.store.vocabulary.Note;
+import org.griplore.store.vocabulary.Reduction;
 import org.griplore.store.vocabulary.Result;
 import org.griplore.store.vocabulary.TestReport;
 import org.griplore.store.vocabulary.Unit;
@@ -92,10 +93,15 @@ public final class RunLogForm {
     Map<String, List<Result>> results = new LinkedHashMap<>();
     Map<String, Cell> names = new HashMap<>();
     List<LoggedRun> all = new ArrayList<>();
+    List<Reduction> reductions = new ArrayList<>();
     log.runs.forEach(
         (discipline, runs) -> {
           all.addAll(runs);
-          new LogReduction(discipline, runs, context)
+          LogReduction.Outcome outcome = new LogReduction(discipline, runs, context).outcome();
+          if (outcome.account() != null) {
+            reductions.add(outcome.account());
+          }
+          outcome
               .results()
               .forEach(
                   (model, result) -> {
@@ -106,7 +112,7 @@ public final class RunLogForm {
     List<Entry> entries = new ArrayList<>();
     results.forEach(
         (model, figures) -> entries.add(new Entry(model, names.get(model), null, figures)));
-    context.receiver().report(new TestReport(test, details, entries, log.notes, all));
+    context.receiver().report(new TestReport(test, details, entries, log.notes, all, reductions));
   }
 
   /** All runs of one model in a log go by the name that stands there first. */

@@ -34,6 +34,20 @@ final class LimitCheck {
     return new Standing(own.isEmpty() ? Standing.State.VALID : Standing.State.VOID_BY_ITSELF, own);
   }
 
+  /** A reference by its own spread, and by the drift of the cycles it opens or closes. */
+  Standing ofReference(SetStatistics reference, List<ReferenceCycle> cycles) {
+    List<String> reasons = new ArrayList<>();
+    wide(reference, reasons);
+    for (ReferenceCycle cycle : cycles) {
+      if (cycle.opening() == reference || cycle.closing() == reference) {
+        drifted(cycle, reasons);
+      }
+    }
+    return reasons.isEmpty()
+        ? Standing.UNJUDGED
+        : new Standing(Standing.State.VOID_BY_REFERENCE, reasons);
+  }
+
   private void wide(SetStatistics set, List<String> reasons) {
     if (set == null || !measure.byRatio() || set.variation() == null) {
       return;

@@ -2,6 +2,7 @@ package org.griplore.ingest.reduce;
 
 import java.util.List;
 import java.util.Optional;
+import org.griplore.store.vocabulary.Direction;
 import org.griplore.store.vocabulary.Discipline;
 import org.griplore.store.vocabulary.LoggedRun;
 import org.griplore.store.vocabulary.Scale;
@@ -76,6 +77,16 @@ public record Measure(Kind kind, Unit unit, Scale scale) {
 
   private static Optional<Measure> ratio(Kind kind, Unit unit) {
     return Optional.of(new Measure(kind, unit, Scale.RATIO));
+  }
+
+  /** Unit of the averaged figure; inverse distances have none of the vocabulary's. */
+  Unit figureUnit() {
+    return kind == Kind.INVERSE_DISTANCE ? Unit.NUMBER : unit;
+  }
+
+  /** Which way is better in the averaged figure. */
+  Direction better(Discipline discipline) {
+    return kind == Kind.INVERSE_DISTANCE ? Direction.HIGH : discipline.directionOf(unit);
   }
 
   /** Whether sets are compared by ratio, else by difference. */

@@ -2,6 +2,7 @@ package org.griplore.ingest.reduce;
 
 import java.util.List;
 import java.util.Optional;
+import org.griplore.store.vocabulary.Unit;
 
 /**
  * A log of one discipline, reduced.
@@ -38,6 +39,11 @@ public record ReducedLog(
     cycles = List.copyOf(cycles);
     results = List.copyOf(results);
     remarks = List.copyOf(remarks);
+  }
+
+  /** Unit of set means, references and the level; inverse distances have none of their own. */
+  public Unit figureUnit() {
+    return measure.figureUnit();
   }
 
   /** The usable measurements of the reference. */

@@ -25,7 +25,7 @@ final class ResultUnit {
 
   /** Unit of the averaged figure; inverse distances have none of the vocabulary's. */
   Unit figureUnit() {
-    return measure.kind() == Measure.Kind.INVERSE_DISTANCE ? Unit.NUMBER : measure.unit();
+    return measure.figureUnit();
   }
 
   /** The result's unit: the discipline's where the figure can be told in it. */

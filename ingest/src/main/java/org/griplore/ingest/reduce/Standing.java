@@ -30,6 +30,9 @@ public record Standing(State state, List<String> reasons) {
     }
   }
 
+  /** A set that no limit is about. */
+  static final Standing UNJUDGED = new Standing(State.VALID, List.of());
+
   /** Keeps the list from changing. */
   public Standing {
     reasons = List.copyOf(reasons);

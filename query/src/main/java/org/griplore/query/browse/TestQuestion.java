@@ -13,6 +13,7 @@ import org.griplore.query.answer.Format;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
+import org.griplore.query.evidence.TestKeys;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
 import org.griplore.query.question.CommonOptions;
@@ -20,8 +21,6 @@ import org.griplore.query.question.Desk;
 import org.griplore.query.question.Question;
 import org.griplore.store.archive.TestRecord;
 import org.griplore.store.vocabulary.Details;
-import org.griplore.store.vocabulary.Problem;
-import org.griplore.store.vocabulary.Refusal;
 
 /** Shows one test in full: every tyre, every discipline, every figure with its number. */
 public final class TestQuestion implements Question {
@@ -57,7 +56,7 @@ public final class TestQuestion implements Question {
     if (choices.all("test").size() > 1) {
       throw Choices.refusal("test", String.join(", ", choices.all("test")), "one test");
     }
-    int test = position(evidence, choices.text("test"));
+    int test = TestKeys.position(evidence, choices.text("test"));
     Integer reference =
         choices.has("reference")
             ? (Integer) desk.names().model("reference", choices.text("reference"))
@@ -82,28 +81,6 @@ public final class TestQuestion implements Question {
         caveats,
         citations.list(),
         details(record));
-  }
-
-  private static int position(Evidence evidence, String key) {
-    for (int i = 0; i < evidence.tests().size(); i++) {
-      if (evidence.tests().get(i).key().equals(key)) {
-        return i;
-      }
-    }
-    List<String> near =
-        evidence.tests().stream()
-            .map(TestRecord::key)
-            .filter(known -> known.equalsIgnoreCase(key) || known.contains(key))
-            .limit(5)
-            .toList();
-    throw new Refusal(
-        "No test has the key \""
-            + key
-            + "\""
-            + (near.isEmpty()
-                ? ": `griplore tests` lists them."
-                : "; near: " + String.join(", ", near) + "."),
-        new Problem("test", key, near.isEmpty() ? "a test's key" : String.join(" | ", near)));
   }
 
   private static String summary(TestRecord test, List<TyreRow> rows, List<String> disciplines) {

@@ -273,6 +273,11 @@ public final class Archive implements AutoCloseable {
     return RunReader.ofTest(reading, test);
   }
 
+  /** How the runs of one test's current reports were reduced; empty where none were. */
+  public List<ReductionRecord> reductions(int test) {
+    return ReductionReader.ofTest(reading, test);
+  }
+
   /** Starts a delivery: sources that are added together and can be taken back together. */
   public Delivery delivery(Clock clock) {
     return new Delivery(this, clock);

@@ -17,6 +17,7 @@ import org.griplore.store.vocabulary.TestReport;
 /** Writes test reports, puts pieces of one test together and takes each figure once. */
 final class ReportWriter {
   private final RowWriters rows;
+  private final ReductionWriter reductions;
   private final Map<String, Integer> tests = new HashMap<>();
   private final Map<String, Long> reports = new HashMap<>();
   private final Map<EntryKey, EntryState> entries = new HashMap<>();
@@ -37,6 +38,7 @@ final class ReportWriter {
 
   ReportWriter(Connection connection, RowWriters rows) {
     this.rows = rows;
+    this.reductions = new ReductionWriter(rows);
     Sql.list(
             connection,
             "SELECT key, id FROM test",
@@ -48,7 +50,9 @@ final class ReportWriter {
     long id = report(report);
     report.entries().forEach(entry -> put(id, entry));
     report.notes().forEach(note -> put(id, note));
-    report.runs().forEach(run -> put(id, run));
+    Map<LoggedRun, Long> numbers = new HashMap<>();
+    report.runs().forEach(run -> numbers.put(run, put(id, run)));
+    report.reductions().forEach(reduction -> reductions.put(id, reduction, numbers));
   }
 
   private long report(TestReport report) {
@@ -171,8 +175,8 @@ final class ReportWriter {
     noteCount++;
   }
 
-  private void put(long report, LoggedRun run) {
-    rows.runs.add(
+  private long put(long report, LoggedRun run) {
+    return rows.runs.add(
         report,
         rows.disciplines.number(run.discipline()),
         run.sequence(),

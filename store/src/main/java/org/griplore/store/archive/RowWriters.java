@@ -20,6 +20,9 @@ final class RowWriters implements AutoCloseable {
   final BatchInsert results;
   final BatchInsert steps;
   final BatchInsert runs;
+  final BatchInsert reductions;
+  final BatchInsert reducedSets;
+  final BatchInsert reducedRuns;
   final BatchInsert notes;
   final BatchInsert lineage;
   private final BatchInsert models;
@@ -111,6 +114,53 @@ final class RowWriters implements AutoCloseable {
                 "remark",
                 "stands_at")
             .after(reports, models);
+    this.reductions =
+        new BatchInsert(
+                connection,
+                "reduction",
+                "report",
+                "discipline",
+                "measure",
+                "unit",
+                "by_ratio",
+                "better",
+                "from_kmh",
+                "to_kmh",
+                "level",
+                "level_words",
+                "trace",
+                "slope",
+                "trend_p",
+                "step_after",
+                "step_size",
+                "step_p",
+                "cycles",
+                "limits")
+            .after(reports);
+    this.reducedSets =
+        new BatchInsert(
+                connection,
+                "reduced_set",
+                "reduction",
+                "sequence",
+                "model",
+                "role",
+                "cycle",
+                "mean",
+                "deviation",
+                "counted",
+                "reference",
+                "reference_words",
+                "effect",
+                "effect_error",
+                "valid",
+                "standing",
+                "reasons")
+            .after(reductions, models);
+    this.reducedRuns =
+        new BatchInsert(
+                connection, "reduced_run", "reduced_set", "run", "figure", "left_out", "flag")
+            .after(reducedSets, runs);
     this.notes =
         new BatchInsert(connection, "note", "report", "model", "discipline", "words", "stands_at")
             .after(reports, models);
@@ -181,7 +231,20 @@ final class RowWriters implements AutoCloseable {
   }
 
   private List<BatchInsert> inOrder() {
-    return List.of(models, tests, reports, entries, results, steps, runs, notes, lineage, findings);
+    return List.of(
+        models,
+        tests,
+        reports,
+        entries,
+        results,
+        steps,
+        runs,
+        reductions,
+        reducedSets,
+        reducedRuns,
+        notes,
+        lineage,
+        findings);
   }
 
   /** Sends all waiting rows, parents first. */

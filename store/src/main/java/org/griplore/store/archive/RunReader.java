@@ -1,47 +1,58 @@
 package org.griplore.store.archive;
 
 import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.util.List;
 import org.griplore.store.vocabulary.LoggedRun;
 import org.griplore.store.vocabulary.Unit;
 
 /** Reads the logged runs of a test. */
 final class RunReader {
+  /** The columns of a run {@code x}, with the words of {@link #WORDS}. */
+  static final String SELECT =
+      "SELECT x.*, coalesce(s.name, m.name) AS model_name, d.key, u.symbol";
+
+  /** The words that a run refers to. */
+  static final String WORDS =
+      " JOIN model m ON m.id = x.model LEFT JOIN model s ON s.id = m.same_as"
+          + " JOIN discipline d ON d.id = x.discipline LEFT JOIN unit u ON u.id = x.unit";
+
   private RunReader() {}
 
   static List<RunRecord> ofTest(Connection connection, int test) {
     CellText.SheetNames sheets = SheetList.of(connection);
     return Sql.list(
         connection,
-        "SELECT x.*, r.name AS file, coalesce(s.name, m.name) AS model_name, d.key, u.symbol"
-            + " FROM run x JOIN report p ON p.id = x.report"
+        SELECT
+            + ", r.name AS file FROM run x JOIN report p ON p.id = x.report"
             + " JOIN revision r ON r.id = p.revision AND r.superseded_by IS NULL"
-            + " JOIN model m ON m.id = x.model LEFT JOIN model s ON s.id = m.same_as"
-            + " JOIN discipline d ON d.id = x.discipline LEFT JOIN unit u ON u.id = x.unit"
+            + WORDS
             + " WHERE p.test = ? ORDER BY x.id",
-        row ->
-            new RunRecord(
-                row.getInt("report"),
-                row.getString("file"),
-                new LoggedRun(
-                    row.getString("key"),
-                    row.getInt("sequence"),
-                    row.getString("model_name"),
-                    LoggedRun.Role.valueOf(row.getString("role")),
-                    Sql.integer(row, "run"),
-                    Sql.real(row, "from_kmh"),
-                    Sql.real(row, "to_kmh"),
-                    Sql.real(row, "distance_m"),
-                    Sql.real(row, "time_s"),
-                    Sql.real(row, "level_db"),
-                    Sql.real(row, "value"),
-                    row.getString("symbol") == null
-                        ? null
-                        : Unit.ofSymbol(row.getString("symbol")).orElseThrow(),
-                    Sql.real(row, "surface_c"),
-                    Sql.real(row, "air_c"),
-                    row.getString("remark"),
-                    CellText.read(row.getString("stands_at"), sheets))),
+        row -> new RunRecord(row.getInt("report"), row.getString("file"), run(row, sheets)),
         test);
+  }
+
+  /** The run of a row of {@link #SELECT}. */
+  static LoggedRun run(ResultSet row, CellText.SheetNames sheets) throws SQLException {
+    return new LoggedRun(
+        row.getString("key"),
+        row.getInt("sequence"),
+        row.getString("model_name"),
+        LoggedRun.Role.valueOf(row.getString("role")),
+        Sql.integer(row, "run"),
+        Sql.real(row, "from_kmh"),
+        Sql.real(row, "to_kmh"),
+        Sql.real(row, "distance_m"),
+        Sql.real(row, "time_s"),
+        Sql.real(row, "level_db"),
+        Sql.real(row, "value"),
+        row.getString("symbol") == null
+            ? null
+            : Unit.ofSymbol(row.getString("symbol")).orElseThrow(),
+        Sql.real(row, "surface_c"),
+        Sql.real(row, "air_c"),
+        row.getString("remark"),
+        CellText.read(row.getString("stands_at"), sheets));
   }
 }

@@ -78,6 +78,10 @@ final class Undo {
     delete("result_step", "result IN (SELECT id FROM result WHERE " + ofEntries + ")");
     long results = delete("result", ofEntries);
     long entries = delete("entry", "report IN " + REPORTS);
+    String ofReductions = "reduction IN (SELECT id FROM reduction WHERE report IN " + REPORTS + ")";
+    delete("reduced_run", "reduced_set IN (SELECT id FROM reduced_set WHERE " + ofReductions + ")");
+    delete("reduced_set", ofReductions);
+    delete("reduction", "report IN " + REPORTS);
     long runs = delete("run", "report IN " + REPORTS);
     long notes = delete("note", "report IN " + REPORTS);
     delete("report", "revision IN " + READINGS);

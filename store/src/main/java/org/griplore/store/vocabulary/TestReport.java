@@ -11,9 +11,15 @@ import java.util.Objects;
  * @param entries the models tested; the order is the source's
  * @param notes what was written down
  * @param runs the runs, where the source is a run log
+ * @param reductions how they were reduced, one a discipline that could be
  */
 public record TestReport(
-    String key, Details details, List<Entry> entries, List<Note> notes, List<LoggedRun> runs) {
+    String key,
+    Details details,
+    List<Entry> entries,
+    List<Note> notes,
+    List<LoggedRun> runs,
+    List<Reduction> reductions) {
   /** Keeps the lists from changing. */
   public TestReport {
     Objects.requireNonNull(key);
@@ -21,5 +27,12 @@ public record TestReport(
     entries = List.copyOf(entries);
     notes = List.copyOf(notes);
     runs = List.copyOf(runs);
+    reductions = List.copyOf(reductions);
+  }
+
+  /** A report of which no runs were reduced. */
+  public TestReport(
+      String key, Details details, List<Entry> entries, List<Note> notes, List<LoggedRun> runs) {
+    this(key, details, entries, notes, runs, List.of());
   }
 }

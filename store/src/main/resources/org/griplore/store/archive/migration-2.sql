@@ -58,3 +58,59 @@ CREATE TABLE decision (
 
 -- The archive's stamp when a model's names changed last: notes are found by them.
 ALTER TABLE model ADD COLUMN renamed_at INTEGER NOT NULL DEFAULT 0;
+
+-- How a log's runs of one discipline were reduced to results; lists of sentences stand a line each.
+CREATE TABLE reduction (
+  id INTEGER PRIMARY KEY,
+  report INTEGER NOT NULL REFERENCES report,
+  discipline INTEGER NOT NULL REFERENCES discipline,
+  measure TEXT NOT NULL,
+  unit INTEGER NOT NULL REFERENCES unit,
+  by_ratio INTEGER NOT NULL,
+  better TEXT NOT NULL,
+  from_kmh REAL,
+  to_kmh REAL,
+  level REAL,
+  level_words TEXT NOT NULL,
+  trace TEXT NOT NULL,
+  slope REAL,
+  trend_p REAL,
+  step_after INTEGER,
+  step_size REAL,
+  step_p REAL,
+  cycles TEXT NOT NULL,
+  limits TEXT NOT NULL
+) STRICT;
+CREATE INDEX reduction_report ON reduction (report);
+
+CREATE TABLE reduced_set (
+  id INTEGER PRIMARY KEY,
+  reduction INTEGER NOT NULL REFERENCES reduction,
+  sequence INTEGER NOT NULL,
+  model INTEGER NOT NULL REFERENCES model,
+  role TEXT NOT NULL,
+  cycle INTEGER,
+  mean REAL,
+  deviation REAL,
+  counted INTEGER NOT NULL,
+  reference REAL,
+  reference_words TEXT NOT NULL,
+  effect REAL,
+  effect_error REAL,
+  valid INTEGER NOT NULL,
+  standing TEXT NOT NULL,
+  reasons TEXT NOT NULL
+) STRICT;
+CREATE INDEX reduced_set_reduction ON reduced_set (reduction);
+CREATE INDEX reduced_set_model ON reduced_set (model);
+
+CREATE TABLE reduced_run (
+  id INTEGER PRIMARY KEY,
+  reduced_set INTEGER NOT NULL REFERENCES reduced_set,
+  run INTEGER NOT NULL REFERENCES run,
+  figure REAL,
+  left_out TEXT,
+  flag TEXT
+) STRICT;
+CREATE INDEX reduced_run_set ON reduced_run (reduced_set);
+CREATE INDEX reduced_run_run ON reduced_run (run);
