@@ -63,8 +63,7 @@ final class LogReduction {
           }
         });
     return new Outcome(
-        results,
-        log.map(reduced -> LogAccount.of(discipline, reduced, options.limits())).orElse(null));
+        results, log.map(reduced -> LogAccount.of(discipline, reduced, options)).orElse(null));
   }
 
   private Result result(ReducedResult reduced, String levelWords) {

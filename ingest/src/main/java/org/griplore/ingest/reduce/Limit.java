@@ -55,6 +55,16 @@ public record Limit(What what, double bound, boolean strict, String source, Auth
     return rule + " (" + source + "; " + authority.words() + ")";
   }
 
+  /** What it means to break it. */
+  public String consequence() {
+    return switch (what) {
+      case VARIATION_WITHIN_SET ->
+          "a reference that breaks it voids the cycles beside it, a candidate only itself";
+      case REFERENCE_DRIFT -> "voids the cycle";
+      case CANDIDATES_BETWEEN, FEWEST_RUNS -> "remarked on, voids nothing";
+    };
+  }
+
   private String sign() {
     return strict ? "below " : "at most ";
   }

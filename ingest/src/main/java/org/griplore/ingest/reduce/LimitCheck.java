@@ -34,6 +34,13 @@ final class LimitCheck {
     return new Standing(own.isEmpty() ? Standing.State.VALID : Standing.State.VOID_BY_ITSELF, own);
   }
 
+  /** Whether there is a limit that voids. */
+  boolean judges() {
+    return measure.byRatio()
+        && (limits.of(What.VARIATION_WITHIN_SET).isPresent()
+            || limits.of(What.REFERENCE_DRIFT).isPresent());
+  }
+
   /** A reference by its own spread, and by the drift of the cycles it opens or closes. */
   Standing ofReference(SetStatistics reference, List<ReferenceCycle> cycles) {
     List<String> reasons = new ArrayList<>();

@@ -26,9 +26,10 @@ public final class LogAccount {
   /**
    * The account of a log.
    *
-   * @param limits those it was judged by
+   * @param options those it was reduced by
    */
-  public static Reduction of(Discipline discipline, ReducedLog log, Limits limits) {
+  public static Reduction of(Discipline discipline, ReducedLog log, ReductionOptions options) {
+    Limits limits = options.limits();
     LogAccount account = new LogAccount(log, limits);
     Window window = log.window();
     return new Reduction(
@@ -37,13 +38,14 @@ public final class LogAccount {
         log.figureUnit(),
         log.measure().byRatio(),
         log.measure().better(discipline),
+        options.coastBy() == null ? null : options.coastBy().name(),
         window == null ? null : (Double) window.fromKmh(),
         window == null ? null : (Double) window.toKmh(),
         account.trace(log.trace()),
         log.level(),
         log.levelWords(),
         log.cycles().stream().map(account::cycle).toList(),
-        limits.all().stream().map(Limit::words).toList(),
+        limits.all().stream().map(limit -> limit.words() + ": " + limit.consequence()).toList(),
         log.sets().stream().map(account::set).toList());
   }
 
@@ -104,7 +106,10 @@ public final class LogAccount {
     return set.isReference() ? check.ofReference(set, log.cycles()) : Standing.UNJUDGED;
   }
 
-  private static String words(SetStatistics set, Standing standing) {
+  private String words(SetStatistics set, Standing standing) {
+    if (standing.isValid() && !check.judges()) {
+      return "not judged: no limit for it is published that is known here";
+    }
     return set.isReference() && !standing.isValid()
         ? "void: the reference breaks a limit, and with it its cycles"
         : standing.state().words();

@@ -86,7 +86,10 @@ public record Measure(Kind kind, Unit unit, Scale scale) {
 
   /** Which way is better in the averaged figure. */
   Direction better(Discipline discipline) {
-    return kind == Kind.INVERSE_DISTANCE ? Direction.HIGH : discipline.directionOf(unit);
+    return switch (kind) {
+      case DECELERATION, INVERSE_DISTANCE -> Direction.HIGH;
+      case TIME, LEVEL, VALUE -> discipline.directionOf(unit);
+    };
   }
 
   /** Whether sets are compared by ratio, else by difference. */

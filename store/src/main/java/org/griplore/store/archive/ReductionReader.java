@@ -42,6 +42,7 @@ final class ReductionReader {
         Unit.ofSymbol(row.getString("symbol")).orElseThrow(),
         row.getInt("by_ratio") == 1,
         Direction.valueOf(row.getString("better")),
+        row.getString("coast_by"),
         Sql.real(row, "from_kmh"),
         Sql.real(row, "to_kmh"),
         new Reduction.Trace(

@@ -27,6 +27,7 @@ final class ReductionWriter {
             rows.units.number(reduction.unit().symbol()),
             reduction.byRatio() ? 1 : 0,
             reduction.better().name(),
+            reduction.coastBy(),
             reduction.fromKmh(),
             reduction.toKmh(),
             reduction.level(),

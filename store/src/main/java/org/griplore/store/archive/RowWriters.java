@@ -124,6 +124,7 @@ final class RowWriters implements AutoCloseable {
                 "unit",
                 "by_ratio",
                 "better",
+                "coast_by",
                 "from_kmh",
                 "to_kmh",
                 "level",

@@ -11,6 +11,8 @@ import java.util.Objects;
  * @param unit unit of set means, references, levels and steps
  * @param byRatio whether sets are compared by ratio, else by difference
  * @param better which way is better in that unit
+ * @param coastBy class of tyre whose coast-by correction the levels had, {@code C1} say; null
+ *     without
  * @param fromKmh nominal speed at the start of the window; null where none applies
  * @param toKmh nominal speed at its end; null likewise
  * @param trace what the reference did over the day
@@ -26,6 +28,7 @@ public record Reduction(
     Unit unit,
     boolean byRatio,
     Direction better,
+    String coastBy,
     Double fromKmh,
     Double toKmh,
     Trace trace,

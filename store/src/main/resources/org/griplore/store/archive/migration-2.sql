@@ -68,6 +68,7 @@ CREATE TABLE reduction (
   unit INTEGER NOT NULL REFERENCES unit,
   by_ratio INTEGER NOT NULL,
   better TEXT NOT NULL,
+  coast_by TEXT,
   from_kmh REAL,
   to_kmh REAL,
   level REAL,

@@ -1,5 +1,6 @@
 package org.griplore.ui.web;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Column;
@@ -39,6 +40,13 @@ public record AnswerView(
         answer.rows().size() <= ROWS_OPENED ? TableView.inner(columns, answer.rows()) : List.of(),
         Charts.of(answer),
         citation.of(answer.asked()));
+  }
+
+  /** The same with plots of answers that the page shows beside it. */
+  AnswerView with(List<Chart> others) {
+    List<Chart> all = new ArrayList<>(charts);
+    all.addAll(others);
+    return new AnswerView(question, answer, form, table, inner, all, citation);
   }
 
   /** Whether anything narrows the question: then its form is closed. */

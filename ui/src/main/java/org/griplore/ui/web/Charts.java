@@ -26,6 +26,7 @@ final class Charts {
       case "standings", "contrast", "generations", "model", "line" -> EffectsCharts.of(answer);
       case "tradeoff" -> TradeoffCharts.of(answer);
       case "depends" -> DependsCharts.of(answer);
+      case "log" -> TraceCharts.of(answer);
       default -> List.of();
     };
   }

@@ -44,9 +44,11 @@ final class Pages {
       case "find" ->
           render(
               "find.jte", Map.of("view", view, "find", FindView.of(view.answer(), tally(given))));
-      case "test" ->
-          render(
-              "test.jte", Map.of("view", view, "test", TestView.of(view.answer(), notes(given))));
+      case "test" -> {
+        TestView test = TestView.of(view.answer(), log(given), notes(given));
+        yield render("test.jte", Map.of("view", view.with(test.runs().charts()), "test", test));
+      }
+      case "log" -> render("log.jte", Map.of("view", view, "runs", RunLogView.of(view.answer())));
       case "model" ->
           render(
               "record.jte",
@@ -69,6 +71,12 @@ final class Pages {
     Map<String, List<String>> words = new LinkedHashMap<>(given);
     words.keySet().removeAll(List.of("limit", "skip"));
     return Questions.ask(Questions.of("tally").orElseThrow(), desk, words);
+  }
+
+  /** The logged runs of the test that is shown. */
+  private Answer<?> log(Map<String, List<String>> given) {
+    return Questions.ask(
+        Questions.of("log").orElseThrow(), desk, Map.of("test", given.get("test")));
   }
 
   /** The notes of the test that is shown. */

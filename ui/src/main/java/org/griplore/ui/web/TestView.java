@@ -15,6 +15,7 @@ import org.griplore.ui.render.Shown;
  * @param details what is known of it, by name
  * @param tyres the models that differences can be shown to
  * @param reference the model chosen; null when they are to the best
+ * @param runs its logged runs
  * @param notes the test's notes
  * @param allNotes where all of them are; null when they are all here
  */
@@ -23,6 +24,7 @@ public record TestView(
     Map<String, String> details,
     List<String> tyres,
     String reference,
+    RunLogView runs,
     List<FindView.Hit> notes,
     String allNotes) {
   private static final Map<String, String> NAMES = new LinkedHashMap<>();
@@ -40,7 +42,7 @@ public record TestView(
     NAMES.put("publication", "Published by");
   }
 
-  static TestView of(Answer<?> test, Answer<?> notes) {
+  static TestView of(Answer<?> test, Answer<?> log, Answer<?> notes) {
     Map<String, List<String>> asked = test.asked().options();
     String key = asked.get("test").get(0);
     Map<String, String> details = new LinkedHashMap<>();
@@ -61,6 +63,7 @@ public record TestView(
             .sorted()
             .toList(),
         asked.containsKey("reference") ? asked.get("reference").get(0) : null,
+        RunLogView.of(log),
         new ArrayList<>(FindView.hits(notes)),
         notes.excluded().isEmpty() ? null : Addresses.page(notes.asked()));
   }

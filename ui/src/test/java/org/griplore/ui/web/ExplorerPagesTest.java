@@ -45,6 +45,7 @@ class ExplorerPagesTest {
         "/seek?text=velmroa+4",
         "/tests?season=winter",
         "/test?test=own-2021-2&reference=Velmora+Aurelis+4",
+        "/log?test=own-2021-2",
         "/models",
         "/models?line=Velmora+Aurelis",
         "/find?text=aquaplaning&from=2018",
@@ -144,6 +145,32 @@ class ExplorerPagesTest {
     assertThat(figures).hasSizeGreaterThan(70);
     assertThat(links(page).stream().filter(link -> link.startsWith("/origin?result=")))
         .containsExactlyInAnyOrderElementsOf(figures);
+  }
+
+  @Test
+  @DisplayName("a test's page shows its runs in order, the reference's trace and the limits")
+  void testRuns() throws Exception {
+    String page = body("/test?test=own-2022-2");
+    assertThat(page)
+        .contains("<h3>wet-braking, wet-braking-runs.csv</h3>")
+        .contains("as on the average of all reference measurements (3 in the log)")
+        .contains("a trend explains the reference best; trend")
+        .contains("cycle 1, sequence 1 to 5, R-T1-T2-T3-R: the reference changes by")
+        .contains("a reference that breaks it voids the cycles beside it, a candidate only itself")
+        .contains("<summary>All runs in order</summary>");
+    List<JsonNode> traces = specifications(page);
+    assertThat(traces).hasSize(3);
+    JsonNode rows = JSON.readTree(body("/log.json?test=own-2022-2")).get("rows");
+    int dots = 0;
+    for (JsonNode row : rows) {
+      dots += 1;
+      for (JsonNode run : row.get("runs")) {
+        dots += run.get("figure").isNull() ? 0 : 1;
+      }
+    }
+    assertThat(traces.stream().mapToInt(trace -> trace.at("/data/values").size()).sum())
+        .isEqualTo(dots);
+    assertThat(body("/log?test=own-2022-2")).contains("All runs in order");
   }
 
   @Test

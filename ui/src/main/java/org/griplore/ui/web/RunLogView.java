@@ -1,0 +1,119 @@
+package org.griplore.ui.web;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.griplore.query.answer.Answer;
+import org.griplore.query.log.LogReduced;
+import org.griplore.query.log.LogRow;
+import org.griplore.ui.render.Shown;
+
+/**
+ * The runs of a test as a page shows them.
+ *
+ * @param logs one a discipline and file
+ * @param charts their plots
+ */
+public record RunLogView(List<Log> logs, List<Chart> charts) {
+  /**
+   * One log.
+   *
+   * @param heading discipline and file
+   * @param chart its plot; null when it was not reduced
+   * @param facts what a reader must know to judge it, by name
+   * @param sets the sets in order
+   * @param runs the runs of each set, by its heading
+   */
+  public record Log(
+      String heading,
+      Chart chart,
+      Map<String, List<String>> facts,
+      TableView sets,
+      List<TableView.Inner> runs) {}
+
+  /** Of an answer of the question {@code log}. */
+  static RunLogView of(Answer<?> answer) {
+    return laidOut(answer, answer.rows().stream().map(LogRow.class::cast).toList());
+  }
+
+  @SuppressWarnings("unchecked")
+  private static RunLogView laidOut(Answer<?> answer, List<LogRow> rows) {
+    Answer<LogRow> log = (Answer<LogRow>) answer;
+    Map<List<String>, List<LogRow>> parts = new LinkedHashMap<>();
+    rows.forEach(
+        row ->
+            parts
+                .computeIfAbsent(List.of(row.discipline(), row.file()), key -> new ArrayList<>())
+                .add(row));
+    List<Chart> charts = TraceCharts.of(answer);
+    List<Log> logs = new ArrayList<>();
+    parts.forEach(
+        (part, sets) -> {
+          LogReduced reduced = reduced(answer, part.get(0), part.get(1));
+          logs.add(
+              new Log(
+                  part.get(0) + ", " + part.get(1),
+                  reduced == null ? null : chart(charts, TraceCharts.id(reduced)),
+                  reduced == null ? Map.of() : facts(reduced),
+                  TableView.of(
+                      log.columns().stream()
+                          .filter(column -> !column.key().equals("discipline"))
+                          .toList(),
+                      sets),
+                  sets.stream().map(set -> runs(log, set)).toList()));
+        });
+    return new RunLogView(logs, charts);
+  }
+
+  private static TableView.Inner runs(Answer<LogRow> log, LogRow set) {
+    String heading = "Sequence " + set.sequence() + ", " + set.tyre() + ", " + set.role();
+    return new TableView.Inner(
+        heading, TableView.inner(log.columns(), List.of(set)).get(0).table());
+  }
+
+  private static LogReduced reduced(Answer<?> answer, String discipline, String file) {
+    return ((List<?>) answer.relations().get("reductions"))
+        .stream()
+            .map(LogReduced.class::cast)
+            .filter(of -> of.discipline().equals(discipline) && of.file().equals(file))
+            .findFirst()
+            .orElse(null);
+  }
+
+  private static Chart chart(List<Chart> charts, String id) {
+    return charts.stream().filter(chart -> chart.id().equals(id)).findFirst().orElse(null);
+  }
+
+  private static Map<String, List<String>> facts(LogReduced reduced) {
+    Map<String, List<String>> facts = new LinkedHashMap<>();
+    String unit = reduced.unit().replace("m/s2", "m/s\u00b2");
+    facts.put("Averaged", List.of((reduced.measure() + window(reduced)).strip()));
+    facts.put(
+        "Level",
+        List.of(
+            (reduced.level() == null ? "" : Shown.number(reduced.level(), 4) + " " + unit + ", ")
+                + reduced.levelMeans()));
+    facts.put("Difference", List.of(reduced.compared()));
+    facts.put("Reference", List.of(reduced.traceSaid()));
+    if (!reduced.cycles().isEmpty()) {
+      facts.put("Cycles", reduced.cycles());
+    }
+    facts.put(
+        "Limits",
+        reduced.limits().isEmpty()
+            ? List.of("none published for this discipline is known here")
+            : reduced.limits());
+    return facts;
+  }
+
+  private static String window(LogReduced reduced) {
+    return reduced.fromKmh() == null
+        ? ""
+        : " from "
+            + Shown.plain(reduced.fromKmh())
+            + " to "
+            + Shown.plain(reduced.toKmh())
+            + " km/h";
+  }
+}
