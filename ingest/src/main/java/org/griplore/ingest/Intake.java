@@ -211,6 +211,7 @@ public final class Intake {
         catalogue,
         NameReconciler.of(archive),
         options.details(),
+        options.detailsFirst(),
         options.map(),
         receiver);
   }

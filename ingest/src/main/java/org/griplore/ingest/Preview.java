@@ -7,6 +7,7 @@ import org.griplore.ingest.forms.UnderstoodColumn;
 import org.griplore.ingest.recognise.ColumnMap;
 import org.griplore.ingest.recognise.ColumnMeaning;
 import org.griplore.ingest.recognise.ColumnRole;
+import org.griplore.store.vocabulary.Direction;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
 import org.griplore.store.vocabulary.Finding;
 import org.griplore.store.vocabulary.LineageRow;
@@ -38,21 +39,25 @@ public record Preview(
       ColumnRole role =
           ColumnMeaning.of((places ? "place " : "") + column.meaning(), catalogue)
               .orElseGet(() -> new ColumnRole.Ignored(""));
-      boolean headed =
-          !column.header().isEmpty()
-              && columns.stream()
-                  .filter(other -> other.header().equals(column.header()))
-                  .allMatch(other -> other.number() == column.number());
-      rules.add(
-          new ColumnMap.Rule(
-              headed ? null : (Integer) column.number(),
-              headed ? column.header() : null,
-              role,
-              places
-                  ? null
-                  : Unit.ofSymbol(column.unit()).filter(u -> u != Unit.NUMBER).orElse(null),
-              null));
+      Unit unit = places ? null : Unit.ofSymbol(column.unit()).orElse(null);
+      rules.add(rule(column, role, unit == Unit.NUMBER ? null : unit, null));
     }
     return new ColumnMap(null, null, null, List.copyOf(rules));
+  }
+
+  /** What is said of one of the columns: by its header where no other column has the same. */
+  public ColumnMap.Rule rule(
+      UnderstoodColumn column, ColumnRole role, Unit unit, Direction better) {
+    boolean headed =
+        !column.header().isEmpty()
+            && columns.stream()
+                .filter(other -> other.header().equals(column.header()))
+                .allMatch(other -> other.number() == column.number());
+    return new ColumnMap.Rule(
+        headed ? null : (Integer) column.number(),
+        headed ? column.header() : null,
+        role,
+        unit,
+        better);
   }
 }

@@ -10,9 +10,10 @@ import org.griplore.ingest.recognise.ColumnMapReader;
  *
  * @param details details by topic ({@code date}, {@code size}, {@code source_kind} ...) that fill
  *     what a source does not say
+ * @param detailsFirst whether those details count before what a source says
  * @param map what the columns of its tables hold, where that is not to be recognised
  */
-public record ReadOptions(Map<String, String> details, ColumnMap map) {
+public record ReadOptions(Map<String, String> details, boolean detailsFirst, ColumnMap map) {
   /** Nothing said. */
   public static final ReadOptions NONE = new ReadOptions(Map.of());
 
@@ -23,7 +24,7 @@ public record ReadOptions(Map<String, String> details, ColumnMap map) {
 
   /** Details alone. */
   public ReadOptions(Map<String, String> details) {
-    this(details, ColumnMap.NONE);
+    this(details, false, ColumnMap.NONE);
   }
 
   /** As kept with a reading: the same text for the same options. */
@@ -33,6 +34,9 @@ public record ReadOptions(Map<String, String> details, ColumnMap map) {
         .forEach(
             (topic, value) ->
                 text.append(text.isEmpty() ? "" : "; ").append(topic).append('=').append(value));
+    if (detailsFirst && !details.isEmpty()) {
+      text.append("; details first");
+    }
     if (!map.isEmpty()) {
       text.append(text.isEmpty() ? "" : "; ").append("map=").append(ColumnMapReader.text(map));
     }

@@ -60,6 +60,6 @@ final class Sidecar {
   ReadOptions fill(ReadOptions options) {
     Map<String, String> together = new HashMap<>(details);
     together.putAll(options.details());
-    return new ReadOptions(together, options.map());
+    return new ReadOptions(together, options.detailsFirst(), options.map());
   }
 }

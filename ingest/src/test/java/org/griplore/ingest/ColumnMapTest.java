@@ -54,7 +54,7 @@ class ColumnMapTest {
   }
 
   private Preview preview(String table, String map) {
-    return intake.preview(source(table), new ReadOptions(Map.of(), map(map)));
+    return intake.preview(source(table), new ReadOptions(Map.of(), false, map(map)));
   }
 
   private static Original source(String table) {
@@ -291,7 +291,7 @@ class ColumnMapTest {
     Preview byWrittenMap =
         intake.preview(
             source(String.join(";", right) + "\n" + rows),
-            new ReadOptions(Map.of(), byHeaders.map(CATALOGUE)));
+            new ReadOptions(Map.of(), false, byHeaders.map(CATALOGUE)));
     List<TestReport> again = byWrittenMap.reports();
     assertThat(again)
         .as("by the map that tells what was understood")

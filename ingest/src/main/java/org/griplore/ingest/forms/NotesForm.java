@@ -103,7 +103,7 @@ public final class NotesForm {
   }
 
   private void tell() {
-    DetailLines details = DetailLines.of(lines);
+    DetailLines details = context.details(lines);
     Details told = DetailsReader.read(details, context.given(), "", context.receiver()::finding);
     List<Note> notes = new ArrayList<>();
     for (Raw note : raw) {

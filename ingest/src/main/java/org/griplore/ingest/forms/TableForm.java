@@ -39,7 +39,7 @@ public final class TableForm {
       if (isResultList(grid)) {
         List<List<GridCell>> lines = new ArrayList<>();
         grid.preamble().forEach(cell -> lines.add(List.of(cell)));
-        LongTableForm.read(grid, DetailLines.of(lines).orElse(earlier), context);
+        LongTableForm.read(grid, context.details(lines).orElse(earlier), context);
         any = true;
         continue;
       }
@@ -50,7 +50,7 @@ public final class TableForm {
         use.table(area);
         List<List<GridCell>> lines = new ArrayList<>(preamble);
         lines.addAll(area.before());
-        DetailLines own = DetailLines.of(lines);
+        DetailLines own = context.details(lines);
         DetailLines details = namesAnotherTest(own, earlier) ? own : own.orElse(earlier);
         readArea(grid, area, details, context, keys);
         earlier = details;
@@ -110,7 +110,7 @@ public final class TableForm {
     List<List<GridCell>> lines = new ArrayList<>();
     grid.preamble().forEach(cell -> lines.add(List.of(cell)));
     lines.addAll(grid.rows());
-    DetailLines own = DetailLines.of(lines);
+    DetailLines own = context.details(lines);
     boolean titled = own.title() != null && !own.byTopic().isEmpty();
     DetailLines details = own.orElse(earlier);
     List<Note> notes = new ArrayList<>();

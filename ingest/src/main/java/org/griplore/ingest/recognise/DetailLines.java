@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.griplore.ingest.grid.GridCell;
@@ -48,6 +49,13 @@ public record DetailLines(
     }
     GridCell named = byTopic.remove("title");
     return new DetailLines(byTopic, named == null ? title : named, others, repeated);
+  }
+
+  /** These lines but for some topics, of which something else is known. */
+  public DetailLines without(Set<String> topics) {
+    Map<String, GridCell> rest = new LinkedHashMap<>(byTopic);
+    rest.keySet().removeAll(topics);
+    return new DetailLines(rest, topics.contains("title") ? null : title, others, repeated);
   }
 
   /** Several details in one row of cells are lines of their own. */

@@ -42,11 +42,14 @@ public final class HeaderReader {
    */
   ColumnRole role(int number, String header) {
     ColumnRole found = role(header, null);
-    ColumnRole said =
-        map.of(number, new TableArea.Head(header, null, null))
-            .map(rule -> rule.over(found))
-            .orElse(found);
-    return said instanceof ColumnRole.Tyre || said instanceof ColumnRole.Model ? found : said;
+    return map.of(number, new TableArea.Head(header, null, null))
+        .filter(rule -> rule.header() != null || !namesTyres(rule))
+        .map(rule -> rule.over(found))
+        .orElse(found);
+  }
+
+  private static boolean namesTyres(ColumnMap.Rule rule) {
+    return rule.role() instanceof ColumnRole.Tyre || rule.role() instanceof ColumnRole.Model;
   }
 
   private ColumnRole recognised(String header, String unitText) {

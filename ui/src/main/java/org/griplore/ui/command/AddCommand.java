@@ -101,7 +101,7 @@ final class AddCommand implements Action {
     Path folder = CommonWords.archive(words);
     Paths.refuseMissing(paths);
     ReadOptions options =
-        new ReadOptions(details(words), MapFile.read(words, CommonWords.catalogue(folder)));
+        new ReadOptions(details(words), false, MapFile.read(words, CommonWords.catalogue(folder)));
     if (words.hasMatchedOption("--explain")) {
       return Explaining.of(paths, options, folder, MapFile.target(words), clock, terminal);
     }

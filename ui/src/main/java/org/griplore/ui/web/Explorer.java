@@ -28,21 +28,26 @@ public final class Explorer implements AutoCloseable {
   private final Javalin server;
   private final Pages pages;
   private final WriteGate writing;
+  private final AddPages adding;
 
   /** An explorer that only reads; {@link #start} opens it. Closing leaves the desk open. */
   public Explorer(Desk desk) {
-    this(desk, WriteGate.closed("This explorer was opened for reading only: it adds nothing."));
+    this(
+        desk,
+        WriteGate.closed("This explorer was opened for reading only: it adds nothing."),
+        Clock.systemUTC());
   }
 
   /** An explorer that may also change the archive, where its folder can be written. */
   public Explorer(Desk desk, Clock clock) {
-    this(desk, WriteGate.of(desk.archive()));
+    this(desk, WriteGate.of(desk.archive()), clock);
   }
 
-  private Explorer(Desk desk, WriteGate writing) {
+  private Explorer(Desk desk, WriteGate writing, Clock clock) {
     this.desk = desk;
     this.writing = writing;
     this.pages = new Pages(desk);
+    this.adding = new AddPages(desk, pages, writing, clock);
     this.server =
         Javalin.create(
             config -> {
@@ -79,6 +84,12 @@ public final class Explorer implements AutoCloseable {
             context -> answer(context, question, format));
       }
     }
+    read(routes, "/add", context -> html(context, adding.empty()));
+    writing.form(routes, "/add", context -> again(context, adding.take(context)));
+    read(routes, "/draft", context -> html(context, adding.draft(context)));
+    writing.form(routes, "/draft", context -> again(context, adding.correct(context)));
+    writing.write(routes, "/draft/add", context -> again(context, adding.add(context)));
+    read(routes, "/added", context -> html(context, adding.added(context)));
     routes.exception(Gate.TurnedAway.class, this::turnAway);
     routes.exception(Refusal.class, (refusal, context) -> refuse(context, refusal));
     routes.exception(Exception.class, this::fail);
@@ -96,6 +107,14 @@ public final class Explorer implements AutoCloseable {
   private static void read(RoutesConfig routes, String path, Handler handler) {
     routes.get(path, handler);
     routes.head(path, handler);
+  }
+
+  /** A form that was not taken is shown again with what is wrong; else the browser was led on. */
+  private static void again(Context context, String page) {
+    if (page != null) {
+      context.status(400);
+      html(context, page);
+    }
   }
 
   private void page(Context context, Question question) {

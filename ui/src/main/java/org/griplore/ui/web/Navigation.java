@@ -22,7 +22,8 @@ public final class Navigation {
           new Link("coverage", "Coverage"),
           new Link("find", "Notes"),
           new Link("sources", "Sources"),
-          new Link("findings", "Findings"));
+          new Link("findings", "Findings"),
+          new Link("add", "Add"));
 
   private Navigation() {}
 }

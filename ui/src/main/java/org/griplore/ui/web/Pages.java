@@ -99,7 +99,7 @@ final class Pages {
     return offers;
   }
 
-  private String render(String template, Map<String, Object> parameters) {
+  String render(String template, Map<String, Object> parameters) {
     StringOutput out = new StringOutput();
     templates.render(template, parameters, out);
     return out.toString();

@@ -1,0 +1,194 @@
+package org.griplore.ui.web;
+
+import io.javalin.http.Context;
+import io.javalin.http.UploadedFile;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.Map;
+import org.griplore.ingest.AddedSource;
+import org.griplore.ingest.Intake;
+import org.griplore.ingest.Preview;
+import org.griplore.query.question.Desk;
+import org.griplore.store.archive.AdditionOutcome;
+import org.griplore.store.archive.Original;
+import org.griplore.store.vocabulary.Refusal;
+
+/**
+ * The way of a table into the archive by the page: given, looked at, corrected, added. Until it is
+ * added it is a draft in memory.
+ */
+final class AddPages {
+  private final Desk desk;
+  private final Pages pages;
+  private final WriteGate writing;
+  private final Clock clock;
+  private final Intake intake;
+  private final Drafts drafts;
+
+  AddPages(Desk desk, Pages pages, WriteGate writing, Clock clock) {
+    this.desk = desk;
+    this.pages = pages;
+    this.writing = writing;
+    this.clock = clock;
+    this.intake = new Intake(desk.archive(), desk.catalogue(), clock);
+    this.drafts = new Drafts(clock);
+  }
+
+  /** The page to paste into, or to choose a file on. */
+  String empty() {
+    return given("", null);
+  }
+
+  private String given(String text, String problem) {
+    Map<String, Object> shown = new HashMap<>();
+    shown.put("token", writing.token());
+    shown.put("closed", writing.whyClosed());
+    shown.put("text", text);
+    shown.put("problem", problem);
+    return pages.render("add.jte", shown);
+  }
+
+  /**
+   * Takes what was pasted or chosen as a draft.
+   *
+   * @return the page again, with what is wrong; null when the browser was led on
+   */
+  String take(Context context) {
+    String text = context.formParam("table") == null ? "" : context.formParam("table");
+    UploadedFile file = context.uploadedFile("file");
+    boolean chosen = file != null && file.size() > 0;
+    if (chosen && !text.isBlank()) {
+      return given(text, "There is a table and a file: give one of them.");
+    }
+    if (!chosen && text.isBlank()) {
+      return given("", "There is nothing yet: paste a table, or choose a file that is not empty.");
+    }
+    byte[] content = chosen ? bytes(file) : text.getBytes(StandardCharsets.UTF_8);
+    Draft draft =
+        drafts.add(chosen ? name(file.filename()) : pastedName(content), content, !chosen);
+    WriteGate.lead(context, page(draft));
+    return null;
+  }
+
+  private static byte[] bytes(UploadedFile file) {
+    try (InputStream in = file.content()) {
+      return in.readAllBytes();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The last part of a file's name, as a browser may send it, without what no name should hold. */
+  private static String name(String sent) {
+    String last = sent.replaceAll("^.*[/\\\\]", "").replaceAll("\\p{Cntrl}", "").strip();
+    String name = last.length() > 120 ? last.substring(last.length() - 120) : last;
+    return name.isEmpty() ? "uploaded" : name;
+  }
+
+  /** The same table pasted twice in a day is the same source. */
+  private String pastedName(byte[] content) {
+    String hash = Original.of("pasted", content).sha256();
+    return "pasted-" + LocalDate.now(clock) + "-" + hash.substring(0, 8) + ".tsv";
+  }
+
+  private static String page(Draft draft) {
+    return "/draft?draft=" + draft.id();
+  }
+
+  /** How a draft is understood. */
+  String draft(Context context) {
+    Draft draft = drafts.of(context.queryParam("draft"));
+    return view(draft, Said.of(draft.options()));
+  }
+
+  private String view(Draft draft, Said said) {
+    Preview preview = null;
+    String refusal = null;
+    try {
+      preview = preview(draft);
+    } catch (Refusal refused) {
+      refusal = refused.sentence();
+    }
+    return pages.render(
+        "draft.jte",
+        Map.of(
+            "view",
+            DraftView.of(draft, writing.token(), preview, refusal, said, desk.catalogue()),
+            "disciplines",
+            pages.offers().disciplines()));
+  }
+
+  private Preview preview(Draft draft) {
+    return intake.preview(Original.of(draft.name(), draft.content()), draft.options());
+  }
+
+  /**
+   * Takes what is said of a draft.
+   *
+   * @return the page again, with what is wrong; null when the browser was led on
+   */
+  String correct(Context context) {
+    Draft draft = drafts.of(context.formParam("draft"));
+    Said said = said(context, draft);
+    if (!said.problems().isEmpty()) {
+      return view(draft, new Said(draft.options(), said.typed(), said.problems()));
+    }
+    show(context, draft.with(said.options()));
+    return null;
+  }
+
+  private void show(Context context, Draft draft) {
+    drafts.put(draft);
+    WriteGate.lead(context, page(draft));
+  }
+
+  private Said said(Context context, Draft draft) {
+    Preview shown = null;
+    try {
+      shown = preview(draft);
+    } catch (Refusal refused) {
+      // its page showed no columns, so none were said anything of
+    }
+    Map<String, String> typed = new HashMap<>();
+    context.formParamMap().forEach((name, values) -> typed.put(name, values.get(0)));
+    return DraftFields.read(
+        typed, shown != null && DraftView.isTable(shown) ? shown : null, desk.catalogue());
+  }
+
+  /**
+   * Adds a draft to the archive, as it was last shown. What was said since is shown first.
+   *
+   * @return the page again, with what is wrong; null when the browser was led on
+   */
+  String add(Context context) {
+    Draft draft = drafts.of(context.formParam("draft"));
+    Said said = said(context, draft);
+    if (!said.options().text().equals(draft.options().text()) || !said.problems().isEmpty()) {
+      return correct(context);
+    }
+    AddedSource added = intake.add(Original.of(draft.name(), draft.content()), draft.options());
+    if (added.refusal() != null) {
+      throw added.refusal();
+    }
+    drafts.remove(draft.id());
+    boolean same = added.outcome().status() == AdditionOutcome.Status.UNCHANGED;
+    WriteGate.lead(
+        context, "/added?reading=" + added.outcome().revision() + (same ? "&same=1" : ""));
+    return null;
+  }
+
+  /** What a reading added. */
+  String added(Context context) {
+    String number = context.queryParam("reading");
+    AddedView view =
+        AddedView.of(desk, number == null ? "" : number, context.queryParam("same") != null)
+            .orElseThrow(
+                () -> new Refusal("There is no reading of this number in the archive any more."));
+    return pages.render("added.jte", Map.of("view", view));
+  }
+}
