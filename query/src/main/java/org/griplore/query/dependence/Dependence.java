@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import org.griplore.query.estimate.Difference;
 import org.griplore.query.estimate.Measure;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
+import org.griplore.query.statistics.ClusteredRegression.Estimate;
 import org.griplore.query.statistics.Interval;
 
 /** Makes the row of one moderator: the fit where there is one, else why there is none. */
@@ -56,7 +58,36 @@ final class Dependence {
     if (slope.isEmpty()) {
       return without(moderator, values.words(), unit, points, from, to);
     }
-    return with(slope.get(), moderator, values.words(), unit, points, from, to);
+    return with(
+        slope.get(),
+        same(stated, at, moderator),
+        moderator,
+        values.words(),
+        unit,
+        points,
+        from,
+        to);
+  }
+
+  /** The slope by the same models, where others can stand for a side. */
+  private Optional<Estimate> same(int[] stated, double[] at, Moderator moderator) {
+    if (sides.stream().noneMatch(Side::isMany)) {
+      return Optional.empty();
+    }
+    List<SameModels.Arm> arms = new ArrayList<>();
+    for (int i = 0; i < stated.length; i++) {
+      TestContrast contrast = contrasts.get(stated[i]);
+      List<Integer> entries = contrast.entries();
+      for (int k = 0; k < entries.size(); k++) {
+        arms.add(
+            new SameModels.Arm(
+                contrast.test(),
+                evidence.entries().model()[entries.get(k)],
+                contrast.figures().get(k),
+                k < contrast.first().size() ? at[i] / moderator.step() : 0));
+      }
+    }
+    return SameModels.slope(arms);
   }
 
   private ContrastPoint point(TestContrast contrast, double at) {
@@ -106,6 +137,9 @@ final class Dependence {
         null,
         null,
         null,
+        null,
+        null,
+        null,
         why,
         null,
         null,
@@ -115,6 +149,7 @@ final class Dependence {
 
   private DependsRow with(
       Slope fit,
+      Optional<Estimate> same,
       Moderator moderator,
       String words,
       String unit,
@@ -124,6 +159,7 @@ final class Dependence {
     var slope = fit.slope();
     Optional<Interval> interval = fit.interval(slope);
     Optional<Interval> there = fit.interval(fit.contrast());
+    Optional<Interval> sameInterval = same.map(estimate -> estimate.interval(Difference.LEVEL));
     Double se = interval.isPresent() ? (Double) slope.se() : null;
     return new DependsRow(
         moderator.key(),
@@ -143,22 +179,40 @@ final class Dependence {
         measure.shown(fit.contrast().value()),
         measure.shown(there.map(Interval::low).orElse(null)),
         measure.shown(there.map(Interval::high).orElse(null)),
-        verdict(interval, moderator),
+        measure.shown(same.map(Estimate::value).orElse(null)),
+        measure.shown(sameInterval.map(Interval::low).orElse(null)),
+        measure.shown(sameInterval.map(Interval::high).orElse(null)),
+        verdict(interval, sameInterval, moderator),
         measure.log(slope.value()),
         measure.isRatio() ? se : null,
         points,
         fit.line(from.getAsDouble(), to.getAsDouble(), measure));
   }
 
-  private String verdict(Optional<Interval> interval, Moderator moderator) {
+  /** What the contrasts say, and whether the same models say it too. */
+  private String verdict(
+      Optional<Interval> interval, Optional<Interval> same, Moderator moderator) {
     if (interval.isEmpty()) {
       return "cannot tell: the tests do not scatter, so nothing is known of the error";
     }
-    if (interval.get().contains(0)) {
-      return "cannot be told from none";
+    boolean told = !interval.get().contains(0);
+    boolean toldBySame = same.isPresent() && !same.get().contains(0);
+    if (!told) {
+      return toldBySame
+          ? change(same.get(), moderator) + ", by the same models compared with themselves"
+          : "cannot be told from none";
     }
+    return change(interval.get(), moderator)
+        + (toldBySame && same.get().low() > 0 != interval.get().low() > 0
+            ? ", but the same models say the opposite"
+            : same.isPresent() && !toldBySame
+                ? ", but that cannot be told by the same models"
+                : "");
+  }
+
+  private String change(Interval slope, Moderator moderator) {
     return sides.get(0).name()
-        + (interval.get().low() > 0 ? " gains on " : " loses to ")
+        + (slope.low() > 0 ? " gains on " : " loses to ")
         + sides.get(1).name()
         + " "
         + moderator.more();

@@ -110,26 +110,29 @@ public final class DependsQuestion implements Question {
     String held = versus + ": " + tests + (tests == 1 ? " test holds" : " tests hold") + " both; ";
     if (rows.size() == 1) {
       DependsRow row = rows.get(0);
-      String figure = row.slope() == null ? "" : ", " + number(row.slope()) + " " + row.unit();
+      String slope =
+          row.slope() == null
+              ? ""
+              : ", %s %s%s"
+                  .formatted(number(row.slope()), row.unit(), interval(row.low(), row.high()));
+      String same =
+          row.sameModels() == null
+              ? ""
+              : "; by the same models "
+                  + number(row.sameModels())
+                  + interval(row.sameModelsLow(), row.sameModelsHigh());
       return "%son %s, %s%s%s, by %d tests."
-          .formatted(held, row.measuredAs(), row.verdict(), figure, interval(row), row.tests());
+          .formatted(held, row.measuredAs(), row.verdict(), slope, same, row.tests());
     }
-    List<String> told =
-        rows.stream().filter(DependsQuestion::isTold).map(DependsRow::verdict).toList();
+    List<String> told = rows.stream().filter(DependsRow::isTold).map(DependsRow::verdict).toList();
     return held
         + (told.isEmpty()
             ? "a dependence on none of " + rows.size() + " looked at can be told."
             : String.join("; ", told) + " (of " + rows.size() + " looked at).");
   }
 
-  private static boolean isTold(DependsRow row) {
-    return row.low() != null && (row.low() > 0 || row.high() < 0);
-  }
-
-  private static String interval(DependsRow row) {
-    return row.low() == null
-        ? ""
-        : " (95 % interval " + number(row.low()) + " to " + number(row.high()) + ")";
+  private static String interval(Double low, Double high) {
+    return low == null ? "" : " (95 % interval " + number(low) + " to " + number(high) + ")";
   }
 
   private static String number(double value) {
@@ -150,7 +153,8 @@ public final class DependsQuestion implements Question {
     }
     if (composed) {
       caveats.add(
-          "Which models stand for a side changes from test to test, and can make or hide a slope.");
+          "Which models stand for a side changes from test to test, and can make or hide a slope;"
+              + " `same models` compares each with itself only.");
     }
     caveats.add("A slope over tests says what goes together, not what causes it.");
     if (arms.measure().isRatio()) {

@@ -18,6 +18,8 @@ import java.util.List;
  * @param highest the highest
  * @param at their weighted mean
  * @param contrast the contrast there
+ * @param sameModels the slope with each model compared with itself only, where more models than one
+ *     stand for a side
  * @param verdict the row in words
  * @param logSlope natural log, for ratio disciplines, for the same step of the moderator
  * @param points the tests
@@ -41,6 +43,9 @@ public record DependsRow(
     Double contrast,
     Double contrastLow,
     Double contrastHigh,
+    Double sameModels,
+    Double sameModelsLow,
+    Double sameModelsHigh,
     String verdict,
     Double logSlope,
     Double logSe,
@@ -50,5 +55,14 @@ public record DependsRow(
   public DependsRow {
     points = List.copyOf(points);
     line = List.copyOf(line);
+  }
+
+  /** Whether one of the two intervals of the slope leaves zero out. */
+  boolean isTold() {
+    return leavesOutZero(low, high) || leavesOutZero(sameModelsLow, sameModelsHigh);
+  }
+
+  private static boolean leavesOutZero(Double low, Double high) {
+    return low != null && (low > 0 || high < 0);
   }
 }

@@ -23,7 +23,7 @@ record Slope(
   private static final int LINE = 25;
 
   /** No log ratio, dB or point is measured to this. */
-  private static final double ROUNDING = 1e-9;
+  static final double ROUNDING = 1e-9;
 
   /** Fewer degrees of freedom make an interval that covers too little (Pustejovsky and Tipton). */
   static final double FEW = 4;

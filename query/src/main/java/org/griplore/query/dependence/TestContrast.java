@@ -14,9 +14,11 @@ import org.griplore.query.evidence.Exclusions;
  * @param test position of the test
  * @param first entries of the first side
  * @param second entries of the second
+ * @param figures results of the first side, then of the second
  * @param difference plus: the first is better
  */
-record TestContrast(int test, List<Integer> first, List<Integer> second, double difference) {
+record TestContrast(
+    int test, List<Integer> first, List<Integer> second, List<Double> figures, double difference) {
 
   /** What the contrast of a and b tyres weighs: ab/(a + b), as two means of independent results. */
   double weight() {
@@ -40,7 +42,7 @@ record TestContrast(int test, List<Integer> first, List<Integer> second, double 
       for (int side = 0; side < 2; side++) {
         if (sides.get(side).holds(evidence, entry)) {
           gathered.entries.get(side).add(entry);
-          gathered.sum[side] += arms.y()[i];
+          gathered.figures.get(side).add(arms.y()[i]);
         }
       }
     }
@@ -54,14 +56,26 @@ record TestContrast(int test, List<Integer> first, List<Integer> second, double 
           } else {
             contrasts.add(
                 new TestContrast(
-                    test, first, second, g.sum[0] / first.size() - g.sum[1] / second.size()));
+                    test,
+                    first,
+                    second,
+                    g.figures(),
+                    mean(g.figures.get(0)) - mean(g.figures.get(1))));
           }
         });
     return contrasts;
   }
 
+  private static double mean(List<Double> figures) {
+    return figures.stream().mapToDouble(figure -> figure).sum() / figures.size();
+  }
+
   private static final class Gathered {
     final List<List<Integer>> entries = List.of(new ArrayList<>(), new ArrayList<>());
-    final double[] sum = new double[2];
+    final List<List<Double>> figures = List.of(new ArrayList<>(), new ArrayList<>());
+
+    List<Double> figures() {
+      return figures.stream().flatMap(List::stream).toList();
+    }
   }
 }

@@ -48,8 +48,10 @@ final class PairedArms {
     return counts;
   }
 
-  /** In how many tests a model has both. */
-  int tests(int model) {
-    return (int) pairs.stream().filter(pair -> x.model()[pair[0]] == model).count();
+  /** In how many tests each model has both. */
+  Map<Integer, Integer> tests() {
+    Map<Integer, Integer> counts = new HashMap<>();
+    pairs.forEach(pair -> counts.merge(x.model()[pair[0]], 1, Integer::sum));
+    return counts;
   }
 }

@@ -146,6 +146,7 @@ public final class TradeoffQuestion implements Question {
               stepsY.compared().get(i)));
     }
     boolean[] front = ParetoFront.of(onX.effect(), onY.effect(), Direction.HIGH, Direction.HIGH);
+    Map<Integer, Integer> tests = pairs.tests();
     List<TradeoffRow> rows = new ArrayList<>();
     for (int i = 0; i < models.length; i++) {
       rows.add(
@@ -157,7 +158,7 @@ public final class TradeoffQuestion implements Question {
               onY,
               i,
               front[i],
-              pairs.tests(models[i]),
+              tests.getOrDefault(models[i], 0),
               toNewer.get(models[i])));
     }
     rows.sort(

@@ -180,4 +180,41 @@ class DependsQuestionTest {
                   .hasMessageContaining(says));
     }
   }
+
+  /**
+   * By arithmetic: B loses 0.02 an inch to A and C alike; C, tested on the small rim only, and D,
+   * on the large one only, differ by 0.3. The contrast of the lines mixes both, the same models do
+   * not.
+   */
+  @Test
+  void theSameModelsAreNotMisledByWhoStandsForASide() {
+    try (TestArchive archive = new TestArchive(folder)) {
+      archive.add(
+          TestArchive.lineage("Ma", "Li", "A", null),
+          TestArchive.lineage("Ma", "Li", "C", null),
+          TestArchive.lineage("Ma", "Li", "D", null));
+      archive.add(
+          line("t1", 0, "C", 0.0, 0.001),
+          line("t2", 1, "C", 0.0, -0.001),
+          line("t3", 2, "C", 0.0, 0.0005),
+          line("t4", 3, "D", 0.3, 0.0005),
+          line("t5", 4, "D", 0.3, -0.001),
+          line("t6", 4, "D", 0.3, 0.001));
+      Answer<?> answer =
+          archive.ask("depends", Map.of("contrast", List.of("Ma Li", "B"), "on", List.of("rim")));
+      DependsRow row = (DependsRow) answer.rows().get(0);
+      assertThat(row.slope()).isGreaterThan(4);
+      assertThat(row.sameModels()).isCloseTo(100 * Math.expm1(0.02), within(0.1));
+      assertThat(answer.caveats()).anyMatch(caveat -> caveat.contains("Which models stand"));
+    }
+  }
+
+  /** A and another of its line against B: better by 0.02 an inch, the other by its own besides. */
+  private static TestArchive.Told line(
+      String key, int size, String other, double own, double scatter) {
+    return TestArchive.told(key, "2020", SourceKind.OWN, SIZES.get(size))
+        .with("A", "wet-braking", 30 * Math.exp(-0.02 * size - scatter), Unit.METRE, null)
+        .with(other, "wet-braking", 30 * Math.exp(-0.02 * size - own), Unit.METRE, null)
+        .with("B", "wet-braking", 30.0, Unit.METRE, null);
+  }
 }
