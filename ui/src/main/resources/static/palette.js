@@ -51,7 +51,7 @@
     item.setAttribute('role', 'option');
     item.setAttribute('aria-selected', 'false');
     item.dataset.address = address(row);
-    [['kind', row.kind], ['name', row.name], ['about', row.about || '']].forEach(([part, text]) => {
+    [['kind', row.kind], ['title', row.name], ['about', row.about || '']].forEach(([part, text]) => {
       const span = document.createElement('span');
       span.className = part;
       span.textContent = text;

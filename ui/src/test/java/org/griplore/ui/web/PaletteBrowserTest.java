@@ -56,7 +56,7 @@ class PaletteBrowserTest {
   }
 
   private static List<String> offered() {
-    return browser.driver().findElements(By.cssSelector("#sought li .name")).stream()
+    return browser.driver().findElements(By.cssSelector("#sought li .title")).stream()
         .map(WebElement::getText)
         .toList();
   }
