@@ -9,6 +9,7 @@ import org.griplore.store.archive.ResultColumns;
 import org.griplore.store.archive.Snapshot;
 import org.griplore.store.archive.TestRecord;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
+import org.griplore.store.vocabulary.SourceKind;
 
 /**
  * The archive's contents at one stamp. Rows refer to each other by position. Safe for many threads;
@@ -21,6 +22,7 @@ public final class Evidence {
   private final Postings resultsOfEntry;
   private final Postings entriesOfModel;
   private final Postings entriesOfTest;
+  private final boolean makerReports;
   private final ConcurrentHashMap<Integer, Ranking> rankings = new ConcurrentHashMap<>();
 
   /** Takes a snapshot and the catalogue that explains its disciplines. */
@@ -32,7 +34,14 @@ public final class Evidence {
     this.resultsOfDiscipline = Postings.of(results.discipline(), snapshot.disciplines().size());
     this.resultsOfEntry = Postings.of(results.entry(), entries.count());
     this.entriesOfModel = Postings.of(entries.model(), snapshot.models().size());
+    this.makerReports =
+        snapshot.tests().stream().anyMatch(test -> test.details().kind() == SourceKind.MAKER);
     this.entriesOfTest = Postings.of(entries.test(), snapshot.tests().size());
+  }
+
+  /** Whether any test is known from a maker's report alone. */
+  public boolean hasMakerReports() {
+    return makerReports;
   }
 
   /** The stamp of the archive it was loaded at. */

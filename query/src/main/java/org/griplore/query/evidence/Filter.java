@@ -96,7 +96,7 @@ public final class Filter {
 
   /** The same filter without reports that a maker supplied. */
   public Filter withoutMakers() {
-    return new Filter(this, Makers.LEFT_OUT);
+    return !evidence.hasMakerReports() ? this : new Filter(this, Makers.LEFT_OUT);
   }
 
   /** The same filter for reports that a maker supplied alone. */

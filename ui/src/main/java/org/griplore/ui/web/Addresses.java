@@ -9,11 +9,21 @@ import org.griplore.query.answer.Asked;
 
 /** Builds every address of the explorer: {@code /QUESTION?option=value}. */
 public final class Addresses {
+  /** Says how much of a long table a page shows; no option of any question. */
+  static final String ROWS = "rows";
+
+  static final String ALL = "all";
+
   private Addresses() {}
 
   /** The page of an answer, with the options as they were given. */
   public static String page(Asked asked) {
     return of(asked.kind(), "", asked.options());
+  }
+
+  /** The page of an answer with every row of its table. */
+  static String whole(Asked asked) {
+    return with(asked, ROWS, ALL);
   }
 
   /** The same answer in another form: {@code json}, {@code csv}, {@code md}. */

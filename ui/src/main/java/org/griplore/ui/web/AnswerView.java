@@ -5,6 +5,7 @@ import java.util.List;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Exclusion;
+import org.griplore.query.answer.SourceReference;
 import org.griplore.query.question.Question;
 import org.griplore.ui.render.OutputFormat;
 
@@ -29,14 +30,22 @@ public record AnswerView(
     String citation) {
   private static final int ROWS_OPENED = 3;
 
+  /** A table that is a fifth longer is not cut. */
+  private static final int ROWS_SHOWN = 250;
+
+  private static final int SOURCES_SHOWN = 100;
+
   /** Lays out an answer. */
-  static <R> AnswerView of(Question question, Answer<R> answer, Offers offers, Citation citation) {
+  static <R> AnswerView of(
+      Question question, Answer<R> answer, Offers offers, Citation citation, boolean whole) {
     List<Column<R>> columns = answer.columns();
+    List<R> rows = answer.rows();
+    boolean cut = !whole && rows.size() > ROWS_SHOWN + ROWS_SHOWN / 5;
     return new AnswerView(
         question,
         answer,
         Form.of(question, answer.asked().options(), offers),
-        TableView.of(columns, answer.rows(), Doors.of(answer)),
+        TableView.of(columns, cut ? rows.subList(0, ROWS_SHOWN) : rows, Doors.of(answer)),
         answer.rows().size() <= ROWS_OPENED ? TableView.inner(columns, answer.rows()) : List.of(),
         Charts.of(answer),
         citation.of(answer.asked()));
@@ -52,6 +61,21 @@ public record AnswerView(
   /** Whether anything narrows the question: then its form is closed. */
   public boolean isNarrowed() {
     return !answer.asked().options().isEmpty();
+  }
+
+  /** Where the rows are that the table leaves out; null when it shows them all. */
+  public String allRows() {
+    return table.rows().size() < answer.rows().size() ? Addresses.whole(answer.asked()) : null;
+  }
+
+  /** The first sources; all of them are in the other forms of the answer. */
+  public List<SourceReference> sources() {
+    return answer.sources().stream().limit(SOURCES_SHOWN).toList();
+  }
+
+  /** How many sources are not shown. */
+  public int furtherSources() {
+    return Math.max(0, answer.sources().size() - SOURCES_SHOWN);
   }
 
   /** The same answer in another form; the last one ends the list. */

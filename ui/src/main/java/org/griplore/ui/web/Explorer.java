@@ -27,6 +27,7 @@ public final class Explorer implements AutoCloseable {
   private final Desk desk;
   private final Javalin server;
   private final Pages pages;
+  private final KeptPages kept;
   private final WriteGate writing;
   private final AddPages adding;
 
@@ -48,6 +49,7 @@ public final class Explorer implements AutoCloseable {
     this.writing = writing;
     this.pages = new Pages(desk);
     this.adding = new AddPages(desk, pages, writing, clock);
+    this.kept = new KeptPages(desk.archive()::stamp);
     this.server =
         Javalin.create(
             config -> {
@@ -72,7 +74,7 @@ public final class Explorer implements AutoCloseable {
         "/",
         context -> {
           refuseGone();
-          html(context, pages.start());
+          html(context, kept.at("/", pages::start));
         });
     read(routes, "/favicon.ico", context -> context.redirect("/static/icon.svg"));
     for (Question question : Questions.all()) {
@@ -120,10 +122,13 @@ public final class Explorer implements AutoCloseable {
   private void page(Context context, Question question) {
     refuseGone();
     Map<String, List<String>> given = given(context);
+    given.remove(Addresses.ROWS);
     if (context.queryParamMap().values().stream().flatMap(List::stream).anyMatch(String::isBlank)) {
       context.redirect(Addresses.of(question.kind(), given));
     } else {
-      html(context, pages.of(question, given));
+      boolean whole = context.queryParams(Addresses.ROWS).contains(Addresses.ALL);
+      String address = (whole ? "whole " : "") + Addresses.of(question.kind(), given);
+      html(context, kept.at(address, () -> pages.of(question, given, whole)));
     }
   }
 

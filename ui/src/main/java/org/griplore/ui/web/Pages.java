@@ -28,18 +28,21 @@ final class Pages {
 
   String start() {
     Question holdings = Questions.of("holdings").orElseThrow();
-    return render("start.jte", Map.of("view", view(holdings, Map.of()), "models", offers.models()));
+    return render(
+        "start.jte", Map.of("view", view(holdings, Map.of(), true), "models", offers.models()));
   }
 
   /**
    * The page of an answer, or of the form alone where the question needs words it was not given.
+   *
+   * @param whole whether a long table is shown to its end
    */
-  String of(Question question, Map<String, List<String>> given) {
+  String of(Question question, Map<String, List<String>> given, boolean whole) {
     if (given.isEmpty() && question.options().stream().anyMatch(Form::isNeeded)) {
       return render(
           "ask.jte", Map.of("question", question, "form", Form.of(question, Map.of(), offers)));
     }
-    AnswerView view = view(question, given);
+    AnswerView view = view(question, given, whole);
     return switch (question.kind()) {
       case "find" ->
           render(
@@ -87,8 +90,8 @@ final class Pages {
         Map.of("text", List.of("*"), "test", given.get("test")));
   }
 
-  private AnswerView view(Question question, Map<String, List<String>> given) {
-    return AnswerView.of(question, Questions.ask(question, desk, given), offers, citation);
+  private AnswerView view(Question question, Map<String, List<String>> given, boolean whole) {
+    return AnswerView.of(question, Questions.ask(question, desk, given), offers, citation, whole);
   }
 
   String refusal(RefusalView view) {
