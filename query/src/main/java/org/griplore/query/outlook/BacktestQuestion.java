@@ -209,10 +209,14 @@ public final class BacktestQuestion implements Question {
         Column.of("coverage80", "In 80 %", Format.SHARE, BacktestRow::coverage80),
         Column.of("coverage95", "In 95 %", Format.SHARE, BacktestRow::coverage95),
         Column.number("error", "Error", Format.NUMBER, 2, BacktestRow::error),
-        Column.number("naiveError", "Last time", Format.NUMBER, 2, BacktestRow::naiveError),
+        Column.number("naiveError", "Error, last time", Format.NUMBER, 2, BacktestRow::naiveError),
         Column.of("unit", "in", Format.TEXT, BacktestRow::unit),
         Column.number("rankAgreement", "Order", Format.NUMBER, 2, BacktestRow::rankAgreement),
         Column.number(
-            "naiveRankAgreement", "Last time", Format.NUMBER, 2, BacktestRow::naiveRankAgreement));
+            "naiveRankAgreement",
+            "Order, last time",
+            Format.NUMBER,
+            2,
+            BacktestRow::naiveRankAgreement));
   }
 }

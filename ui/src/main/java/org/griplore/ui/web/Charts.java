@@ -27,6 +27,10 @@ final class Charts {
       case "tradeoff" -> TradeoffCharts.of(answer);
       case "depends" -> DependsCharts.of(answer);
       case "log" -> TraceCharts.of(answer);
+      case "outlook" -> OutlookCharts.of(answer);
+      case "backtest" -> BacktestCharts.of(answer);
+      case "reweigh" -> ReweighCharts.of(answer);
+      case "runs" -> RunsCharts.of(answer);
       default -> List.of();
     };
   }

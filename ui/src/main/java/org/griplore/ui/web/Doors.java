@@ -15,8 +15,11 @@ import org.griplore.query.compare.GenerationsQuestion.GenerationRow;
 import org.griplore.query.compare.StandingsQuestion.StandingRow;
 import org.griplore.query.evidence.Filter;
 import org.griplore.query.option.Option;
+import org.griplore.query.outlook.BacktestQuestion.BacktestRow;
+import org.griplore.query.outlook.OutlookRow;
 import org.griplore.query.placings.PlacingRow;
 import org.griplore.query.profile.ProfileRow;
+import org.griplore.query.reweigh.ReweighQuestion.ReweighRow;
 import org.griplore.query.seek.SeekQuestion.SeekRow;
 
 /** The doors of every answer: which results stand behind which figure, under the same filters. */
@@ -148,6 +151,9 @@ final class Doors {
     if (row instanceof CoverageRow model) {
       return coverage(key, model);
     }
+    if (row instanceof OutlookRow || row instanceof BacktestRow || row instanceof ReweighRow) {
+      return prediction(key, row);
+    }
     if (row instanceof HoldingsRow holding && holding.year() != null) {
       return key.equals("tests") || key.equals("results")
           ? Addresses.holding(holding.discipline(), holding.year())
@@ -165,6 +171,31 @@ final class Doors {
       return Addresses.test(test.test());
     }
     return null;
+  }
+
+  private String prediction(String key, Object row) {
+    if (row instanceof OutlookRow outlook && outlook.tests() != null) {
+      Map<String, List<String>> others = new LinkedHashMap<>(filters);
+      others.remove("size"); // there it is the size of the new test, not a filter
+      String kind = Map.of("tests", "tests", "expected", "model").get(key);
+      return kind == null
+          ? null
+          : Addresses.of(
+              kind, options(others, "model", outlook.model(), "discipline", outlook.discipline()));
+    }
+    if (row instanceof BacktestRow backtest) {
+      return switch (key) {
+        case "discipline" -> Addresses.with(asked, "discipline", backtest.discipline());
+        case "tests" -> ask("tests", "discipline", backtest.discipline());
+        default -> null;
+      };
+    }
+    boolean alone = asked.options().getOrDefault("model", List.of()).size() == 1;
+    return row instanceof ReweighRow reweigh
+            && !alone
+            && List.of("tests", "within", "share", "acceptable").contains(key)
+        ? Addresses.with(asked, "model", reweigh.model())
+        : null;
   }
 
   private String coverage(String key, CoverageRow row) {

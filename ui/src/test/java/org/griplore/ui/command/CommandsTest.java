@@ -62,6 +62,26 @@ class CommandsTest {
     assertThat(answer.at("/excluded").size()).isPositive();
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "outlook,--models,Velmora Aurelis 6,--models,Kirazumi Hayari S-300"
+            + "|model,discipline,expected,low,high,expectedPlace,topThree",
+        "backtest|discipline,tests,results,coverage50,coverage80,coverage95,error,naiveError,"
+            + "rankAgreement,naiveRankAgreement",
+        "reweigh,--weights,wet-braking=3,Velmora Aurelis 4|model,tests,within,share,acceptability",
+        "runs,--difference,1|discipline,difference,cv,cvSource,power,runs"
+      })
+  void rowsFollowTheContract(String words, String keys) throws IOException {
+    String[] asked = (words + ",--format,json").split(",");
+    Run run = ask(asked);
+    assertThat(run.code()).isZero();
+    JsonNode rows = JSON.readTree(run.out()).at("/rows");
+    assertThat(rows).isNotEmpty();
+    rows.forEach(row -> assertThat(row.fieldNames()).toIterable().contains(keys.split(",")));
+  }
+
   @Test
   void aPlaceLeadsToItsCell() throws IOException {
     JsonNode place =
@@ -107,6 +127,12 @@ class CommandsTest {
         "test,no-such-test|No test has the key",
         "standings,--discipline,swimming|Option `discipline`",
         "contrast,Velmora Aurelis 4|two models",
+        "outlook,--models,Velmora Aurelis 6|a field of two",
+        "outlook|needs MODEL",
+        "reweigh,--weights,wet-braking=0|at least one weight above zero",
+        "reweigh,--weights,wet-braking=-1|a discipline and its weight",
+        "runs,--difference,0|Option `difference`",
+        "backtest,--discipline,overall|Option `discipline`",
         "find|needs TEXT",
         "fly|Unmatched argument"
       })
