@@ -43,6 +43,11 @@ public final class Addresses {
     return of(kind, "", changed);
   }
 
+  /** The page to write a note on a {@code test} or a {@code model}. */
+  public static String note(String on, String name) {
+    return of("note", "", Map.of(on, List.of(name)));
+  }
+
   /** The page of a model: its record. */
   public static String model(String name) {
     return of("model", "", Map.of("model", List.of(name)));

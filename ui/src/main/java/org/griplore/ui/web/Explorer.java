@@ -30,6 +30,7 @@ public final class Explorer implements AutoCloseable {
   private final KeptPages kept;
   private final WriteGate writing;
   private final AddPages adding;
+  private final NotePages noting;
 
   /** An explorer that only reads; {@link #start} opens it. Closing leaves the desk open. */
   public Explorer(Desk desk) {
@@ -50,6 +51,7 @@ public final class Explorer implements AutoCloseable {
     this.pages = new Pages(desk);
     this.adding = new AddPages(desk, pages, writing, clock);
     this.kept = new KeptPages(desk.archive()::stamp);
+    this.noting = new NotePages(desk, pages, writing, clock);
     this.server =
         Javalin.create(
             config -> {
@@ -92,6 +94,8 @@ public final class Explorer implements AutoCloseable {
     writing.form(routes, "/draft", context -> again(context, adding.correct(context)));
     writing.write(routes, "/draft/add", context -> again(context, adding.add(context)));
     read(routes, "/added", context -> html(context, adding.added(context)));
+    read(routes, "/note", context -> html(context, noting.empty(context)));
+    writing.write(routes, "/note", context -> again(context, noting.add(context)));
     routes.exception(Gate.TurnedAway.class, this::turnAway);
     routes.exception(Refusal.class, (refusal, context) -> refuse(context, refusal));
     routes.exception(Exception.class, this::fail);
