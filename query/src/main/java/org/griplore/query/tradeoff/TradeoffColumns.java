@@ -21,6 +21,7 @@ final class TradeoffColumns {
         delta("yLow", "from", TradeoffRow::yLow).asDetail(),
         delta("yHigh", "to", TradeoffRow::yHigh).asDetail(),
         Column.of("front", "Front", Format.FLAG, TradeoffRow::front),
+        Column.number("frontChance", "P(front)", Format.CHANCE, 2, TradeoffRow::frontChance),
         Column.of("tests", "With both", Format.COUNT, TradeoffRow::tests),
         Column.<TradeoffRow>of("older", "Follows", Format.MODEL, step(TradeoffStep::older))
             .asDetail(),

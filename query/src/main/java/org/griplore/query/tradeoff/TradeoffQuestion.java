@@ -32,9 +32,16 @@ import org.griplore.query.question.Question;
 import org.griplore.query.statistics.Interval;
 import org.griplore.query.statistics.ParetoFront;
 import org.griplore.store.vocabulary.Direction;
+import org.griplore.store.vocabulary.Refusal;
 
 /** Whether what is gained in one discipline is paid for in another. */
 public final class TradeoffQuestion implements Question {
+  /** Any will do; the same gives the same chances. */
+  private static final long SEED = 1906;
+
+  /** Every pair is compared: more models would take minutes. */
+  private static final int MOST_MODELS = 4000;
+
   @Override
   public String kind() {
     return "tradeoff";
@@ -94,6 +101,11 @@ public final class TradeoffQuestion implements Question {
         .flatMap(network -> network.excluded().list().stream())
         .forEach(left -> excluded.add(left.reason(), left.count()));
     int[] models = CommonPart.of(x.get(), y.get(), evidence.models().size(), excluded);
+    if (models.length > MOST_MODELS) {
+      throw new Refusal(
+          "%d models are too many to set against each other; `--season`, `--segment` or `--from` leave fewer."
+              .formatted(models.length));
+    }
     if (models.length < 2) {
       return none(
           asked,
@@ -146,6 +158,7 @@ public final class TradeoffQuestion implements Question {
               stepsY.compared().get(i)));
     }
     boolean[] front = ParetoFront.of(onX.effect(), onY.effect(), Direction.HIGH, Direction.HIGH);
+    double[] chance = FrontChance.of(onX, onY, SEED);
     Map<Integer, Integer> tests = pairs.tests();
     List<TradeoffRow> rows = new ArrayList<>();
     for (int i = 0; i < models.length; i++) {
@@ -158,6 +171,7 @@ public final class TradeoffQuestion implements Question {
               onY,
               i,
               front[i],
+              chance == null ? null : (Double) chance[i],
               tests.getOrDefault(models[i], 0),
               toNewer.get(models[i])));
     }
@@ -200,6 +214,7 @@ public final class TradeoffQuestion implements Question {
       Axis onY,
       int i,
       boolean front,
+      Double frontChance,
       int tests,
       TradeoffStep step) {
     var xInterval = onX.interval(i);
@@ -215,6 +230,7 @@ public final class TradeoffQuestion implements Question {
         y.shown(yInterval.map(interval -> interval.low()).orElse(null)),
         y.shown(yInterval.map(interval -> interval.high()).orElse(null)),
         front,
+        frontChance,
         tests,
         step,
         x.log(onX.effect()[i]),
@@ -253,8 +269,8 @@ public final class TradeoffQuestion implements Question {
       Citations citations) {
     List<String> caveats = new ArrayList<>();
     caveats.add(
-        "Plus is better in both, against the mean of the models shown; the front is drawn from the"
-            + " estimates and takes no account of their errors.");
+        "Plus is better in both, against the mean of the models shown. The front is drawn from the"
+            + " estimates; P(front) says how surely a model is on it, given their errors.");
     if (x.measure().isRatio() || y.measure().isRatio()) {
       caveats.add(CompareOptions.PER_CENT);
     }

@@ -7,6 +7,7 @@ package org.griplore.query.tradeoff;
  * @param x in the first discipline, in its unit or in per cent of performance
  * @param y in the second
  * @param front whether no other model is at least as good in both and better in one
+ * @param frontChance how surely, given the errors of the estimates, from 0 to 1
  * @param tests tests that had the model in both disciplines
  * @param step the step from its predecessor; null when there is none to compare with
  * @param logX natural log of x, for ratio disciplines
@@ -22,6 +23,7 @@ public record TradeoffRow(
     Double yLow,
     Double yHigh,
     boolean front,
+    Double frontChance,
     int tests,
     TradeoffStep step,
     Double logX,

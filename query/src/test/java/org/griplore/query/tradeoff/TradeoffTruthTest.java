@@ -15,7 +15,10 @@ import org.griplore.query.evidence.Exclusions;
 import org.griplore.query.evidence.Filter;
 import org.griplore.query.network.VarianceMethod;
 import org.griplore.query.option.Choices;
+import org.griplore.query.statistics.ParetoFront;
 import org.griplore.store.scenario.Scenario;
+import org.griplore.store.vocabulary.Direction;
+import org.hipparchus.stat.correlation.PearsonsCorrelation;
 import org.junit.jupiter.api.Test;
 
 /** Against the stated truth of simulated archives (all of it invented). */
@@ -46,6 +49,13 @@ class TradeoffTruthTest {
           Axis.of(y, models),
           StepAxis.of(x, steps),
           StepAxis.of(y, steps));
+    }
+
+    double[] effects(Scenario scenario, String discipline) {
+      return IntStream.of(models)
+          .mapToDouble(
+              m -> scenario.effect(scenario.model(evidence.models().get(m).name()), discipline))
+          .toArray();
     }
 
     private boolean holds(int model) {
@@ -99,6 +109,32 @@ class TradeoffTruthTest {
     assertThat(covered).isBetween(85, 99);
   }
 
+  /** As many models as the chances add up to are truly on the front, among sure ones and others. */
+  @Test
+  void theChanceOfTheFrontIsKept() {
+    double[] said = new double[3];
+    double[] held = new double[3];
+    double[] count = new double[3];
+    for (int seed = 1; seed <= 60; seed++) {
+      Scenario scenario = Scenario.drawn(seed).plain();
+      Simulated one = Simulated.of(scenario, seed);
+      double[] chance =
+          FrontChance.of(Axis.of(one.x(), one.models()), Axis.of(one.y(), one.models()), seed);
+      boolean[] truly =
+          ParetoFront.of(
+              one.effects(scenario, X), one.effects(scenario, Y), Direction.HIGH, Direction.HIGH);
+      for (int i = 0; i < chance.length; i++) {
+        int kind = chance[i] < 0.2 ? 0 : chance[i] < 0.8 ? 1 : 2;
+        said[kind] += chance[i];
+        held[kind] += truly[i] ? 1 : 0;
+        count[kind]++;
+      }
+    }
+    assertThat(held[0] / count[0]).as("surely not").isLessThan(0.01);
+    assertThat(held[1] / count[1]).as("open").isCloseTo(said[1] / count[1], within(0.1));
+    assertThat(held[2] / count[2]).as("surely").isCloseTo(said[2] / count[2], within(0.03));
+  }
+
   /** Between models: near the correlation of their true effects, whatever its sign. */
   @Test
   void theCorrelationBetweenModelsIsThatOfTheirTrueEffects() {
@@ -108,20 +144,10 @@ class TradeoffTruthTest {
       Scenario scenario = Scenario.drawn(seed).plain();
       Simulated one = Simulated.of(scenario, seed);
       Relation relation = one.relation();
-      double truth = truth(scenario, one);
+      double truth =
+          new PearsonsCorrelation().correlation(one.effects(scenario, X), one.effects(scenario, Y));
       off += Math.abs(relation.betweenModels() - truth) / archives;
     }
     assertThat(off).isLessThan(0.06);
-  }
-
-  private static double truth(Scenario scenario, Simulated one) {
-    double[] x = new double[one.models().length];
-    double[] y = new double[x.length];
-    for (int i = 0; i < x.length; i++) {
-      var model = scenario.model(one.evidence().models().get(one.models()[i]).name());
-      x[i] = scenario.effect(model, X);
-      y[i] = scenario.effect(model, Y);
-    }
-    return new org.hipparchus.stat.correlation.PearsonsCorrelation().correlation(x, y);
   }
 }

@@ -82,6 +82,7 @@ final class TradeoffCharts {
           .put("yLow", row.yLow())
           .put("yHigh", row.yHigh())
           .put("front", row.front())
+          .put("frontChance", row.frontChance())
           .put("tests", row.tests())
           .put("side", row.x() < middle ? "left" : "right")
           .put("address", Addresses.model(row.model()));
