@@ -29,8 +29,10 @@ public final class ContrastQuestion implements Question {
    *
    * @param interplay standard deviation of the interplay of model and test on the discipline's
    *     scale (log ratio, dB, points); null when it was not estimated apart from the error
+   * @param meetings the tests that held both, oldest first
    */
-  public record ContrastRow(String discipline, Difference difference, Double interplay) {}
+  public record ContrastRow(
+      String discipline, Difference difference, Double interplay, List<Meeting> meetings) {}
 
   @Override
   public String kind() {
@@ -86,7 +88,8 @@ public final class ContrastQuestion implements Question {
               difference.get(),
               net.interplay().isPresent()
                   ? (Double) Math.sqrt(net.interplay().getAsDouble())
-                  : null));
+                  : null,
+              Meeting.of(evidence, net, models.get(0), models.get(1), citations)));
       net.entries().stream()
           .filter(e -> models.contains(evidence.entries().model()[e]))
           .forEach(citations::citeEntry);
@@ -185,6 +188,7 @@ public final class ContrastQuestion implements Question {
                 "logDifference", "Log", Format.NUMBER, 4, r -> r.difference().logDifference())
             .asDetail(),
         Column.<ContrastRow>number("logSe", "Log SE", Format.NUMBER, 4, r -> r.difference().logSe())
-            .asDetail());
+            .asDetail(),
+        Column.rows("meetings", "Tests with both", Meeting.COLUMNS, ContrastRow::meetings));
   }
 }

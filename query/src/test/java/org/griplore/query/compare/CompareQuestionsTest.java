@@ -55,6 +55,27 @@ class CompareQuestionsTest {
   }
 
   @Test
+  void aContrastNamesTheTestsThatHeldBothWithTheirResults() {
+    try (TestArchive archive = chain()) {
+      Answer<?> answer =
+          archive.ask(
+              "contrast", Map.of("model", List.of("A", "B"), "discipline", List.of("wet-braking")));
+      ContrastQuestion.ContrastRow row = (ContrastQuestion.ContrastRow) answer.rows().get(0);
+      assertThat(row.meetings()).hasSize(row.difference().directTests());
+      Meeting met = row.meetings().get(0);
+      assertThat(met.test()).isEqualTo("t1");
+      assertThat(List.of(met.first(), met.second())).containsExactly(30.0, 33.0);
+      // 33/30 in deceleration, by arithmetic
+      assertThat(met.difference()).isCloseTo(10.0, within(1e-9));
+      assertThat(archive.desk().archive().originOf(met.firstResult())).isPresent();
+      Answer<?> never =
+          archive.ask(
+              "contrast", Map.of("model", List.of("A", "C"), "discipline", List.of("wet-braking")));
+      assertThat(((ContrastQuestion.ContrastRow) never.rows().get(0)).meetings()).isEmpty();
+    }
+  }
+
+  @Test
   void partsThatNothingConnectsAreNeverCompared() {
     try (TestArchive archive = chain()) {
       Answer<?> none =

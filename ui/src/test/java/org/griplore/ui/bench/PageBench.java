@@ -22,6 +22,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.zip.GZIPInputStream;
 import org.griplore.ingest.Intake;
 import org.griplore.ingest.ReadOptions;
@@ -33,7 +34,9 @@ import org.griplore.ui.web.Explorer;
 /**
  * The explorer's pages over a million results of 2,000 models in 200 lines: the time of a whole
  * request when warm, beside the JDK's own server that sends the same bytes ready made to the same
- * client; what a first visit loads; and 50 readers at once.
+ * client; what a first visit loads; and 50 readers at once. Pages are kept while the archive stays
+ * the same; {@code {another}} in an address is another model at each request, so its page is always
+ * new.
  */
 public final class PageBench {
   private static final int MODELS = 2000;
@@ -49,9 +52,11 @@ public final class PageBench {
           "/placings?discipline=wet-braking",
           "/placings?model=Maker+17+Model+17&discipline=wet-braking",
           "/model?model=Maker+17+Model+417",
+          "/model?model={another}",
           "/line?line=Maker+17+Line+17",
           "/standings?discipline=wet-braking",
           "/contrast?model=Maker+17+Model+417&model=Maker+17+Model+217",
+          "/contrast?model=Maker+17+Model+417&model={another}",
           "/generations?line=Maker+17+Line+17",
           "/coverage",
           "/coverage?sort=gaps&limit=2000",
@@ -63,6 +68,7 @@ public final class PageBench {
           "/holdings",
           "/seek?text=maekr+17",
           "/seek.json?text=model+4&limit=4",
+          "/seek.json?text={another}&limit=4",
           "/find?text=braking",
           "/origin?result=417",
           "/sources",
@@ -78,12 +84,15 @@ public final class PageBench {
   private final HttpClient client = HttpClient.newHttpClient();
   private final int port;
 
+  private final AtomicInteger another = new AtomicInteger(500);
+
   private PageBench(int port) {
     this.port = port;
   }
 
   /** Arguments: the number of rows (1,000,000 when not given). */
   public static void main(String[] arguments) throws Exception {
+    System.setProperty("sun.net.httpserver.nodelay", "true");
     int rows = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 1_000_000;
     Path folder = Files.createTempDirectory("griplore-bench-");
     Path table = folder.resolve("long.csv");
@@ -150,7 +159,9 @@ public final class PageBench {
     server.createContext(
         "/",
         exchange -> {
-          exchange.getResponseHeaders().add("Content-Encoding", "gzip");
+          if (isPacked(body)) {
+            exchange.getResponseHeaders().add("Content-Encoding", "gzip");
+          }
           exchange.sendResponseHeaders(200, body.length);
           exchange.getResponseBody().write(body);
           exchange.close();
@@ -161,6 +172,10 @@ public final class PageBench {
     } finally {
       server.stop(0);
     }
+  }
+
+  private static boolean isPacked(byte[] body) {
+    return body.length > 1 && (body[0] & 0xff) == 0x1f && (body[1] & 0xff) == 0x8b;
   }
 
   private double[] timed(int at, String page) throws Exception {
@@ -223,9 +238,11 @@ public final class PageBench {
 
   /** The bytes as sent; the page is unpacked, as a browser would. */
   private byte[] sent(int at, String page) throws IOException, InterruptedException {
+    int model = another.getAndIncrement() % MODELS;
+    String address = page.replace("{another}", name(model).replace(' ', '+'));
     HttpResponse<byte[]> answer =
         client.send(
-            HttpRequest.newBuilder(URI.create("http://localhost:" + at + page))
+            HttpRequest.newBuilder(URI.create("http://localhost:" + at + address))
                 .header("Accept-Encoding", "gzip")
                 .build(),
             HttpResponse.BodyHandlers.ofByteArray());

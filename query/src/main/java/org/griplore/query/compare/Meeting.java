@@ -1,0 +1,97 @@
+package org.griplore.query.compare;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.griplore.query.answer.Column;
+import org.griplore.query.answer.Format;
+import org.griplore.query.estimate.DisciplineArms;
+import org.griplore.query.estimate.Network;
+import org.griplore.query.evidence.Citations;
+import org.griplore.query.evidence.Evidence;
+import org.griplore.store.vocabulary.TestDate;
+
+/**
+ * A test that held both models of a contrast.
+ *
+ * @param date as exactly as known; null when not stated
+ * @param first the first model's value as the archive keeps it
+ * @param second the second model's
+ * @param difference the first less the second, plus is better, in the contrast's unit
+ * @param source number of the report of the first in the answer's sources
+ * @param firstResult number of the first's stored result
+ * @param secondResult number of the second's
+ */
+public record Meeting(
+    String test,
+    String date,
+    double first,
+    String firstUnit,
+    double second,
+    String secondUnit,
+    double difference,
+    int source,
+    long firstResult,
+    long secondResult) {
+  static final List<Column<Meeting>> COLUMNS =
+      List.of(
+          Column.of("test", "Test", Format.TEST, Meeting::test),
+          Column.of("date", "Date", Format.DATE, Meeting::date),
+          Column.number("first", "First", Format.NUMBER, 2, Meeting::first),
+          Column.of("firstUnit", "in", Format.TEXT, Meeting::firstUnit),
+          Column.of("firstResult", "First's cell", Format.RESULT, Meeting::firstResult),
+          Column.number("second", "Second", Format.NUMBER, 2, Meeting::second),
+          Column.of("secondUnit", "in", Format.TEXT, Meeting::secondUnit),
+          Column.of("secondResult", "Second's cell", Format.RESULT, Meeting::secondResult),
+          Column.number("difference", "Difference", Format.DELTA, 1, Meeting::difference),
+          Column.of("source", "Source", Format.COUNT, Meeting::source));
+
+  /** The tests that held both, oldest first. */
+  static List<Meeting> of(
+      Evidence evidence, Network network, int first, int second, Citations citations) {
+    DisciplineArms arms = network.arms();
+    Map<Integer, Integer> firstArm = new HashMap<>();
+    for (int arm = 0; arm < arms.size(); arm++) {
+      if (arms.model()[arm] == first) {
+        firstArm.put(arms.test()[arm], arm);
+      }
+    }
+    List<Meeting> meetings = new ArrayList<>();
+    for (int arm = 0; arm < arms.size(); arm++) {
+      Integer other = arms.model()[arm] == second ? firstArm.get(arms.test()[arm]) : null;
+      if (other != null) {
+        meetings.add(meeting(evidence, network, other, arm, citations));
+      }
+    }
+    meetings.sort(
+        java.util.Comparator.comparing(
+                Meeting::date, java.util.Comparator.nullsLast(java.util.Comparator.naturalOrder()))
+            .thenComparing(Meeting::test));
+    return meetings;
+  }
+
+  private static Meeting meeting(
+      Evidence evidence, Network network, int first, int second, Citations citations) {
+    DisciplineArms arms = network.arms();
+    var test = evidence.tests().get(arms.test()[first]);
+    TestDate date = test.details().date();
+    int firstRow = arms.result()[first];
+    int secondRow = arms.result()[second];
+    return new Meeting(
+        test.key(),
+        date == null ? null : date.text(),
+        evidence.results().value()[firstRow],
+        unit(evidence, firstRow),
+        evidence.results().value()[secondRow],
+        unit(evidence, secondRow),
+        network.measure().shown(arms.y()[first] - arms.y()[second]),
+        citations.citeEntry(arms.entry()[first]),
+        evidence.results().id()[firstRow],
+        evidence.results().id()[secondRow]);
+  }
+
+  private static String unit(Evidence evidence, int result) {
+    return evidence.units().get(evidence.results().unit()[result]);
+  }
+}
