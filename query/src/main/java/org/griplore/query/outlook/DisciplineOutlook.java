@@ -11,6 +11,7 @@ import org.griplore.query.statistics.Tails;
  * @param spreads how far things differ
  * @param contrasts differences it rests on
  * @param tests tests it rests on
+ * @param leftOut tests of a large archive that it does not rest on
  * @param field the models that something is known of, by position in the evidence
  * @param basis what each rests on
  * @param results their results in a new test, each less the mean of the field
@@ -20,6 +21,7 @@ record DisciplineOutlook(
     Spreads spreads,
     int contrasts,
     int tests,
+    int leftOut,
     int[] field,
     Basis[] basis,
     Levels results,
@@ -37,7 +39,7 @@ record DisciplineOutlook(
    * @return empty when the tests are too few or alike, or fewer than two of the models are known
    */
   static Optional<DisciplineOutlook> of(Descent descent, List<Round> all, int[] asked) {
-    List<Round> rounds = PastPredictions.newest(descent, all, WORK);
+    List<Round> rounds = Affordable.about(descent, all, asked, WORK);
     int contrasts = rounds.stream().mapToInt(Round::contrasts).sum();
     Basis[] basis = basis(descent, rounds, asked);
     List<Integer> known = new ArrayList<>();
@@ -50,7 +52,7 @@ record DisciplineOutlook(
       return Optional.empty();
     }
     Spreads spreads =
-        SpreadSearch.of(descent, PastPredictions.newest(descent, rounds, SEARCH_WORK), null);
+        SpreadSearch.of(descent, Affordable.newest(descent, rounds, SEARCH_WORK), null);
     if (spreads == null) {
       return Optional.empty();
     }
@@ -70,6 +72,7 @@ record DisciplineOutlook(
             spreads,
             contrasts,
             rounds.size(),
+            all.size() - rounds.size(),
             field,
             known.stream().map(i -> basis[i]).toArray(Basis[]::new),
             belief.levels(field).results(variance).lessMean(),

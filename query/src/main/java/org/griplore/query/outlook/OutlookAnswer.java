@@ -95,6 +95,7 @@ final class OutlookAnswer {
     Levels results = outlook.results();
     FieldPlaces places = FieldPlaces.of(results, top, itsSeed);
     int field = outlook.field().length;
+    excluded.add("older tests of a large archive", outlook.leftOut());
     excluded.add("tyres of which nothing is known in a discipline", asked.length - field);
     List<OutlookRow> told = new ArrayList<>();
     for (int i = 0; i < field; i++) {

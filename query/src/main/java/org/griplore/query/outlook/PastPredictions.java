@@ -53,27 +53,11 @@ final class PastPredictions {
   static Tally of(Descent descent, List<Round> all, Exclusions excluded) {
     List<Round> dated = all.stream().filter(round -> round.first() != null).toList();
     excluded.add("tests without a date", all.size() - dated.size());
-    List<Round> newest = newest(descent, dated, WORK);
+    List<Round> newest = Affordable.newest(descent, dated, WORK);
     excluded.add("oldest tests of a large archive", dated.size() - newest.size());
     PastPredictions past = new PastPredictions(descent, newest);
     past.run(excluded);
     return past.tally;
-  }
-
-  /** The newest tests that can be taken in with this much work. */
-  static List<Round> newest(Descent descent, List<Round> rounds, double work) {
-    int[] held = new Needed(descent, rounds, new int[0]).held();
-    double sum = 0;
-    int from = rounds.size();
-    while (from > 0) {
-      double size = held[from - 1] + Descent.GROUPS + 1;
-      sum += size * size * rounds.get(from - 1).models().length;
-      if (sum > work) {
-        break;
-      }
-      from--;
-    }
-    return rounds.subList(from, rounds.size());
   }
 
   private void run(Exclusions excluded) {
@@ -119,7 +103,8 @@ final class PastPredictions {
     }
     soughtAt = contrasts;
     Spreads found =
-        SpreadSearch.of(descent, newest(descent, rounds.subList(0, taken), SEARCH_WORK), spreads);
+        SpreadSearch.of(
+            descent, Affordable.newest(descent, rounds.subList(0, taken), SEARCH_WORK), spreads);
     if (found == null) {
       return false;
     }

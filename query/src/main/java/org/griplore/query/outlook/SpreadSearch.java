@@ -6,8 +6,8 @@ import java.util.List;
  * How far lines, steps and results differ, by the restricted likelihood of the differences inside
  * tests (each test given all before it), with a weak prior: each standard deviation is log-normal
  * around half the spread within tests, a factor e either way being one standard deviation. The
- * prior keeps a spread that few tests tell of from being nothing or endless (Chung, Rabe-Hesketh,
- * Dorie, Gelman and Liu 2013, Psychometrika 78:685); it is worth one observation.
+ * prior keeps a spread that few tests tell of from being nothing or endless (after Chung,
+ * Rabe-Hesketh, Dorie, Gelman and Liu 2013, Psychometrika 78:685); many tests outweigh it.
  *
  * <p>The scatter of runs is not sought: it is pooled over results that tell it.
  */

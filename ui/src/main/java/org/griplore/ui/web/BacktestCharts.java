@@ -24,7 +24,7 @@ final class BacktestCharts {
       add(values, backtest, 0.95, backtest.coverage95());
     }
     String title =
-        "Dots: share of results that the 50, 80 and 95 % intervals held, the darker the wider."
+        "Dots: share of results that the 50, 80 and 95 % intervals held, the stronger the wider."
             + " Upright lines: what they were meant to hold. Few results scatter widely around it.";
     int height = ROW_HEIGHT * answer.rows().size() + AXIS;
     return List.of(

@@ -40,7 +40,7 @@ final class ReweighCharts {
       }
     }
     String title =
-        "Bar: share of all weightings that put a model among the first %d, the first place darkest."
+        "Bar: share of all weightings that put a model among the first %d, the first place strongest."
                 .formatted(top)
             + " Upright stroke: its share of tests under the weights of the question."
             + (drawn.size() < answer.rows().size()
