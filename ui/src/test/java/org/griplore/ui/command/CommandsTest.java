@@ -83,6 +83,29 @@ class CommandsTest {
   }
 
   @Test
+  void tradeoffAndDependsFollowTheContract() throws IOException {
+    Run run = ask("tradeoff", "wet-braking", "rolling-resistance", "--format", "json");
+    assertThat(run.code()).isZero();
+    JsonNode tradeoff = JSON.readTree(run.out());
+    assertThat(tradeoff.at("/rows/0").fieldNames())
+        .toIterable()
+        .contains("model", "x", "y", "xSe", "ySe", "front", "dx", "dy", "improvedBoth");
+    assertThat(tradeoff.at("/relation").fieldNames())
+        .toIterable()
+        .contains("withinTests", "low", "high", "tests", "betweenModels", "betweenSteps");
+    assertThat(tradeoff.at("/relation/steps").asInt()).isEqualTo(tradeoff.at("/steps").size());
+    run = ask("depends", "all-season", "summer", "--on", "temperature", "--format", "json");
+    assertThat(run.code()).isZero();
+    JsonNode depends = JSON.readTree(run.out()).at("/rows/0");
+    assertThat(depends.fieldNames())
+        .toIterable()
+        .contains("moderator", "slope", "se", "low", "high", "p", "tests", "unit");
+    assertThat(depends.at("/moderator").asText()).isEqualTo("temperature");
+    assertThat(depends.at("/unit").asText()).isEqualTo("% per 10 K");
+    assertThat(depends.at("/points").size()).isEqualTo(depends.at("/tests").asInt());
+  }
+
+  @Test
   void aPlaceLeadsToItsCell() throws IOException {
     JsonNode place =
         JSON.readTree(ask("placings", "Velmora Aurelis 4", "--format", "json").out())
@@ -127,6 +150,10 @@ class CommandsTest {
         "test,no-such-test|No test has the key",
         "standings,--discipline,swimming|Option `discipline`",
         "contrast,Velmora Aurelis 4|two models",
+        "tradeoff,wet-braking|two disciplines",
+        "tradeoff,wet-braking,overall|weights",
+        "depends,summer,Velmora Aurelis 4,wear|two sides",
+        "depends,all-season,summer,--on,wind|one of rim, width, mass, temperature, year",
         "outlook,--models,Velmora Aurelis 6|a field of two",
         "outlook|needs MODEL",
         "reweigh,--weights,wet-braking=0|at least one weight above zero",
