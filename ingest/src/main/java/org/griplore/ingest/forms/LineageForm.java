@@ -122,7 +122,12 @@ public final class LineageForm {
                     + " ("
                     + assumed.by().reason()
                     + ")",
-                "give it as an alias in the lineage table to say so, or correct the name"));
+                "decide it once: `griplore settle \""
+                    + name
+                    + "\" --same-as \""
+                    + assumed.model()
+                    + "\"`, or `--new` for a model of its own; or give it as an alias in the lineage"
+                    + " table"));
   }
 
   private LineageRow row(List<GridCell> row) {

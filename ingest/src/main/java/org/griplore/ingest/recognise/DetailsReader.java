@@ -169,7 +169,10 @@ public final class DetailsReader {
           Finding.Kind.ASSUMED,
           text,
           "taken as day before month: " + date.get().date(),
-          "write the date as " + date.get().date() + " if this is right, or the other way round");
+          "write the date as "
+              + date.get().date()
+              + " if this is right, or the other way round, or say how dates are written in a map:"
+              + " `griplore add FILE --map MAP`");
     }
     return date.get().date();
   }

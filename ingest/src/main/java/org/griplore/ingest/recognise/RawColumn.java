@@ -120,7 +120,8 @@ final class RawColumn {
               cells[i],
               cells[i].text(),
               "taken as " + plain(fits.value()) + ", what is usual in the discipline",
-              "write it without a mark for thousands"));
+              "write it without a mark for thousands, or say what the mark is in a map: `griplore add"
+                  + " FILE --map MAP`"));
     } else {
       findings.add(
           new FoundThing(
@@ -128,7 +129,8 @@ final class RawColumn {
               cells[i],
               cells[i].text(),
               "a number that can be read in one way only; it was not taken",
-              "write it without a mark for thousands"));
+              "write it without a mark for thousands, or say what the mark is in a map: `griplore add"
+                  + " FILE --map MAP`"));
     }
   }
 

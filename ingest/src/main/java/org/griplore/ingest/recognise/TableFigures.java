@@ -122,7 +122,8 @@ public final class TableFigures {
               first,
               "columns of whole numbers from 1, without units",
               "places in each discipline",
-              "write the unit into the header if these are values"));
+              "if these are values, write the unit into the header, or say it in a map:"
+                  + " `griplore add FILE --map MAP`"));
     }
     return ranks;
   }

@@ -248,6 +248,6 @@ final class UnitDecision {
             expected,
             "write the unit into the header, like \"Wet braking (m)\", or give it as `unit "
                 + role.discipline().key()
-                + "`"));
+                + "`, or say it in a map: `griplore add FILE --map MAP`"));
   }
 }

@@ -3,6 +3,8 @@ package org.griplore.query.browse;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Asked;
 import org.griplore.query.answer.Column;
@@ -14,7 +16,9 @@ import org.griplore.query.question.Desk;
 import org.griplore.query.question.Question;
 import org.griplore.store.archive.FindingRecord;
 import org.griplore.store.vocabulary.Cell;
+import org.griplore.store.vocabulary.Decision;
 import org.griplore.store.vocabulary.Finding;
+import org.griplore.store.vocabulary.NameKey;
 
 /** Lists what was not understood in the sources, or understood only by assuming something. */
 public final class FindingsQuestion implements Question {
@@ -49,12 +53,20 @@ public final class FindingsQuestion implements Question {
     String file = choices.text("file");
     Exclusions excluded = new Exclusions();
     List<FindingRecord> rows = new ArrayList<>();
+    Set<String> decided =
+        desk.archive().decisions().stream()
+            .filter(decision -> decision.topic() == Decision.Topic.MEANING)
+            .map(Decision::key)
+            .collect(Collectors.toSet());
     for (FindingRecord finding : desk.archive().findings()) {
       String kind = finding.finding().kind().key().replace(' ', '-');
       if (!kinds.isEmpty() && !kinds.contains(kind)) {
         excluded.add("findings of another sort");
       } else if (file != null && !file.equals(finding.file())) {
         excluded.add("findings in other files");
+      } else if (isOnName(finding.finding())
+          && decided.contains(NameKey.of(finding.finding().found()))) {
+        excluded.add("names that were decided since");
       } else {
         rows.add(finding);
       }
@@ -67,6 +79,12 @@ public final class FindingsQuestion implements Question {
         excluded.list(),
         List.of(),
         List.of());
+  }
+
+  /** A decided name is never asked about again. */
+  private static boolean isOnName(Finding finding) {
+    return finding.kind() == Finding.Kind.NEW_NAME
+        || finding.kind() == Finding.Kind.ASSUMED && finding.remedy().contains("`griplore settle ");
   }
 
   private static List<Column<FindingRecord>> columns() {

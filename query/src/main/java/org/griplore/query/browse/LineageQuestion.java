@@ -2,6 +2,7 @@ package org.griplore.query.browse;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.griplore.query.answer.Answer;
@@ -88,7 +89,8 @@ public final class LineageQuestion implements Question {
         facts,
         List.of(),
         List.of(),
-        List.of());
+        List.of(),
+        Map.of("model", model.name()));
   }
 
   private static boolean means(Desk desk, Decision decision, int model) {

@@ -11,6 +11,7 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +22,7 @@ import org.griplore.store.vocabulary.Refusal;
 import org.griplore.ui.render.JsonAnswer;
 import org.griplore.ui.render.OutputFormat;
 import org.griplore.ui.render.TerminalStyle;
+import org.griplore.ui.settle.SettleQuestion;
 
 /** The web explorer: every route is in {@link #routes}. */
 public final class Explorer implements AutoCloseable {
@@ -31,6 +33,7 @@ public final class Explorer implements AutoCloseable {
   private final WriteGate writing;
   private final AddPages adding;
   private final NotePages noting;
+  private final SettlePages settling;
 
   /** An explorer that only reads; {@link #start} opens it. Closing leaves the desk open. */
   public Explorer(Desk desk) {
@@ -48,10 +51,11 @@ public final class Explorer implements AutoCloseable {
   private Explorer(Desk desk, WriteGate writing, Clock clock) {
     this.desk = desk;
     this.writing = writing;
-    this.pages = new Pages(desk);
+    this.pages = new Pages(desk, writing);
     this.adding = new AddPages(desk, pages, writing, clock);
     this.kept = new KeptPages(desk.archive()::stamp);
     this.noting = new NotePages(desk, pages, writing, clock);
+    this.settling = new SettlePages(desk, clock);
     this.server =
         Javalin.create(
             config -> {
@@ -79,7 +83,9 @@ public final class Explorer implements AutoCloseable {
           html(context, kept.at("/", pages::start));
         });
     read(routes, "/favicon.ico", context -> context.redirect("/static/icon.svg"));
-    for (Question question : Questions.all()) {
+    List<Question> questions = new ArrayList<>(Questions.all());
+    questions.add(new SettleQuestion());
+    for (Question question : questions) {
       read(routes, "/" + question.kind(), context -> page(context, question));
       for (OutputFormat format : OutputFormat.values()) {
         read(
@@ -96,6 +102,8 @@ public final class Explorer implements AutoCloseable {
     read(routes, "/added", context -> html(context, adding.added(context)));
     read(routes, "/note", context -> html(context, noting.empty(context)));
     writing.write(routes, "/note", context -> again(context, noting.add(context)));
+    writing.write(routes, "/settle", settling::settle);
+    writing.write(routes, "/lineage", settling::descent);
     routes.exception(Gate.TurnedAway.class, this::turnAway);
     routes.exception(Refusal.class, (refusal, context) -> refuse(context, refusal));
     routes.exception(Exception.class, this::fail);

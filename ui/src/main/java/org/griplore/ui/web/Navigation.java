@@ -21,6 +21,7 @@ public final class Navigation {
           new Link("models", "Models"),
           new Link("coverage", "Coverage"),
           new Link("find", "Notes"),
+          new Link("settle", "Names"),
           new Link("sources", "Sources"),
           new Link("findings", "Findings"),
           new Link("add", "Add"));

@@ -3,6 +3,7 @@ package org.griplore.ui.web;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,11 +18,13 @@ final class Pages {
       TemplateEngine.createPrecompiled(
           null, ContentType.Html, Pages.class.getClassLoader(), "org.griplore.ui.pages");
   private final Desk desk;
+  private final WriteGate writing;
   private final Offers offers;
   private final Citation citation;
 
-  Pages(Desk desk) {
+  Pages(Desk desk, WriteGate writing) {
     this.desk = desk;
+    this.writing = writing;
     this.offers = new Offers(desk);
     this.citation = new Citation(desk.archive());
   }
@@ -65,6 +68,8 @@ final class Pages {
           render("models.jte", Map.of("view", view, "lineage", LineageView.of(view.answer())));
       case "origin" ->
           render("origin.jte", Map.of("view", view, "origin", OriginView.of(view.answer(), desk)));
+      case "settle" -> settle(view);
+      case "lineage" -> descent(view);
       default -> render("answer.jte", Map.of("view", view));
     };
   }
@@ -88,6 +93,29 @@ final class Pages {
         Questions.of("find").orElseThrow(),
         desk,
         Map.of("text", List.of("*"), "test", given.get("test")));
+  }
+
+  private String settle(AnswerView view) {
+    Map<String, Object> shown = withForms(view);
+    shown.put("names", view.answer().rows());
+    shown.put("made", SettlePages.made(desk));
+    return render("settle.jte", shown);
+  }
+
+  private String descent(AnswerView view) {
+    Map<String, Object> shown = withForms(view);
+    shown.put("model", view.answer().relations().get("model"));
+    shown.put("facts", view.answer().rows());
+    return render("descent.jte", shown);
+  }
+
+  private Map<String, Object> withForms(AnswerView view) {
+    Map<String, Object> shown = new HashMap<>();
+    shown.put("view", view);
+    shown.put("models", offers.models());
+    shown.put("token", writing.token());
+    shown.put("closed", writing.whyClosed());
+    return shown;
   }
 
   private AnswerView view(Question question, Map<String, List<String>> given, boolean whole) {

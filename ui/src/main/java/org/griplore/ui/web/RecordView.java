@@ -110,6 +110,7 @@ public record RecordView(
     known
         .followedBy()
         .forEach(next -> ways.put("Against " + next, contrast(known.model(), next, filters)));
+    ways.put("Descent, and who says so", Addresses.of("lineage", Map.of("model", model)));
     return ways;
   }
 

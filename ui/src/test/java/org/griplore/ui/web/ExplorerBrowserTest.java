@@ -164,6 +164,8 @@ class ExplorerBrowserTest {
         "/find?text=braking",
         "/origin?result=752",
         "/sources",
+        "/settle",
+        "/lineage?model=Velmora+Aurelis+4",
         "/seek?text=velmroa",
         "/findings"
       })
@@ -242,6 +244,8 @@ class ExplorerBrowserTest {
     "/tests, false",
     "/test?test=own-2021-2, true",
     "/models, false",
+    "/settle, false",
+    "/lineage?model=Velmora+Aurelis+4, true",
     "/find?text=braking, true",
     "/origin?result=752, true",
     "/findings, false"
