@@ -6,7 +6,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import org.griplore.ingest.forms.ReductionSettings;
 import org.griplore.ingest.grid.GridCell;
 import org.griplore.ingest.recognise.DetailLines;
 import org.griplore.store.vocabulary.Refusal;
@@ -39,7 +41,7 @@ final class Sidecar {
       int number = 0;
       for (String line : Files.readAllLines(file)) {
         number++;
-        if (!line.isBlank()) {
+        if (!line.isBlank() && !isSetting(line)) {
           lines.add(List.of(GridCell.of(number, 1, line.strip())));
         }
       }
@@ -54,6 +56,17 @@ final class Sidecar {
     } catch (IOException e) {
       throw new Refusal(file + " cannot be read: expected text in UTF-8.", e);
     }
+  }
+
+  /** How a log is to be reduced may stand there too. */
+  private boolean isSetting(String line) {
+    int colon = line.indexOf(':');
+    String topic = colon < 0 ? "" : line.substring(0, colon).strip().toLowerCase(Locale.ROOT);
+    if (!ReductionSettings.isTopic(topic)) {
+      return false;
+    }
+    details.put(topic, line.substring(colon + 1).strip());
+    return true;
   }
 
   /** These details, with what the user said counting first. */

@@ -25,7 +25,9 @@ import org.griplore.store.vocabulary.Refusal;
  *   <li>{@code coast-by: C1}, levels at the reference speed and 20 degrees Celsius of the road
  * </ul>
  */
-final class ReductionSettings {
+public final class ReductionSettings {
+  private static final Pattern TOPIC =
+      Pattern.compile("(window|level|drift|drift limit|open end|coast-by)( [a-z][a-z-]*)?");
   private static final Pattern WINDOW =
       Pattern.compile("(\\d+(?:\\.\\d+)?)\\s*(?:-|\u2013|to)\\s*(\\d+(?:\\.\\d+)?)\\s*(?:km/h)?");
   private static final Pattern PER_CENT = Pattern.compile("(\\d+(?:\\.\\d+)?)\\s*%");
@@ -38,6 +40,11 @@ final class ReductionSettings {
     this.discipline = discipline;
     this.given = given;
     this.options = ReductionOptions.ofDiscipline(discipline);
+  }
+
+  /** Whether these words before a colon are a setting, with a discipline behind it or without. */
+  public static boolean isTopic(String words) {
+    return TOPIC.matcher(words).matches();
   }
 
   /**

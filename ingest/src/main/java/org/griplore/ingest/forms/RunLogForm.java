@@ -224,7 +224,11 @@ public final class RunLogForm {
       return number.value();
     }
     if (!(read instanceof NumberReader.Reading.Missing)) {
-      notRead(cell, "a number");
+      notRead(
+          cell,
+          read instanceof NumberReader.Reading.NotFinished
+              ? "a number; taken as broken off"
+              : "a number");
     }
     return null;
   }

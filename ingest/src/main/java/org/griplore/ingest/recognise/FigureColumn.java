@@ -52,7 +52,7 @@ public final class FigureColumn {
       return new ReadFigure(value, null, null, raw.cells[row], raw.rules[row], List.of());
     }
     Unit own = raw.units[row];
-    Unit given = unit.unit() == null ? own : unit.unit();
+    Unit given = unit.unit() == null || isClock(own) ? own : unit.unit();
     if (given == null) {
       return refused(row, Finding.Kind.CONFLICT, "a unit, as other cells of the column have one");
     }
@@ -69,6 +69,11 @@ public final class FigureColumn {
       return refused(row, Finding.Kind.NOT_READ, "a value above zero");
     }
     return kept(row, value, given);
+  }
+
+  /** A time written as 1:23.4 is in seconds, also under a head that says minutes. */
+  private boolean isClock(Unit own) {
+    return own == Unit.SECOND && unit.unit() == Unit.MINUTE;
   }
 
   /** A bare per cent sign or "points" leave open of what. */

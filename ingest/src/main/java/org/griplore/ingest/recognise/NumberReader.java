@@ -1,10 +1,12 @@
 package org.griplore.ingest.recognise;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.griplore.store.vocabulary.Unit;
 import org.griplore.store.vocabulary.UnitWords;
 
 /** Reads numbers as people write them in tables. */
@@ -66,6 +68,15 @@ public final class NumberReader {
           "^(?<currency>[\u20ac\u00a3$]|EUR|GBP|USD|SEK|CHF)?\\s*(?<sign>[-+\u2212])?\\s*"
               + "(?<digits>\\d(?:[\\d.,]|[ \u00a0\u202f'\u2019](?=\\d{3}))*|[.,]\\d+)\\s*(?<rest>.*)$");
 
+  /** A lap time as timekeepers write it: {@code 1:23.4}, {@code 1:23,40}, {@code 2:05 min}. */
+  private static final Pattern CLOCK =
+      Pattern.compile(
+          "(?<minutes>\\d{1,3}):(?<seconds>[0-5]\\d)(?:[.,](?<fraction>\\d{1,4}))?"
+              + "(?:\\s*(?:min\\.?|m:s|min:s|s))?");
+
+  private static final Optional<UnitWords.Recognised> SECONDS =
+      Optional.of(new UnitWords.Recognised(Unit.SECOND, "m:s", false));
+
   private final DecimalMark mark;
 
   /** Reads the numbers of a table with this decimal mark. */
@@ -112,6 +123,11 @@ public final class NumberReader {
       marked = marked.substring(0, footnote.start()).strip();
       add(rules, "footnote mark left out");
     }
+    Matcher clock = CLOCK.matcher(marked);
+    if (clock.matches()) {
+      add(rules, "minutes and seconds to seconds");
+      return new Reading.Number(seconds(clock), SECONDS, rules.toString(), false);
+    }
     Matcher number = NUMBER.matcher(marked);
     if (!number.matches()) {
       return new Reading.NotNumber("a number");
@@ -126,6 +142,15 @@ public final class NumberReader {
       return new Reading.NotNumber("a number, or a number with its unit");
     }
     return value(number, unit, rules);
+  }
+
+  /** A time has one mark between seconds and their fraction, so that no mark is in doubt. */
+  private static double seconds(Matcher clock) {
+    String fraction = clock.group("fraction") == null ? "" : "." + clock.group("fraction");
+    long whole = 60 * Long.parseLong(clock.group("minutes"));
+    return new BigDecimal(clock.group("seconds") + fraction)
+        .add(BigDecimal.valueOf(whole))
+        .doubleValue();
   }
 
   /** {@code m/s2} may be written with a raised two, which is no footnote. */

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.griplore.store.tyre.LabelEra;
 import org.griplore.store.tyre.TyreClass;
 import org.griplore.store.tyre.WetGripClass;
+import org.griplore.store.tyre.WetGripIndex;
 import org.griplore.store.vocabulary.Refusal;
 import org.griplore.store.vocabulary.Step;
 import org.griplore.store.vocabulary.Unit;

@@ -54,7 +54,8 @@ final class Ladder {
     return table.rungs(at);
   }
 
-  private static int position(Evidence evidence, long result) {
+  /** The position of a result in the evidence of now; -1 for a reading that was replaced. */
+  static int position(Evidence evidence, long result) {
     for (int i = 0; i < evidence.results().count(); i++) {
       if (evidence.results().id()[i] == result) {
         return i;

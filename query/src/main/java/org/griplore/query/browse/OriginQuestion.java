@@ -2,11 +2,14 @@ package org.griplore.query.browse;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Asked;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.evidence.Evidence;
+import org.griplore.query.label.LabelClaim;
+import org.griplore.query.label.Labels;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
 import org.griplore.query.question.Desk;
@@ -66,6 +69,7 @@ public final class OriginQuestion implements Question {
     List<OriginRow> rows = new ArrayList<>();
     List<String> told = new ArrayList<>();
     List<String> caveats = new ArrayList<>();
+    List<LabelClaim> labels = new ArrayList<>();
     for (String number : choices.all("result")) {
       if (!number.matches("\\d{1,18}")) {
         throw Choices.refusal("result", number, "a whole number");
@@ -76,6 +80,10 @@ public final class OriginQuestion implements Question {
               origin -> {
                 rows.addAll(rows(origin, desk.evidence()));
                 told.add(sentence(origin));
+                int at = Ladder.position(desk.evidence(), origin.result());
+                if (at >= 0) {
+                  Labels.ofResult(desk, at).ifPresent(labels::add);
+                }
                 if (origin.revision().supersededBy() != null) {
                   caveats.add(
                       "%s has been read again since: this figure is of reading %d."
@@ -84,6 +92,7 @@ public final class OriginQuestion implements Question {
               },
               () -> told.add("The archive has no result number " + number + "."));
     }
+    labels.stream().map(LabelClaim::sentence).forEach(caveats::add);
     return new Answer<>(
         new Asked(kind(), "Where does this figure come from?", choices.given()),
         String.join(" ", told),
@@ -91,7 +100,8 @@ public final class OriginQuestion implements Question {
         rows,
         List.of(),
         caveats,
-        List.of());
+        List.of(),
+        Map.of("labels", labels));
   }
 
   private static String sentence(ResultOrigin origin) {

@@ -14,6 +14,8 @@ import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
 import org.griplore.query.evidence.TestKeys;
+import org.griplore.query.label.LabelClaim;
+import org.griplore.query.label.Labels;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
 import org.griplore.query.question.CommonOptions;
@@ -80,7 +82,7 @@ public final class TestQuestion implements Question {
         excluded.list(),
         caveats,
         citations.list(),
-        details(record));
+        details(record, Labels.ofTest(desk, test)));
   }
 
   private static String summary(TestRecord test, List<TyreRow> rows, List<String> disciplines) {
@@ -100,7 +102,7 @@ public final class TestQuestion implements Question {
         .formatted(what, when, size, rows.size(), disciplines.size(), best);
   }
 
-  private static Map<String, Object> details(TestRecord test) {
+  private static Map<String, Object> details(TestRecord test, List<LabelClaim> labels) {
     Details details = test.details();
     Map<String, Object> told = new TreeMap<>();
     put(told, "date", details.date() == null ? null : details.date().text());
@@ -114,6 +116,7 @@ public final class TestQuestion implements Question {
     put(told, "venue", details.venue());
     put(told, "surfaceC", details.surfaceC());
     put(told, "airC", details.airC());
+    told.put("labels", labels);
     return told;
   }
 

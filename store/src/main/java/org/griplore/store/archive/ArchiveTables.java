@@ -21,6 +21,7 @@ public final class ArchiveTables implements AutoCloseable {
     this.connection = connection;
     List<TableQuery> all = new ArrayList<>(new SourceTables(connection).all());
     all.addAll(new TestTables(connection).all());
+    all.addAll(new ReductionTables(connection).all());
     all.forEach(query -> queries.put(query.table().name(), query));
   }
 

@@ -33,6 +33,9 @@ class ArchiveTablesTest {
           Map.entry("result", "results"),
           Map.entry("result_step", "result_steps"),
           Map.entry("run", "runs"),
+          Map.entry("reduction", "reductions"),
+          Map.entry("reduced_set", "reduced_sets"),
+          Map.entry("reduced_run", "reduced_runs"),
           Map.entry("note", "notes"),
           Map.entry("finding", "findings"));
 

@@ -15,6 +15,7 @@ import org.griplore.ui.render.Shown;
  * @param details what is known of it, by name
  * @param tyres the models that differences can be shown to
  * @param reference the model chosen; null when they are to the best
+ * @param labels what the tyre label would say
  * @param runs its logged runs
  * @param notes the test's notes
  * @param allNotes where all of them are; null when they are all here
@@ -24,6 +25,7 @@ public record TestView(
     Map<String, String> details,
     List<String> tyres,
     String reference,
+    LabelsView labels,
     RunLogView runs,
     List<FindView.Hit> notes,
     String allNotes) {
@@ -63,6 +65,7 @@ public record TestView(
             .sorted()
             .toList(),
         asked.containsKey("reference") ? asked.get("reference").get(0) : null,
+        LabelsView.of(test),
         RunLogView.of(log),
         new ArrayList<>(FindView.hits(notes)),
         notes.excluded().isEmpty() ? null : Addresses.page(notes.asked()));

@@ -1,9 +1,11 @@
-package org.griplore.ingest.reduce;
+package org.griplore.store.tyre;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.griplore.store.vocabulary.Authority;
+import org.griplore.store.vocabulary.Problem;
+import org.griplore.store.vocabulary.Refusal;
 import org.griplore.store.vocabulary.Step;
 import org.griplore.store.vocabulary.Unit;
 
@@ -22,7 +24,8 @@ public record WetGripIndex(double testIndex, List<Term> terms, String edition) {
   /** The label's index is the test's less this (1235/2011 annex I part B 3; 2020/740 part B 2). */
   private static final double TEST_TO_LABEL = 0.03;
 
-  private static final String TEXT_OF_2011 =
+  /** The 2011 text, and how sure its coefficients are. */
+  public static final String TEXT_OF_2011 =
       "Regulation (EC) 1222/2009 annex V, 2011 text; coefficients " + Authority.MEMORY.words();
 
   /** A part of the index. */
@@ -64,7 +67,7 @@ public record WetGripIndex(double testIndex, List<Term> terms, String edition) {
 
   /** Braking force coefficient of a mean deceleration in m/s2, all tyres under test alike. */
   public static double coefficient(double deceleration) {
-    return Place.positive(deceleration, "deceleration", "braking force coefficient") / GRAVITY;
+    return positive(deceleration, "deceleration", "braking force coefficient") / GRAVITY;
   }
 
   /**
@@ -76,9 +79,9 @@ public record WetGripIndex(double testIndex, List<Term> terms, String edition) {
    */
   public static WetGripIndex of2011(
       double candidate, double reference, double surfaceC, Use use, Method method) {
-    Place.positive(candidate, "candidate coefficient", "wet grip index");
-    Place.positive(reference, "reference coefficient", "wet grip index");
-    Place.finite(surfaceC, "surface temperature", "wet grip index");
+    positive(candidate, "candidate coefficient", "wet grip index");
+    positive(reference, "reference coefficient", "wet grip index");
+    finite(surfaceC);
     return of(
         TEXT_OF_2011,
         new Term("1.25 x candidate / reference", 1.25 * candidate / reference),
@@ -98,10 +101,10 @@ public record WetGripIndex(double testIndex, List<Term> terms, String edition) {
       double surfaceC,
       double textureDepthMm,
       DifferenceCoefficients by) {
-    Place.positive(candidate, "candidate coefficient", "wet grip index");
-    Place.positive(reference, "reference coefficient", "wet grip index");
-    Place.finite(surfaceC, "surface temperature", "wet grip index");
-    Place.positive(textureDepthMm, "texture depth", "wet grip index");
+    positive(candidate, "candidate coefficient", "wet grip index");
+    positive(reference, "reference coefficient", "wet grip index");
+    finite(surfaceC);
+    positive(textureDepthMm, "texture depth", "wet grip index");
     double warmer = surfaceC - by.temperatureC();
     double factor = by.factor();
     return of(
@@ -133,9 +136,9 @@ public record WetGripIndex(double testIndex, List<Term> terms, String edition) {
       String source) {
     /** Checks that the source is told. */
     public DifferenceCoefficients {
-      Place.positive(factor, "factor", "wet grip coefficients");
+      positive(factor, "factor", "wet grip coefficients");
       if (source == null || source.isBlank()) {
-        throw Place.refusal("wet grip coefficients", "no source", "the text they are from");
+        throw refusal("wet grip coefficients", "no source", "the text they are from");
       }
     }
   }
@@ -166,5 +169,23 @@ public record WetGripIndex(double testIndex, List<Term> terms, String edition) {
     }
     steps.add(Step.of("label: less 0.03", sum, Unit.NUMBER, labelIndex(), Unit.NUMBER));
     return steps;
+  }
+
+  private static double positive(double value, String what, String where) {
+    if (!(value > 0) || !Double.isFinite(value)) {
+      throw refusal(where, what + " " + value, "a " + what + " above 0");
+    }
+    return value;
+  }
+
+  private static void finite(double surfaceC) {
+    if (!Double.isFinite(surfaceC)) {
+      throw refusal("wet grip index", "surface temperature " + surfaceC, "a number");
+    }
+  }
+
+  private static Refusal refusal(String where, String found, String expected) {
+    return new Refusal(
+        where + ": found " + found + ", expected " + expected, new Problem(where, found, expected));
   }
 }
