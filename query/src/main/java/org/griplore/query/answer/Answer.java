@@ -16,6 +16,7 @@ import java.util.Map;
  * @param caveats what to be careful about, in sentences
  * @param sources the test reports behind the rows
  * @param relations figures about the rows as a whole, by key (may be empty)
+ * @param footnotes what figures refer to by number (may be empty)
  */
 public record Answer<R>(
     Asked asked,
@@ -25,7 +26,8 @@ public record Answer<R>(
     List<Exclusion> excluded,
     List<String> caveats,
     List<SourceReference> sources,
-    Map<String, Object> relations) {
+    Map<String, Object> relations,
+    List<Footnote> footnotes) {
   /** Keeps the lists from changing. */
   public Answer {
     columns = List.copyOf(columns);
@@ -34,6 +36,20 @@ public record Answer<R>(
     caveats = List.copyOf(caveats);
     sources = List.copyOf(sources);
     relations = Map.copyOf(relations);
+    footnotes = List.copyOf(footnotes);
+  }
+
+  /** An answer without footnotes. */
+  public Answer(
+      Asked asked,
+      String summary,
+      List<Column<R>> columns,
+      List<R> rows,
+      List<Exclusion> excluded,
+      List<String> caveats,
+      List<SourceReference> sources,
+      Map<String, Object> relations) {
+    this(asked, summary, columns, rows, excluded, caveats, sources, relations, List.of());
   }
 
   /** An answer without figures about the rows as a whole. */

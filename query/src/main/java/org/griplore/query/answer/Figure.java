@@ -1,5 +1,7 @@
 package org.griplore.query.answer;
 
+import java.util.List;
+
 /**
  * A figure in a comparison table: a value, its place and its difference. Any may be null; one
  * without value, place and difference says that there is no evidence.
@@ -28,6 +30,11 @@ public interface Figure {
   /** Upper end of the difference's interval. */
   default Double high() {
     return null;
+  }
+
+  /** Numbers of the footnotes that belong to it. */
+  default List<Integer> footnotes() {
+    return List.of();
   }
 
   /** What stands before the value: a sign that it was not measured, or nothing. */

@@ -10,8 +10,8 @@ import org.griplore.query.answer.Format;
  * null.
  *
  * @param discipline catalogue key
- * @param value in {@code unit}: what the tyre shows in the average of the like tests; with one like
- *     test and a measured tyre, what was measured there; null when no like test has such values
+ * @param value in {@code unit}, on the level of one like test: what the tyre showed there, or would
+ *     show by all that is known of it; null when no like test has such values
  * @param unit symbol; null without a value
  * @param delta difference to the reference, plus is better, in {@code deltaUnit}
  * @param deltaUnit {@code %} or the unit
@@ -26,6 +26,8 @@ import org.griplore.query.answer.Format;
  * @param logDelta natural log behind a difference in per cent
  * @param logSe its standard error
  * @param result number of the stored result where one result is all there is; else null
+ * @param footnotes numbers of the footnotes on its tests' conditions and of notes on the tyre in
+ *     this discipline
  */
 public record ComparedFigure(
     String discipline,
@@ -43,7 +45,8 @@ public record ComparedFigure(
     String to,
     Double logDelta,
     Double logSe,
-    Long result)
+    Long result,
+    List<Integer> footnotes)
     implements Figure {
   /** What a table that takes one column for each figure says of it, the value first. */
   static List<Column<ComparedFigure>> parts(int decimals, String deltaUnit) {
@@ -54,7 +57,30 @@ public record ComparedFigure(
         Column.number("high", "to", Format.DELTA, 1, ComparedFigure::high),
         Column.of("place", "place", Format.PLACE, ComparedFigure::place),
         Column.of("tests", "tests", Format.COUNT, ComparedFigure::tests),
-        Column.of("basis", "basis", Format.TEXT, ComparedFigure::basis));
+        Column.of("basis", "basis", Format.TEXT, ComparedFigure::basis),
+        Column.of("footnotes", "notes", Format.TEXTS, ComparedFigure::footnotes));
+  }
+
+  /** The same cell with footnotes. */
+  ComparedFigure withFootnotes(List<Integer> numbers) {
+    return new ComparedFigure(
+        discipline,
+        value,
+        unit,
+        delta,
+        deltaUnit,
+        low,
+        high,
+        predictionLow,
+        predictionHigh,
+        place,
+        tests,
+        basis,
+        to,
+        logDelta,
+        logSe,
+        result,
+        List.copyOf(numbers));
   }
 
   /** An expected value is told from a measured one. */
@@ -80,6 +106,7 @@ public record ComparedFigure(
         null,
         null,
         null,
-        null);
+        null,
+        List.of());
   }
 }

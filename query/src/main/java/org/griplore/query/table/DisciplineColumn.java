@@ -34,6 +34,7 @@ final class DisciplineColumn {
   private final Footing footing;
   private final Measure measure;
   private final Unit unit;
+  private final int levelTest;
   private final double level;
   private final int reference;
   private final boolean toMean;
@@ -54,7 +55,8 @@ final class DisciplineColumn {
     this.footing = new Footing(all, like, models, to.chosen());
     this.measure = all.measure();
     this.unit = footing.measured() == 0 ? null : commonUnit();
-    this.level = unit == null ? Double.NaN : level();
+    this.levelTest = unit == null ? -1 : levelTest();
+    this.level = levelTest < 0 ? Double.NaN : like.testEffect(levelTest).orElseThrow();
     this.toMean = to instanceof Reference.Mean;
     this.reference = toMean ? -1 : reference(to);
   }
@@ -91,21 +93,6 @@ final class DisciplineColumn {
     return unit == null || Double.isNaN(level) ? null : unit.symbol();
   }
 
-  /** Entries with a result in the like tests of the table's tyres. */
-  List<Integer> likeEntries() {
-    List<Integer> entries = new ArrayList<>();
-    if (like != null) {
-      DisciplineArms arms = like.arms();
-      for (int i = 0; i < arms.size(); i++) {
-        int row = models.indexOf(arms.model()[i]);
-        if (row >= 0 && footing.basis(row) == Basis.MEASURED) {
-          entries.add(arms.entry()[i]);
-        }
-      }
-    }
-    return entries;
-  }
-
   /**
    * The discipline's own unit where a tyre has a result in it in a like test; else the unit that
    * most of those results are in, by symbol among equals.
@@ -130,21 +117,32 @@ final class DisciplineColumn {
     return evidence.units().get(evidence.results().unit()[result]);
   }
 
-  /** What an average model would show in the average of the like tests that are in the unit. */
-  private double level() {
+  /**
+   * The like test whose level the values stand on: the one with most of the measured tyres in the
+   * unit, the latest of equals; -1 when there is none.
+   */
+  private int levelTest() {
     DisciplineArms arms = like.arms();
-    Map<Integer, Double> levels = new TreeMap<>();
+    TreeMap<Integer, Integer> held = new TreeMap<>();
     for (int i = 0; i < arms.size(); i++) {
       int row = models.indexOf(arms.model()[i]);
-      OptionalDouble effect = like.testEffect(arms.test()[i]);
       if (row >= 0
           && footing.basis(row) == Basis.MEASURED
-          && effect.isPresent()
+          && like.testEffect(arms.test()[i]).isPresent()
           && unitOf(arms.result()[i]).equals(unit.symbol())) {
-        levels.put(arms.test()[i], effect.getAsDouble());
+        held.merge(arms.test()[i], 1, Integer::sum);
       }
     }
-    return levels.values().stream().mapToDouble(Double::doubleValue).average().orElse(Double.NaN);
+    int most = -1;
+    for (Map.Entry<Integer, Integer> test : held.entrySet()) {
+      most = most < 0 || test.getValue() >= held.get(most) ? test.getKey() : most;
+    }
+    return most;
+  }
+
+  /** Key of the test whose level the values stand on; null when there are no values. */
+  String level() {
+    return levelTest < 0 ? null : evidence.tests().get(levelTest).key();
   }
 
   /** The cells, one a tyre. */
@@ -215,7 +213,8 @@ final class DisciplineColumn {
         measure.isRatio() && !itself
             ? difference.map(DisciplineColumn::seOrNull).orElse(null)
             : null,
-        measured && held.size() == 1 ? (Long) evidence.results().id()[held.get(0)] : null);
+        measured && held.size() == 1 ? (Long) evidence.results().id()[held.get(0)] : null,
+        List.of());
   }
 
   private static Double seOrNull(Estimate estimate) {
@@ -240,6 +239,15 @@ final class DisciplineColumn {
 
   private static double square(double number) {
     return number * number;
+  }
+
+  /** The like tests that a tyre was measured in; none for any other. */
+  List<Integer> likeTests(int row) {
+    return footing.basis(row) != Basis.MEASURED
+        ? List.of()
+        : held(row).stream()
+            .map(result -> evidence.entries().test()[evidence.results().entry()[result]])
+            .toList();
   }
 
   /** The results that say something of a tyre: in like tests when it is measured, else in all. */

@@ -4,15 +4,20 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.griplore.query.answer.Exclusion;
+import org.griplore.query.answer.Footnote;
 import org.griplore.query.compare.CompareOptions;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
 import org.griplore.query.evidence.Likeness;
 import org.griplore.query.question.CommonOptions;
+import org.griplore.query.question.Desk;
 
 /** Puts a table's columns together: rows, sentences, what was left out, sources. */
 final class TableAnswer {
@@ -23,6 +28,7 @@ final class TableAnswer {
   private final Map<String, List<ComparedFigure>> figures = new LinkedHashMap<>();
   private final List<WeightedTotal> totals;
   private final Citations citations;
+  private final TableNotes notes;
   private final TreeSet<Integer> likeTests = new TreeSet<>();
 
   TableAnswer(
@@ -30,7 +36,8 @@ final class TableAnswer {
       Likeness likeness,
       Map<Integer, String> field,
       Map<String, DisciplineColumn> columns,
-      Map<String, Double> weights) {
+      Map<String, Double> weights,
+      Desk desk) {
     this.evidence = evidence;
     this.likeness = likeness;
     this.field = field;
@@ -40,12 +47,17 @@ final class TableAnswer {
     this.totals = weights.isEmpty() ? null : WeightedTotals.of(columns, weights, field.size());
     TreeSet<Integer> cited = new TreeSet<>();
     for (DisciplineColumn column : columns.values()) {
-      column.likeEntries().forEach(entry -> likeTests.add(evidence.entries().test()[entry]));
+      for (int row = 0; row < field.size(); row++) {
+        likeTests.addAll(column.likeTests(row));
+      }
       column.network().entries().stream()
           .filter(entry -> field.containsKey(evidence.entries().model()[entry]))
           .forEach(cited::add);
     }
     cited.forEach(citations::citeEntry);
+    this.notes = new TableNotes(evidence, likeness.isOpen() ? Set.of() : likeTests);
+    List<String> names = field.keySet().stream().map(i -> evidence.models().get(i).name()).toList();
+    notes.read(desk, names, columns.keySet());
   }
 
   List<TableRow> rows() {
@@ -53,13 +65,21 @@ final class TableAnswer {
     for (Map.Entry<Integer, String> tyre : field.entrySet()) {
       int row = rows.size();
       Map<String, ComparedFigure> its = new LinkedHashMap<>();
-      figures.forEach((key, column) -> its.put(key, column.get(row)));
+      String model = evidence.models().get(tyre.getKey()).name();
+      figures.forEach(
+          (key, column) ->
+              its.put(
+                  key,
+                  column
+                      .get(row)
+                      .withFootnotes(notes.of(model, key, columns.get(key).likeTests(row)))));
       rows.add(
           new TableRow(
-              evidence.models().get(tyre.getKey()).name(),
+              model,
               tyre.getValue(),
               its,
-              totals == null ? null : totals.get(row)));
+              totals == null ? null : totals.get(row),
+              notes.of(model, null, List.of())));
     }
     return rows;
   }
@@ -99,7 +119,12 @@ final class TableAnswer {
                     .excluded()
                     .list()
                     .forEach(left -> excluded.add(left.reason(), left.count())));
+    excluded.add("further notes on these tyres; `find` has them", notes.further());
     return excluded.list();
+  }
+
+  List<Footnote> footnotes() {
+    return notes.list();
   }
 
   List<String> caveats(Reference reference) {
@@ -107,6 +132,19 @@ final class TableAnswer {
     if (!likeness.isOpen()) {
       caveats.add(
           "Like tests: " + likeness.meaning() + "; a test that does not state it is not like.");
+    }
+    Map<String, List<String>> levels = levels();
+    if (!levels.isEmpty()) {
+      caveats.add(
+          "Values stand on the level of one test a column, so that they can be compared: "
+              + (levels.size() == 1
+                  ? levels.keySet().iterator().next()
+                  : levels.entrySet().stream()
+                      .map(
+                          level ->
+                              level.getKey() + " (" + String.join(", ", level.getValue()) + ")")
+                      .collect(Collectors.joining("; ")))
+              + ".");
     }
     if (cells(Basis.EXPECTED) > 0) {
       caveats.add(
@@ -137,16 +175,33 @@ final class TableAnswer {
     return caveats;
   }
 
+  /** The tests whose levels values stand on, by key, with their disciplines. */
+  private Map<String, List<String>> levels() {
+    Map<String, List<String>> levels = new TreeMap<>();
+    columns.forEach(
+        (key, column) -> {
+          if (column.level() != null) {
+            levels.computeIfAbsent(column.level(), none -> new ArrayList<>()).add(key);
+          }
+        });
+    return levels;
+  }
+
   Citations citations() {
     return citations;
   }
 
   Map<String, Object> relations() {
-    if (likeness.isOpen()) {
-      return Map.of();
+    Map<String, Object> told = new TreeMap<>();
+    Map<String, String> levels = new LinkedHashMap<>();
+    columns.forEach((key, column) -> levels.put(key, column.level()));
+    levels.values().removeIf(Objects::isNull);
+    told.put("levels", levels);
+    if (!likeness.isOpen()) {
+      Map<String, Object> like = new TreeMap<>(likeness.bounds());
+      like.put("tests", likeTests.stream().map(test -> evidence.tests().get(test).key()).toList());
+      told.put("like", like);
     }
-    Map<String, Object> like = new TreeMap<>(likeness.bounds());
-    like.put("tests", likeTests.stream().map(test -> evidence.tests().get(test).key()).toList());
-    return Map.of("like", like);
+    return told;
   }
 }

@@ -10,6 +10,7 @@ import java.util.Set;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Asked;
 import org.griplore.query.answer.Column;
+import org.griplore.query.answer.Footnote;
 import org.griplore.query.answer.Format;
 import org.griplore.query.browse.TestFigure;
 import org.griplore.query.estimate.Network;
@@ -97,19 +98,20 @@ public final class TableQuestion implements Question {
         excluded.add("disciplines in which no test tells of these tyres");
       }
     }
-    TableAnswer told = new TableAnswer(evidence, likeness, field, columns, weights);
+    TableAnswer told = new TableAnswer(evidence, likeness, field, columns, weights, desk);
     return new Answer<>(
         new Asked(
             kind(),
             "How do these tyres compare" + likeness.asked() + filter.words() + "?",
             choices.given()),
         told.summary(),
-        columns(evidence, columns, !weights.isEmpty()),
+        columns(evidence, columns, !weights.isEmpty(), told.footnotes()),
         columns.isEmpty() ? List.of() : told.rows(),
         told.excluded(excluded),
         told.caveats(reference),
         told.citations().list(),
-        told.relations());
+        told.relations(),
+        told.footnotes());
   }
 
   /** Disciplines that results can be compared in: not the reports' own totals. */
@@ -138,7 +140,10 @@ public final class TableQuestion implements Question {
   }
 
   private static List<Column<TableRow>> columns(
-      Evidence evidence, Map<String, DisciplineColumn> disciplines, boolean weighted) {
+      Evidence evidence,
+      Map<String, DisciplineColumn> disciplines,
+      boolean weighted,
+      List<Footnote> notes) {
     List<Column<TableRow>> columns = new ArrayList<>();
     columns.add(Column.of("model", "Model", Format.MODEL, TableRow::model));
     columns.add(Column.<TableRow>of("role", "Role", Format.TEXT, TableRow::role).asDetail());
@@ -158,6 +163,9 @@ public final class TableQuestion implements Question {
         });
     if (weighted) {
       columns.addAll(totals());
+    }
+    if (notes.stream().anyMatch(note -> note.model() != null && note.discipline() == null)) {
+      columns.add(Column.of("footnotes", "Notes", Format.TEXTS, TableRow::footnotes));
     }
     return columns;
   }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import org.griplore.query.TestArchive;
 import org.griplore.query.answer.Answer;
+import org.griplore.query.answer.Footnote;
 import org.griplore.store.vocabulary.LineageRow;
 import org.griplore.store.vocabulary.Refusal;
 import org.griplore.store.vocabulary.SourceKind;
@@ -76,10 +77,12 @@ class TableQuestionTest {
     assertThat(List.of(a.basis(), b.basis(), c.basis(), d.basis()))
         .containsExactly("measured", "measured", "expected", "none");
     assertThat(List.of(a.tests(), b.tests(), c.tests(), d.tests())).containsExactly(2, 2, 1, 0);
-    // geometric means of 30 and 40, 33 and 44; C is 50/40 times as good as B
-    assertThat(a.value()).isCloseTo(Math.sqrt(30.0 * 40), within(1e-9));
-    assertThat(b.value()).isCloseTo(Math.sqrt(33.0 * 44), within(1e-9));
-    assertThat(c.value()).isCloseTo(Math.sqrt(33.0 * 44) * 40 / 50, within(1e-9));
+    // on the level of the later like test; C is 50/40 times as good as B
+    assertThat(a.value()).isCloseTo(40, within(1e-9));
+    assertThat(b.value()).isCloseTo(44, within(1e-9));
+    assertThat(c.value()).isCloseTo(44.0 * 40 / 50, within(1e-9));
+    assertThat(answer.relations().get("levels"))
+        .isEqualTo(Map.of("wet-braking", "small-2", "exterior-noise", "small-1"));
     assertThat(List.of(a.place(), b.place(), c.place())).containsExactly(2, 3, 1);
     assertThat(c.delta()).isZero();
     assertThat(a.to()).isEqualTo("C");
@@ -167,6 +170,27 @@ class TableQuestionTest {
     assertThat(c.total().place()).isNull();
     assertThat(c.total().leftOut()).containsExactly("exterior-noise");
     assertThat(d.total().value()).isNull();
+  }
+
+  @Test
+  void conditionsOfLikeTestsAndNotesAreFootnotes() {
+    archive.add(
+        TestArchive.told("small-1", "2020", SourceKind.OWN, "205/55 R16 91V")
+            .noted("A", "wet-braking", "Stops short.")
+            .noted("A", null, "A friendly tyre.")
+            .noted("C", null, "Not from a like test."),
+        TestArchive.told("large", null, null, null).noted("A", "wet-braking", "Elsewhere."));
+    Answer<?> answer = ask(Map.of("models", List.of("A", "B")));
+    assertThat(answer.footnotes())
+        .extracting(Footnote::text)
+        .containsExactly(
+            "Test small-1: 2020, 205/55 R16 91V, 1300 kg",
+            "Test small-2: 2021, 215/60 R16, 1450 kg",
+            "A, wet-braking: \u201cStops short.\u201d (small-1)",
+            "A: \u201cA friendly tyre.\u201d (small-1)");
+    assertThat(cell(answer, 0, "wet-braking").footnotes()).containsExactly(1, 2, 3);
+    assertThat(cell(answer, 1, "exterior-noise").footnotes()).containsExactly(1);
+    assertThat(((TableRow) answer.rows().get(0)).footnotes()).containsExactly(4);
   }
 
   private static LineageRow model(String name, String maker, String follows) {

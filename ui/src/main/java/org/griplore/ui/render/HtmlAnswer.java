@@ -24,6 +24,17 @@ final class HtmlAnswer {
         inside(inner, out);
       }
     }
+    if (!answer.footnotes().isEmpty()) {
+      out.println("<p>Notes</p>");
+      out.println("<ol>");
+      answer
+          .footnotes()
+          .forEach(
+              note ->
+                  out.println(
+                      "<li id=\"note-%d\">%s</li>".formatted(note.number(), escaped(note.text()))));
+      out.println("</ol>");
+    }
     list(
         "Left out",
         answer.excluded().stream().map(left -> left.count() + " " + left.reason()).toList(),
@@ -75,9 +86,17 @@ final class HtmlAnswer {
   private static <R> String cell(Column<R> column, R row) {
     Object value = column.value().apply(row);
     if (column.format() == Format.FIGURE && value != null) {
-      return Shown.lines((Figure) value, column.decimals()).stream()
-          .map(HtmlAnswer::escaped)
-          .collect(Collectors.joining("<br>"));
+      Figure figure = (Figure) value;
+      List<String> lines = Shown.lines(figure, column.decimals());
+      String first = lines.get(0);
+      String bare = first.substring(0, first.length() - Shown.marks(figure.footnotes()).length());
+      String marks =
+          figure.footnotes().stream()
+              .map(number -> "<a href=\"#note-%d\">%d</a>".formatted(number, number))
+              .collect(Collectors.joining(","));
+      return escaped(bare)
+          + (marks.isEmpty() ? "" : "\u00a0<sup>" + marks + "</sup>")
+          + (lines.size() > 1 ? "<br>" + escaped(lines.get(1)) : "");
     }
     return escaped(Shown.value(column, value));
   }

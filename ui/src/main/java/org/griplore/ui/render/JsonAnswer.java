@@ -37,6 +37,9 @@ public final class JsonAnswer {
       json.writeObjectField("excluded", answer.excluded());
       json.writeObjectField("caveats", answer.caveats());
       json.writeObjectField("sources", answer.sources());
+      if (!answer.footnotes().isEmpty()) {
+        json.writeObjectField("footnotes", answer.footnotes());
+      }
       for (var relation : new TreeMap<>(answer.relations()).entrySet()) {
         json.writeObjectField(relation.getKey(), relation.getValue());
       }

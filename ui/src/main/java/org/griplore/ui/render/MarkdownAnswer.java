@@ -26,6 +26,12 @@ final class MarkdownAnswer {
         line(out, columns.stream().map(column -> escaped(Shown.of(column, row))).toList());
       }
     }
+    if (!answer.footnotes().isEmpty()) {
+      out.println();
+      out.println("Notes:");
+      out.println();
+      answer.footnotes().forEach(note -> out.println(note.number() + ". " + escaped(note.text())));
+    }
     if (!answer.excluded().isEmpty()) {
       out.println();
       out.println("Left out:");

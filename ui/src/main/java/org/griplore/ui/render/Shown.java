@@ -16,6 +16,8 @@ public final class Shown {
 
   private static final MathContext DIGITS = new MathContext(10);
   private static final String MINUS = "\u2212";
+  private static final String RAISED =
+      "\u2070\u00b9\u00b2\u00b3\u2074\u2075\u2076\u2077\u2078\u2079";
 
   private Shown() {}
 
@@ -105,12 +107,43 @@ public final class Shown {
       value = value.isEmpty() ? "place " + figure.place() : value + " (" + figure.place() + ")";
     }
     if (value.isEmpty()) {
-      return List.of(MISSING);
+      return List.of(MISSING + marks(figure.footnotes()));
     }
+    value += marks(figure.footnotes());
     String difference = difference(figure);
     return difference.isEmpty()
         ? List.of(figure.mark() + value)
         : List.of(figure.mark() + value, difference);
+  }
+
+  /**
+   * Footnote numbers as raised digits, neighbours as a range; a space keeps them from the value.
+   */
+  static String marks(List<Integer> numbers) {
+    return numbers.isEmpty() ? "" : "\u00a0" + raised(ranges(numbers));
+  }
+
+  /** Numbers in a row as ranges: {@code 1-3,7}. */
+  public static String ranges(List<Integer> numbers) {
+    StringBuilder text = new StringBuilder();
+    for (int i = 0; i < numbers.size(); i++) {
+      int from = i;
+      while (i + 1 < numbers.size() && numbers.get(i + 1) == numbers.get(i) + 1) {
+        i++;
+      }
+      text.append(text.isEmpty() ? "" : ",").append(numbers.get(from));
+      if (i > from) {
+        text.append(i > from + 1 ? "-" : ",").append(numbers.get(i));
+      }
+    }
+    return text.toString();
+  }
+
+  private static String raised(String text) {
+    return text.chars()
+        .mapToObj(
+            c -> c == ',' ? "," : c == '-' ? "\u207b" : RAISED.substring(c - '0', c - '0' + 1))
+        .collect(Collectors.joining());
   }
 
   /** The difference of a figure with its interval; empty without one. */

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.util.List;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Exclusion;
+import org.griplore.query.answer.Footnote;
 import org.griplore.query.answer.SourceReference;
 
 /** Writes an answer for a terminal: the sentence, the table, what was left out, the cautions. */
@@ -29,6 +30,7 @@ public final class TerminalTable {
       new TextGrid(style).write(answer.columns(), answer.rows(), out);
       InnerRows.of(answer).forEach(inner -> inside(inner, out));
     }
+    footnotes(answer.footnotes(), out);
     exclusions(answer.excluded(), out);
     caveats(answer.caveats(), out);
     sources(answer.sources(), out);
@@ -38,6 +40,14 @@ public final class TerminalTable {
     out.println();
     out.println(style.strong(inner.heading()));
     new TextGrid(style).write(inner.<S>columns(), inner.<S>rows(), out);
+  }
+
+  private void footnotes(List<Footnote> footnotes, PrintWriter out) {
+    if (!footnotes.isEmpty()) {
+      out.println();
+      out.println(style.strong("Notes"));
+      footnotes.forEach(note -> wrapped(out, "  ", note.number() + "  " + note.text(), false));
+    }
   }
 
   private void exclusions(List<Exclusion> excluded, PrintWriter out) {

@@ -13,6 +13,7 @@ import org.dhatim.fastexcel.Worksheet;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Exclusion;
+import org.griplore.query.answer.Footnote;
 import org.griplore.query.answer.Format;
 import org.griplore.query.answer.SourceReference;
 
@@ -80,6 +81,13 @@ final class WorkbookAnswer {
     row = texts(sheet, row, "Question", List.of(answer.asked().sentence()));
     row = texts(sheet, row, "Answer", List.of(answer.summary()));
     row = texts(sheet, row, "Read with care", answer.caveats());
+    row = heading(sheet, row, List.of("Note", "text", "test"), answer.footnotes().isEmpty());
+    for (Footnote note : answer.footnotes()) {
+      SheetCell.number(sheet, row, 0, note.number(), "0");
+      SheetCell.text(sheet, row, 1, note.text());
+      SheetCell.text(sheet, row++, 2, note.test());
+    }
+    row += answer.footnotes().isEmpty() ? 0 : 1;
     sheet.width(0, 18);
     sheet.width(1, 60);
     row = heading(sheet, row, List.of("Left out", "count"), answer.excluded().isEmpty());
