@@ -13,6 +13,8 @@ import org.griplore.query.answer.Format;
  * @param value in {@code unit}, on the level of one like test: what the tyre showed there, or would
  *     show by all that is known of it; null when no like test has such values
  * @param unit symbol; null without a value
+ * @param measured mean of the tyre's own values in like tests, as they were measured, in {@code
+ *     unit}; null when it is not measured, or in other units
  * @param delta difference to the reference, plus is better, in {@code deltaUnit}
  * @param deltaUnit {@code %} or the unit
  * @param low lower end of the difference's 95 % interval; null for the reference itself
@@ -33,6 +35,7 @@ public record ComparedFigure(
     String discipline,
     Double value,
     String unit,
+    Double measured,
     Double delta,
     String deltaUnit,
     Double low,
@@ -52,6 +55,7 @@ public record ComparedFigure(
   static List<Column<ComparedFigure>> parts(int decimals, String deltaUnit) {
     return List.of(
         Column.number("value", "value", Format.NUMBER, decimals, ComparedFigure::value),
+        Column.number("measured", "as measured", Format.NUMBER, decimals, ComparedFigure::measured),
         Column.number("delta", "difference, " + deltaUnit, Format.DELTA, 1, ComparedFigure::delta),
         Column.number("low", "from", Format.DELTA, 1, ComparedFigure::low),
         Column.number("high", "to", Format.DELTA, 1, ComparedFigure::high),
@@ -67,6 +71,7 @@ public record ComparedFigure(
         discipline,
         value,
         unit,
+        measured,
         delta,
         deltaUnit,
         low,
@@ -92,6 +97,7 @@ public record ComparedFigure(
   static ComparedFigure none(String discipline) {
     return new ComparedFigure(
         discipline,
+        null,
         null,
         null,
         null,

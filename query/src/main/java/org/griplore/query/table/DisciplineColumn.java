@@ -54,9 +54,9 @@ final class DisciplineColumn {
     this.models = models;
     this.footing = new Footing(all, like, models, to.chosen());
     this.measure = all.measure();
-    this.unit = footing.measured() == 0 ? null : commonUnit();
+    this.unit = !footing.hasMeasured() ? null : commonUnit();
     this.levelTest = unit == null ? -1 : levelTest();
-    this.level = levelTest < 0 ? Double.NaN : like.testEffect(levelTest).orElseThrow();
+    this.level = levelTest < 0 ? Double.NaN : level();
     this.toMean = to instanceof Reference.Mean;
     this.reference = toMean ? -1 : reference(to);
   }
@@ -140,8 +140,20 @@ final class DisciplineColumn {
     return most;
   }
 
+  /** What a tyre at position zero would show in the test whose level the values stand on. */
+  private double level() {
+    DisciplineArms arms = like.arms();
+    for (int i = 0; i < arms.size(); i++) {
+      int row = models.indexOf(arms.model()[i]);
+      if (arms.test()[i] == levelTest && row >= 0 && footing.basis(row) == Basis.MEASURED) {
+        return footing.level(row, like.testEffect(levelTest).orElseThrow());
+      }
+    }
+    throw new IllegalStateException("no tyre of the table in test " + levelTest);
+  }
+
   /** Key of the test whose level the values stand on; null when there are no values. */
-  String level() {
+  String levelKey() {
     return levelTest < 0 ? null : evidence.tests().get(levelTest).key();
   }
 
@@ -199,6 +211,7 @@ final class DisciplineColumn {
         discipline,
         value,
         value == null ? null : unit.symbol(),
+        value == null || !measured ? null : meanOf(held),
         measure.shown(delta),
         delta == null ? null : measure.shownUnit(),
         measure.shown(interval.map(Interval::low).orElse(null)),
@@ -215,6 +228,17 @@ final class DisciplineColumn {
             : null,
         measured && held.size() == 1 ? (Long) evidence.results().id()[held.get(0)] : null,
         List.of());
+  }
+
+  /** The mean of the results in the column's unit; null when none is. */
+  private Double meanOf(List<Integer> results) {
+    double mean =
+        results.stream()
+            .filter(result -> unitOf(result).equals(unit.symbol()))
+            .mapToDouble(result -> evidence.results().value()[result])
+            .average()
+            .orElse(Double.NaN);
+    return Double.isNaN(mean) ? null : (Double) mean;
   }
 
   private static Double seOrNull(Estimate estimate) {

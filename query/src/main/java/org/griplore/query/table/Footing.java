@@ -1,6 +1,7 @@
 package org.griplore.query.table;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -9,15 +10,16 @@ import org.griplore.query.estimate.Network;
 import org.griplore.query.network.Estimate;
 
 /**
- * One footing for the tyres of a column. Measured tyres stand where the like tests by themselves
- * put them; the others stand where all tests put them, moved as a whole so that the measured tyres
- * have the same mean on both scales.
+ * One footing for the tyres of a column. All tests put every tyre on one scale; tyres that stood in
+ * like tests are then set apart from each other as those tests by themselves have it, around the
+ * mean that all tests give them together.
  *
- * <p>With l the effects by like tests, f those by all tests, M the measured tyres: position p = l
- * for a tyre of M, p = f + mean(l over M) - mean(f over M) for any other. A difference of positions
- * is c'f + d'l, both cancelling. As f is the best linear estimate from all results and l another
- * estimate from some of them under the same variances, cov(f, l) = var(f) (Hausman 1978,
- * Econometrica 46:1251), hence var = Vf(c + d) + Vl(d) - Vf(d).
+ * <p>With f the effects by all tests, l those by like tests, M the tyres of one connected part of
+ * the like tests: position p = mean(f over M) + l - mean(l over M) for a tyre of M, p = f for one
+ * in no like test. A difference of positions is c'f + d'l with both cancelling, d inside each part.
+ * As f is the best linear estimate from all results and l another estimate from some of them under
+ * the same variances, cov(f, l) = var(f) (Hausman 1978, Econometrica 46:1251), hence var = Vf(c +
+ * d) + Vl(d) - Vf(d), where c + d are the weights asked for.
  */
 final class Footing {
   /** Weights that should cancel do so up to this. */
@@ -28,7 +30,7 @@ final class Footing {
   private final int[] models;
   private final Basis[] basis;
   private final double[] position;
-  private final int measured;
+  private final List<List<Integer>> parts = new ArrayList<>();
 
   /**
    * @param all every test
@@ -43,21 +45,57 @@ final class Footing {
     this.basis = new Basis[this.models.length];
     this.position = new double[this.models.length];
     List<Integer> connected = part(all, models, anchor);
-    List<Integer> alike = like == null ? List.of() : part(like, connected, anchor);
-    this.measured = alike.size();
-    double shift = mean(like, alike) - mean(all, alike);
     for (int i = 0; i < basis.length; i++) {
-      if (alike.contains(models.get(i))) {
-        basis[i] = Basis.MEASURED;
-        position[i] = effect(like, this.models[i]);
-      } else if (connected.contains(models.get(i))) {
-        basis[i] = Basis.EXPECTED;
-        position[i] = effect(all, this.models[i]) + shift;
-      } else {
-        basis[i] = Basis.NONE;
-        position[i] = Double.NaN;
+      boolean known = connected.contains(this.models[i]);
+      basis[i] = known ? Basis.EXPECTED : Basis.NONE;
+      position[i] = known ? effect(all, this.models[i]) : Double.NaN;
+    }
+    if (like != null) {
+      for (int part = 0; part < like.parts(); part++) {
+        place(rowsOf(connected, part));
       }
     }
+  }
+
+  /** The rows whose tyres are in a part of the like tests. */
+  private List<Integer> rowsOf(List<Integer> among, int part) {
+    List<Integer> rows = new ArrayList<>();
+    for (int i = 0; i < models.length; i++) {
+      if (among.contains(models[i]) && like.part(models[i]).equals(OptionalInt.of(part))) {
+        rows.add(i);
+      }
+    }
+    return rows;
+  }
+
+  private void place(List<Integer> rows) {
+    if (rows.isEmpty()) {
+      return;
+    }
+    double shift = shift(rows);
+    for (int row : rows) {
+      basis[row] = Basis.MEASURED;
+      position[row] = effect(like, models[row]) + shift;
+    }
+    parts.add(rows);
+  }
+
+  /** From the scale of a part of the like tests to that of all. */
+  private double shift(List<Integer> rows) {
+    return rows.stream()
+        .mapToDouble(row -> effect(all, models[row]) - effect(like, models[row]))
+        .average()
+        .orElseThrow();
+  }
+
+  /** What a tyre at position zero shows in a like test with this effect that a row stood in. */
+  double level(int row, double testEffect) {
+    for (List<Integer> part : parts) {
+      if (part.contains(row)) {
+        return testEffect - shift(part);
+      }
+    }
+    throw new IllegalArgumentException("row " + row + " is not measured");
   }
 
   /**
@@ -88,10 +126,6 @@ final class Footing {
             && order.indexOf(some.get(0)) < order.indexOf(others.get(0));
   }
 
-  private static double mean(Network network, List<Integer> models) {
-    return models.stream().mapToDouble(model -> effect(network, model)).average().orElse(0);
-  }
-
   private static double effect(Network network, int model) {
     return network.effect(model).orElseThrow().value();
   }
@@ -106,9 +140,9 @@ final class Footing {
     return position[row];
   }
 
-  /** How many tyres are measured. */
-  int measured() {
-    return measured;
+  /** Whether any tyre is measured. */
+  boolean hasMeasured() {
+    return !parts.isEmpty();
   }
 
   /**
@@ -118,29 +152,34 @@ final class Footing {
    */
   Estimate combination(double[] weights) {
     double value = 0;
-    double expected = 0;
     for (int i = 0; i < weights.length; i++) {
-      if (weights[i] != 0) {
-        value += weights[i] * position[i];
-        expected += basis[i] == Basis.EXPECTED ? weights[i] : 0;
-      }
+      value += weights[i] == 0 ? 0 : weights[i] * position[i];
     }
     Optional<Estimate> whole = all.combination(models(false), picked(weights, false));
     if (whole.isEmpty() || whole.get().se().isEmpty()) {
       return new Estimate(value, OptionalDouble.empty(), OptionalInt.empty());
     }
+    double[] byLike = byLike(weights);
     double variance = square(whole.get());
-    if (measured > 0) {
-      double[] byLike = new double[weights.length];
-      for (int i = 0; i < weights.length; i++) {
-        double weight = basis[i] == Basis.MEASURED ? weights[i] + expected / measured : 0;
-        byLike[i] = Math.abs(weight) < ROUNDING ? 0 : weight;
-      }
+    if (Arrays.stream(byLike).anyMatch(weight -> weight != 0)) {
       variance += square(like.combination(models(true), picked(byLike, true)).orElseThrow());
       variance -= square(all.combination(models(true), picked(byLike, true)).orElseThrow());
     }
     return new Estimate(
         value, OptionalDouble.of(Math.sqrt(Math.max(0, variance))), whole.get().df());
+  }
+
+  /** The weights less their mean in each part of the like tests; zero for tyres in none. */
+  private double[] byLike(double[] weights) {
+    double[] byLike = new double[weights.length];
+    for (List<Integer> part : parts) {
+      double mean = part.stream().mapToDouble(row -> weights[row]).average().orElseThrow();
+      for (int row : part) {
+        double weight = weights[row] - mean;
+        byLike[row] = Math.abs(weight) < ROUNDING ? 0 : weight;
+      }
+    }
+    return byLike;
   }
 
   private static double square(Estimate estimate) {

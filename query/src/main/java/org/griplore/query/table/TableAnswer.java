@@ -180,8 +180,8 @@ final class TableAnswer {
     Map<String, List<String>> levels = new TreeMap<>();
     columns.forEach(
         (key, column) -> {
-          if (column.level() != null) {
-            levels.computeIfAbsent(column.level(), none -> new ArrayList<>()).add(key);
+          if (column.levelKey() != null) {
+            levels.computeIfAbsent(column.levelKey(), none -> new ArrayList<>()).add(key);
           }
         });
     return levels;
@@ -194,7 +194,7 @@ final class TableAnswer {
   Map<String, Object> relations() {
     Map<String, Object> told = new TreeMap<>();
     Map<String, String> levels = new LinkedHashMap<>();
-    columns.forEach((key, column) -> levels.put(key, column.level()));
+    columns.forEach((key, column) -> levels.put(key, column.levelKey()));
     levels.values().removeIf(Objects::isNull);
     told.put("levels", levels);
     if (!likeness.isOpen()) {

@@ -14,6 +14,7 @@ import org.griplore.query.evidence.Filter;
 import org.griplore.query.evidence.Names;
 import org.griplore.query.option.Choices;
 import org.griplore.store.archive.ModelRecord;
+import org.griplore.store.vocabulary.SeasonClass;
 
 /** Which tyres a table has, and why each is there. */
 final class TableField {
@@ -88,11 +89,20 @@ final class TableField {
     return predecessors;
   }
 
+  /** Whether a model is of the season class of one of the others, as far as classes are known. */
+  private static boolean isOfClass(Evidence evidence, int model, List<Integer> others) {
+    SeasonClass its = evidence.models().get(model).season();
+    return its == null
+        || others.stream()
+            .map(other -> evidence.models().get(other).season())
+            .anyMatch(season -> season == null || season == its);
+  }
+
   private record Rival(int model, int shared, int lastTest) {}
 
   /**
-   * Models of other makers that shared most tests with those asked for, then the latest, then by
-   * name; of a line's generations the newest that shared one.
+   * Models of other makers, of the same season class, that shared most tests with those asked for,
+   * then the latest, then by name; of a line's generations the newest that shared one.
    */
   private static List<Integer> rivals(
       Evidence evidence, Filter filter, List<Integer> asked, Map<Integer, Integer> predecessor) {
@@ -119,7 +129,8 @@ final class TableField {
           i++) {
         int model = evidence.entries().model()[evidence.entriesOfTest().rows()[i]];
         String maker = evidence.models().get(model).maker();
-        if (!asked.contains(model) && (maker == null || !makers.contains(maker))) {
+        boolean another = maker == null || !makers.contains(maker);
+        if (another && !asked.contains(model) && isOfClass(evidence, model, asked)) {
           shared.computeIfAbsent(model, none -> new TreeSet<>()).add(test);
         }
       }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -84,6 +85,7 @@ class TableQuestionTest {
     assertThat(answer.relations().get("levels"))
         .isEqualTo(Map.of("wet-braking", "small-2", "exterior-noise", "small-1"));
     assertThat(List.of(a.place(), b.place(), c.place())).containsExactly(2, 3, 1);
+    assertThat(c.measured()).isNull();
     assertThat(c.delta()).isZero();
     assertThat(a.to()).isEqualTo("C");
     assertThat(b.delta()).isCloseTo(100 * (40.0 / 50 - 1), within(1e-9));
@@ -191,6 +193,33 @@ class TableQuestionTest {
     assertThat(cell(answer, 0, "wet-braking").footnotes()).containsExactly(1, 2, 3);
     assertThat(cell(answer, 1, "exterior-noise").footnotes()).containsExactly(1);
     assertThat(((TableRow) answer.rows().get(0)).footnotes()).containsExactly(4);
+  }
+
+  /** A and B meet in one like test, E and F in another; only a test of another size joins them. */
+  @Test
+  void likeTestsThatNothingLikeConnectsAreBothMeasured() {
+    archive.add(
+        TestArchive.told("small-3", "2023", SourceKind.OWN, "205/55 R16")
+            .on(1400)
+            .with("E", "wet-braking", 36.0, Unit.METRE, null)
+            .with("F", "wet-braking", 30.0, Unit.METRE, null),
+        TestArchive.told("joining", "2023", SourceKind.OWN, "235/35 R19")
+            .on(1800)
+            .with("E", "wet-braking", 50.0, Unit.METRE, null)
+            .with("A", "wet-braking", 50.0, Unit.METRE, null));
+    Answer<?> answer =
+        ask(Map.of("models", List.of("A", "B", "E", "F"), "reference", List.of("A")));
+    List<ComparedFigure> cells = new ArrayList<>();
+    for (int row = 0; row < 4; row++) {
+      cells.add(cell(answer, row, "wet-braking"));
+    }
+    assertThat(cells).extracting(ComparedFigure::basis).containsOnly("measured");
+    assertThat(cells.get(2).delta()).isCloseTo(0, within(1e-9));
+    assertThat(cells.get(3).delta()).isCloseTo(20, within(1e-9));
+    assertThat(cells.get(3).value()).isCloseTo(30, within(1e-9));
+    assertThat(cells.get(3).measured()).isEqualTo(30);
+    assertThat(cells.get(0).measured()).as("the mean of 30 and 40").isEqualTo(35);
+    assertThat(cells.get(0).value()).as("as E is there").isCloseTo(36, within(1e-9));
   }
 
   private static LineageRow model(String name, String maker, String follows) {

@@ -17,6 +17,7 @@ public final class Navigation {
       List.of(
           new Link("placings", "Placings"),
           new Link("standings", "Standings"),
+          new Link("table", "Table"),
           new Link("tests", "Tests"),
           new Link("models", "Models"),
           new Link("coverage", "Coverage"),

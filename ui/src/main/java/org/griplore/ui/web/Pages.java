@@ -11,6 +11,7 @@ import org.griplore.query.Questions;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.question.Desk;
 import org.griplore.query.question.Question;
+import org.griplore.query.table.TableRow;
 
 /** Lays out the page of every question. */
 final class Pages {
@@ -41,6 +42,9 @@ final class Pages {
    * @param whole whether a long table is shown to its end
    */
   String of(Question question, Map<String, List<String>> given, boolean whole) {
+    if (question.kind().equals("table")) {
+      return table(question, given);
+    }
     if (given.isEmpty() && question.options().stream().anyMatch(Form::isNeeded)) {
       return render(
           "ask.jte", Map.of("question", question, "form", Form.of(question, Map.of(), offers)));
@@ -72,6 +76,20 @@ final class Pages {
       case "lineage" -> descent(view);
       default -> render("answer.jte", Map.of("view", view));
     };
+  }
+
+  /** The builder of comparison tables, with the table once it has a tyre. */
+  private String table(Question question, Map<String, List<String>> given) {
+    Map<String, Object> parameters = new LinkedHashMap<>();
+    List<String> rows = List.of();
+    if (given.containsKey("models")) {
+      AnswerView view = view(question, given, true);
+      rows = view.answer().rows().stream().map(TableRow.class::cast).map(TableRow::model).toList();
+      parameters.put("view", view);
+      parameters.put("table", ComparisonView.of(view.answer()));
+    }
+    parameters.put("form", ComparisonForm.of(question, given, rows, offers));
+    return render("comparison.jte", parameters);
   }
 
   /** The same words and filters, counted; the page's own options do not narrow the counts. */

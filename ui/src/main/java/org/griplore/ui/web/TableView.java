@@ -145,7 +145,7 @@ public record TableView(List<Head> heads, List<List<CellView>> rows) {
         List.of());
   }
 
-  private static String ordinal(int place) {
+  static String ordinal(int place) {
     int tens = place % 100;
     String ending =
         tens >= 11 && tens <= 13
