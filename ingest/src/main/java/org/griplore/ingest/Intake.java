@@ -6,16 +6,21 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.griplore.ingest.forms.Receiver;
 import org.griplore.ingest.forms.SourceContext;
 import org.griplore.ingest.forms.UnderstoodColumn;
 import org.griplore.ingest.names.NameReconciler;
+import org.griplore.ingest.recognise.ColumnMap;
+import org.griplore.ingest.recognise.ColumnMapReader;
 import org.griplore.store.archive.Addition;
 import org.griplore.store.archive.AdditionOutcome;
 import org.griplore.store.archive.Archive;
+import org.griplore.store.archive.ColumnMapRecord;
 import org.griplore.store.archive.Delivery;
 import org.griplore.store.archive.Original;
 import org.griplore.store.archive.ReadingOfName;
@@ -96,8 +101,16 @@ public final class Intake {
    */
   public Preview preview(Original original, ReadOptions options) {
     Reading reading = Reading.of(original);
+    ReadOptions filled = filled(original, reading, options);
     Collected collected = new Collected();
-    reading.tell(context(original, options, collected));
+    reading.tell(context(original, filled, collected));
+    RememberedColumns remembered = remembered();
+    collected.layouts.forEach(
+        layout ->
+            remembered
+                .same(layout, filled.map())
+                .map(RememberedColumns::finding)
+                .ifPresent(collected::finding));
     return new Preview(
         reading.form(),
         collected.columns,
@@ -127,6 +140,26 @@ public final class Intake {
       files.addAll(filesOf(path));
     }
     return files;
+  }
+
+  /**
+   * The options with what is remembered of the columns of such a source, where they say nothing of
+   * columns.
+   *
+   * @throws Refusal when the source cannot be read
+   */
+  public ReadOptions withRemembered(Original original, ReadOptions options) {
+    return filled(original, Reading.of(original), options);
+  }
+
+  private ReadOptions filled(Original original, Reading reading, ReadOptions options) {
+    return reading.hasOpenColumns()
+        ? remembered().fill(options, (tried, told) -> reading.tell(context(original, tried, told)))
+        : options;
+  }
+
+  private RememberedColumns remembered() {
+    return new RememberedColumns(archive.columnMaps(), catalogue);
   }
 
   private static List<Path> filesOf(Path path) {
@@ -187,21 +220,38 @@ public final class Intake {
     }
   }
 
-  private AdditionOutcome write(Opened source, ReadOptions options, Delivery delivery) {
+  private AdditionOutcome write(Opened source, ReadOptions said, Delivery delivery) {
     Original original = source.original();
+    ReadOptions options = filled(original, source.reading(), said);
     Optional<Revision> current = archive.currentRevisionOf(original.sha256());
     if (current.isPresent() && current.get().options().equals(options.text())) {
       return AdditionOutcome.unchanged(current.get());
     }
     try (Addition addition = delivery.begin(original, source.reading().form(), options.text())) {
-      Writing writing = new Writing(addition);
+      Writing writing = new Writing(addition, new LinkedHashSet<>());
       if (source.reading().mayBeHuge()) {
         Handover.between(
             reader -> source.reading().tell(context(original, options, reader)), writing);
       } else {
         source.reading().tell(context(original, options, writing));
       }
+      if (!options.map().isEmpty()) {
+        remember(writing.layouts(), options.map(), addition);
+      }
       return addition.commit();
+    }
+  }
+
+  /** Remembers what was said of columns, or tells that it was remembered. */
+  private void remember(Set<String> layouts, ColumnMap map, Addition addition) {
+    RememberedColumns remembered = remembered();
+    for (String layout : layouts) {
+      Optional<ColumnMapRecord> known = remembered.same(layout, map);
+      if (known.isPresent()) {
+        addition.put(RememberedColumns.finding(known.get()));
+      } else {
+        addition.remember(layout, ColumnMapReader.text(map));
+      }
     }
   }
 
@@ -217,7 +267,12 @@ public final class Intake {
   }
 
   /** Writes what is told into an addition. */
-  private record Writing(Addition addition) implements Receiver {
+  private record Writing(Addition addition, Set<String> layouts) implements Receiver {
+    @Override
+    public void layout(String layout) {
+      layouts.add(layout);
+    }
+
     @Override
     public void report(TestReport report) {
       addition.put(report);
@@ -246,6 +301,7 @@ public final class Intake {
     final List<TestReport> reports = new ArrayList<>();
     final List<LineageRow> lineage = new ArrayList<>();
     final List<Finding> findings = new ArrayList<>();
+    final Set<String> layouts = new LinkedHashSet<>();
     final MeantModels meant = new MeantModels();
     boolean complete = true;
 
@@ -275,6 +331,11 @@ public final class Intake {
       } else {
         complete = false;
       }
+    }
+
+    @Override
+    public void layout(String layout) {
+      layouts.add(layout);
     }
 
     @Override

@@ -27,6 +27,11 @@ public record ReadOptions(Map<String, String> details, boolean detailsFirst, Col
     this(details, false, ColumnMap.NONE);
   }
 
+  /** The same with something else said of the columns. */
+  ReadOptions with(ColumnMap said) {
+    return new ReadOptions(details, detailsFirst, said);
+  }
+
   /** As kept with a reading: the same text for the same options. */
   public String text() {
     StringBuilder text = new StringBuilder();

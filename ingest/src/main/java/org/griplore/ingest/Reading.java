@@ -90,6 +90,11 @@ final class Reading {
     return longTable != null;
   }
 
+  /** Whether it is tables whose columns have to be recognised. */
+  boolean hasOpenColumns() {
+    return form == null && content instanceof Content.Tables;
+  }
+
   /** Lineage is read first and notes last, so that names are settled when they are needed. */
   int order() {
     if (form == OwnForm.LINEAGE) {

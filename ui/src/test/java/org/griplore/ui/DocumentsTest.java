@@ -23,7 +23,7 @@ class DocumentsTest {
     String readme = text("README.md");
     Questions.all()
         .forEach(question -> assertThat(readme).containsPattern("`" + question.kind() + "[ `]"));
-    for (String command : List.of("add", "check", "serve", "demo")) {
+    for (String command : List.of("add", "columns", "check", "serve", "demo")) {
       assertThat(readme).containsPattern("`" + command + "[ `]");
     }
     for (OutputFormat format : OutputFormat.values()) {

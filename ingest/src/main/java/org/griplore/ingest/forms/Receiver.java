@@ -27,6 +27,9 @@ public interface Receiver {
   /** Something that was not understood, or was assumed. */
   void finding(Finding finding);
 
+  /** The layout of a table: its headers, and who published it where that is stated. */
+  default void layout(String layout) {}
+
   /** A column that was understood, or not; for those who show it. */
   default void column(UnderstoodColumn column) {}
 }

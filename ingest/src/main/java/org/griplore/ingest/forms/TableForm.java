@@ -88,6 +88,8 @@ public final class TableForm {
             grid.name(),
             context.map().monthFirst(),
             context.receiver()::finding);
+    String publisher = details.publication() == null ? "" : details.publication() + ": ";
+    context.receiver().layout(publisher + area.layout());
     String key = TestKey.of(lines, context.given(), details, context.file());
     if (keys.put(key, grid.name()) != null) {
       details = details.withoutCells();

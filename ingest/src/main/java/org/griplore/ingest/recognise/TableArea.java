@@ -1,6 +1,7 @@
 package org.griplore.ingest.recognise;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import org.griplore.ingest.grid.GridCell;
 
 /**
@@ -17,6 +18,17 @@ public record TableArea(
     List<List<GridCell>> rows,
     List<List<GridCell>> before,
     List<List<GridCell>> after) {
+  /**
+   * What tables of one making have in common: their headers, in order, without differences that
+   * nobody sees.
+   */
+  public String layout() {
+    return heads.stream()
+        .map(head -> head.text() + (head.unitText() == null ? "" : " " + head.unitText()))
+        .map(ColumnMap::plain)
+        .collect(Collectors.joining(" | "));
+  }
+
   /**
    * A column's header.
    *

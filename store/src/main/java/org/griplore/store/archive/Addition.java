@@ -105,6 +105,11 @@ public final class Addition implements AutoCloseable {
     rows.read(name, means, how);
   }
 
+  /** Remembers what was said of the columns of the source's tables, for later ones like them. */
+  public void remember(String layout, String map) {
+    ColumnMaps.remember(connection, revision.id(), layout, map);
+  }
+
   /**
    * Makes it all stay.
    *

@@ -263,6 +263,27 @@ public final class Archive implements AutoCloseable {
     return FindingReader.ofRevision(reading, revision);
   }
 
+  /** What was said of tables' columns and is remembered; the newest first. */
+  public List<ColumnMapRecord> columnMaps() {
+    return ColumnMaps.standing(reading);
+  }
+
+  /**
+   * Forgets what was said of tables' columns; readings that it was used for stay as they are.
+   *
+   * @throws Refusal when nothing of this number is remembered, or the archive cannot be written
+   */
+  public void forgetColumns(int id, Clock clock) {
+    refuseUnwritable("nothing can be forgotten");
+    WholeChange.make(
+        this,
+        "nothing was forgotten",
+        connection -> {
+          ColumnMaps.forget(connection, id, clock.instant());
+          return id;
+        });
+  }
+
   /** The findings of current revisions, in reading order. */
   public List<FindingRecord> findings() {
     return FindingReader.current(reading);

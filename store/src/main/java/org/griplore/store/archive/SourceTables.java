@@ -25,7 +25,14 @@ final class SourceTables {
 
   List<TableQuery> all() {
     return List.of(
-        readings(), changes(), models(), readNames(), decisions(), lineage(), findings());
+        readings(),
+        changes(),
+        models(),
+        readNames(),
+        decisions(),
+        columnMaps(),
+        lineage(),
+        findings());
   }
 
   /** A word of an enumeration as it is written in files. */
@@ -148,6 +155,28 @@ final class SourceTables {
         .from(
             "SELECT row_number() OVER (ORDER BY id), name, lower(topic), lower(verdict), value,"
                 + " decided_at, nullif(words, '') FROM decision ORDER BY id");
+  }
+
+  private TableQuery columnMaps() {
+    return new TableQuery(
+            "column_maps",
+            "Column maps",
+            "What a user said of the columns of tables with certain headers. The newest on a layout"
+                + " is used for later files, unless it was forgotten.")
+        .integer("column_map", "Its number, in the order they were given")
+        .always()
+        .numbered("reading", readings::of, "The reading it was given with")
+        .always()
+        .to("readings", "reading")
+        .text("layout", "The headers, after who published them where that is stated")
+        .always()
+        .text("map", "What was said, as JSON")
+        .always()
+        .moment("forgotten_at", "When it was forgotten")
+        .key("column_map")
+        .from(
+            "SELECT row_number() OVER (ORDER BY id), revision, layout, map, forgotten_at"
+                + " FROM column_map ORDER BY id");
   }
 
   private TableQuery lineage() {

@@ -88,6 +88,7 @@ final class Undo {
     long lineage = delete("lineage", "revision IN " + READINGS);
     long findings = delete("finding", "revision IN " + READINGS);
     delete("reading_of_name", "revision IN " + READINGS);
+    delete("column_map", "revision IN " + READINGS);
     delete("revision_change", "revision IN " + READINGS);
     execute("UPDATE revision SET superseded_by = NULL WHERE superseded_by IN " + READINGS);
     Meanings.settle(connection);

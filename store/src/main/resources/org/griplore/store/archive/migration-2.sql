@@ -115,3 +115,15 @@ CREATE TABLE reduced_run (
 ) STRICT;
 CREATE INDEX reduced_run_set ON reduced_run (reduced_set);
 CREATE INDEX reduced_run_run ON reduced_run (run);
+
+-- What a user said of the columns of tables of one layout: it is used for later files of that layout,
+-- the newest first, until it is forgotten.
+CREATE TABLE column_map (
+  id INTEGER PRIMARY KEY,
+  revision INTEGER NOT NULL REFERENCES revision,
+  layout TEXT NOT NULL,
+  map TEXT NOT NULL,
+  forgotten_at TEXT
+) STRICT;
+CREATE INDEX column_map_layout ON column_map (layout);
+CREATE INDEX column_map_revision ON column_map (revision);

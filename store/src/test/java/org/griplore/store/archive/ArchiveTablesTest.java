@@ -24,6 +24,7 @@ class ArchiveTablesTest {
           Map.entry("revision_change", "reading_changes"),
           Map.entry("reading_of_name", "read_names"),
           Map.entry("decision", "decisions"),
+          Map.entry("column_map", "column_maps"),
           Map.entry("discipline", "disciplines"),
           Map.entry("model", "models"),
           Map.entry("lineage", "lineage"),

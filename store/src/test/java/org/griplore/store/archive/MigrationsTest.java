@@ -46,6 +46,7 @@ class MigrationsTest {
   void anArchiveOfVersionOneIsOpenedAddedToAndTakenBack() throws IOException, SQLException {
     makeVersionOne();
     try (Archive archive = Archive.open(folder)) {
+      assertThat(archive.columnMaps()).isEmpty();
       assertThat(archive.models())
           .extracting(ModelRecord::name)
           .containsExactly("Velmar Ostra III");

@@ -13,6 +13,7 @@ import java.util.Map;
 import org.griplore.ingest.AddedSource;
 import org.griplore.ingest.Intake;
 import org.griplore.ingest.Preview;
+import org.griplore.ingest.ReadOptions;
 import org.griplore.query.question.Desk;
 import org.griplore.store.archive.AdditionOutcome;
 import org.griplore.store.archive.Original;
@@ -71,8 +72,17 @@ final class AddPages {
     byte[] content = chosen ? bytes(file) : text.getBytes(StandardCharsets.UTF_8);
     Draft draft =
         drafts.add(chosen ? name(file.filename()) : pastedName(content), content, !chosen);
+    drafts.put(draft.with(remembered(draft)));
     WriteGate.lead(context, page(draft));
     return null;
+  }
+
+  private ReadOptions remembered(Draft draft) {
+    try {
+      return intake.withRemembered(Original.of(draft.name(), draft.content()), draft.options());
+    } catch (Refusal refused) {
+      return draft.options(); // its page says why
+    }
   }
 
   private static byte[] bytes(UploadedFile file) {

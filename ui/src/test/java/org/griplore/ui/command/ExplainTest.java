@@ -64,6 +64,34 @@ class ExplainTest {
   }
 
   @Test
+  void whatAMapSaidIsListedUsedAgainAndForgotten() throws IOException {
+    Files.writeString(
+        map,
+        "{\"columns\": [{\"header\": \"NaBr\", \"meaning\": \"wet-braking\", \"unit\": \"ft\"}]}");
+    add("--map", map.toString());
+    assertThat(columns().out())
+        .contains("1  tyre | nabr | comfort  said of summer.csv on 2024-12-01")
+        .contains("\"wet-braking\"");
+    Path later = folder.resolve("later.csv");
+    Files.writeString(later, "Tyre;NaBr;Comfort\nOvrand One;102;7\nOvrand Two;106;8\n");
+    Run added = Run.of("add", later.toString(), "--archive", archive.toString());
+    assertThat(added.out()).contains("4 results");
+    assertThat(columns("--forget", "1").code()).isZero();
+    assertThat(columns().code()).isEqualTo(1);
+    assertThat(columns("--forget", "1").err()).contains("nothing was forgotten");
+    assertThat(columns("--forget", "x").code()).isEqualTo(2);
+  }
+
+  private Run columns(String... words) {
+    String[] all = java.util.Arrays.copyOf(words, words.length + 3);
+    System.arraycopy(words, 0, all, 1, words.length);
+    all[0] = "columns";
+    all[words.length + 1] = "--archive";
+    all[words.length + 2] = archive.toString();
+    return Run.of(all);
+  }
+
+  @Test
   void aMapThatIsThereIsNotOverwritten() throws IOException {
     Files.writeString(map, "mine");
     Run run = add("--explain", "--map-out", map.toString());

@@ -105,6 +105,22 @@ class AddPagesTest {
   }
 
   @Test
+  @DisplayName("begins with what was said of another with the same headers")
+  void remembered() {
+    Map<String, String> said = Map.of("meaning-1", "wet-braking", "unit-1", "ft");
+    String first = Sender.id(sender.paste(TABLE));
+    Map<String, String> all = new java.util.HashMap<>(said);
+    all.put("draft", first);
+    sender.form("/draft", all);
+    sender.form("/draft/add", all);
+    String page = sender.paste(TABLE + "Ovrand Four;120;5\n");
+    assertThat(Reader.get(base + page).body())
+        .contains("as was said")
+        .contains("columns read as corrected on 2025-01-01")
+        .contains("name=\"unit-1\" value=\"ft\"");
+  }
+
+  @Test
   @DisplayName("twice the same is the same source")
   void twice() {
     for (String expected : new String[] {"/added?reading=1", "/added?reading=1&same=1"}) {
