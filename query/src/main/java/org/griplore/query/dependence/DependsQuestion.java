@@ -42,7 +42,7 @@ public final class DependsQuestion implements Question {
         Option.arguments(
             Side.OPTION,
             "SIDE",
-            "two sides, the first less the second: models, lines or season classes",
+            "two sides, the first less the second: models, lines or season classes, as in all-season : summer",
             true));
     options.add(
         Option.once("on", "WHAT", "what it may depend on; all of them when not given", null)
