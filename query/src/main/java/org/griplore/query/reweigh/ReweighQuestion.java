@@ -56,6 +56,13 @@ public final class ReweighQuestion implements Question {
   public record Acceptance(int place, double share, double error) {}
 
   /**
+   * How heavily a discipline weighs in the weightings that put a model first.
+   *
+   * @param weight mean share of the weight, from 0 to 1
+   */
+  public record Favoured(String discipline, double weight) {}
+
+  /**
    * A place under the user's weights.
    *
    * @param reported the place in the report's own total; null when it has none
@@ -70,6 +77,7 @@ public final class ReweighQuestion implements Question {
    * @param reported how often it was within the top there; null when no report says
    * @param acceptable share of all weightings that put it within the top, mean over its tests
    * @param acceptableError its standard error from the number of weightings drawn
+   * @param favouredBy the mean of the weightings that put it first, the heaviest first
    */
   public record ReweighRow(
       String model,
@@ -81,6 +89,7 @@ public final class ReweighQuestion implements Question {
       double acceptable,
       double acceptableError,
       List<Acceptance> acceptability,
+      List<Favoured> favouredBy,
       List<NewPlace> places) {}
 
   @Override
@@ -126,7 +135,7 @@ public final class ReweighQuestion implements Question {
         scores.tests(minField, excluded).stream()
             .filter(test -> named.isEmpty() || holds(scores, test, named))
             .toList();
-    Reweighed reweighed = new Reweighed(evidence, tests, top, draws, seed);
+    Reweighed reweighed = new Reweighed(evidence, scores.disciplines(), tests, top, draws, seed);
     List<ReweighRow> rows =
         (named.isEmpty() ? reweighed.models() : named)
             .stream().map(reweighed::row).filter(Objects::nonNull).toList();
@@ -259,6 +268,10 @@ public final class ReweighQuestion implements Question {
             Column.of("place", "Place", Format.PLACE, Acceptance::place),
             Column.of("share", "Share of weightings", Format.SHARE, Acceptance::share),
             Column.number("error", "SE", Format.NUMBER, 4, Acceptance::error));
+    List<Column<Favoured>> favoured =
+        List.of(
+            Column.of("discipline", "Discipline", Format.DISCIPLINE, Favoured::discipline),
+            Column.of("weight", "Mean weight", Format.SHARE, Favoured::weight));
     List<Column<NewPlace>> places =
         List.of(
             Column.of("test", "Test", Format.TEST, NewPlace::test),
@@ -279,6 +292,7 @@ public final class ReweighQuestion implements Question {
                 "acceptableError", "SE", Format.NUMBER, 4, ReweighRow::acceptableError)
             .asDetail(),
         Column.rows("acceptability", "Acceptability", acceptance, ReweighRow::acceptability),
+        Column.rows("favouredBy", "Weights that put it first", favoured, ReweighRow::favouredBy),
         Column.rows("places", "Places", places, ReweighRow::places));
   }
 }

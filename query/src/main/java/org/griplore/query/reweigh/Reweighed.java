@@ -2,8 +2,10 @@ package org.griplore.query.reweigh;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.griplore.query.answer.SourceReference;
@@ -11,6 +13,7 @@ import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Ranking;
 import org.griplore.query.reweigh.ReweighQuestion.Acceptance;
+import org.griplore.query.reweigh.ReweighQuestion.Favoured;
 import org.griplore.query.reweigh.ReweighQuestion.NewPlace;
 import org.griplore.query.reweigh.ReweighQuestion.ReweighRow;
 import org.griplore.query.statistics.Acceptability;
@@ -25,6 +28,7 @@ final class Reweighed {
   private static final int MOST_DRAWS = 5000;
 
   private final Evidence evidence;
+  private final List<String> disciplines;
   private final List<ScoredTest> tests;
   private final int top;
   private final int draws;
@@ -35,8 +39,15 @@ final class Reweighed {
   /** A model's row in a test. */
   private record At(int test, int row, int place) {}
 
-  Reweighed(Evidence evidence, List<ScoredTest> tests, int top, Integer draws, long seed) {
+  Reweighed(
+      Evidence evidence,
+      List<String> disciplines,
+      List<ScoredTest> tests,
+      int top,
+      Integer draws,
+      long seed) {
     this.evidence = evidence;
+    this.disciplines = disciplines;
     this.tests = tests;
     this.top = top;
     this.draws = draws == null ? affordable(tests) : draws;
@@ -117,7 +128,41 @@ final class Reweighed {
         IntStream.rangeClosed(1, largest)
             .mapToObj(place -> new Acceptance(place, shares[place - 1], error(shares[place - 1])))
             .toList(),
+        favoured(ranked),
         places);
+  }
+
+  /**
+   * The mean of the weightings that put the model first (its central weights, Lahdelma and Salminen
+   * 2001), over the disciplines of each test, tests by how many weightings they give; the heaviest
+   * first. None when no weighting puts it first.
+   */
+  private List<Favoured> favoured(List<At> ranked) {
+    double[] sums = new double[disciplines.size()];
+    double firsts = 0;
+    for (At at : ranked) {
+      Optional<double[]> central = acceptability.get(at.test).centralWeights(at.row);
+      if (central.isPresent()) {
+        double share = acceptability.get(at.test).place(at.row, 1);
+        double[] has = tests.get(at.test).weights();
+        double whole = 0;
+        for (int d = 0; d < sums.length; d++) {
+          whole += has[d] > 0 ? central.get()[d] : 0;
+        }
+        for (int d = 0; d < sums.length; d++) {
+          sums[d] += has[d] > 0 ? share * central.get()[d] / whole : 0;
+        }
+        firsts += share;
+      }
+    }
+    double all = firsts;
+    return all == 0
+        ? List.of()
+        : IntStream.range(0, sums.length)
+            .filter(d -> sums[d] > 0)
+            .mapToObj(d -> new Favoured(disciplines.get(d), sums[d] / all))
+            .sorted(Comparator.comparingDouble(Favoured::weight).reversed())
+            .toList();
   }
 
   /**

@@ -89,6 +89,13 @@ class ReweighQuestionTest {
       assertThat(row(answer, "B").acceptability().get(0).share()).isCloseTo(belowC, within(0.01));
       assertThat(row(answer, "C").acceptability().get(0).share())
           .isCloseTo(fromC - belowC, within(0.01));
+      // the mean weight of comfort over a > fromC, and of steering over a < belowC
+      assertThat(row(answer, "A").favouredBy().get(0).discipline()).isEqualTo("comfort");
+      assertThat(row(answer, "A").favouredBy().get(0).weight())
+          .isCloseTo((1 + fromC) / 2, within(0.01));
+      assertThat(row(answer, "B").favouredBy().get(0).discipline()).isEqualTo("steering-response");
+      assertThat(row(answer, "B").favouredBy().get(0).weight())
+          .isCloseTo(1 - belowC / 2, within(0.01));
       for (String model : List.of("A", "B", "C")) {
         ReweighRow row = row(answer, model);
         assertThat(row.acceptability().stream().mapToDouble(Acceptance::share).sum())
