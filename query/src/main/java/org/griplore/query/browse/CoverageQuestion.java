@@ -101,7 +101,7 @@ public final class CoverageQuestion implements Question {
       further.add(new Exclusion("further models; see --limit and --skip", beyond));
     }
     List<String> disciplines = counts.disciplines(all);
-    String without = missing.isEmpty() ? "" : ", never in " + String.join(" or ", missing);
+    String without = missing.isEmpty() ? "" : " never tested in " + String.join(" or ", missing);
     return new Answer<>(
         new Asked(
             kind(),
@@ -140,6 +140,13 @@ public final class CoverageQuestion implements Question {
       return missing.isEmpty()
           ? "No model fits the filters."
           : "Every model that fits the filters was tested in " + String.join(" or ", missing) + ".";
+    }
+    if (!missing.isEmpty()) {
+      return counted(rows.size(), "model")
+          + (rows.size() == 1 ? " has" : " have")
+          + " no test in "
+          + String.join(" or ", missing)
+          + " that counts.";
     }
     long never = rows.stream().filter(row -> row.tests() == 0).count();
     Map<String, Integer> gaps = new TreeMap<>();

@@ -40,10 +40,12 @@ public record Meeting(
           Column.of("date", "Date", Format.DATE, Meeting::date),
           Column.number("first", "First", Format.NUMBER, 2, Meeting::first),
           Column.of("firstUnit", "in", Format.TEXT, Meeting::firstUnit),
-          Column.of("firstResult", "First's cell", Format.RESULT, Meeting::firstResult),
+          Column.<Meeting>of("firstResult", "First's cell", Format.RESULT, Meeting::firstResult)
+              .asDetail(),
           Column.number("second", "Second", Format.NUMBER, 2, Meeting::second),
           Column.of("secondUnit", "in", Format.TEXT, Meeting::secondUnit),
-          Column.of("secondResult", "Second's cell", Format.RESULT, Meeting::secondResult),
+          Column.<Meeting>of("secondResult", "Second's cell", Format.RESULT, Meeting::secondResult)
+              .asDetail(),
           Column.number("difference", "Difference", Format.DELTA, 1, Meeting::difference),
           Column.of("source", "Source", Format.COUNT, Meeting::source));
 

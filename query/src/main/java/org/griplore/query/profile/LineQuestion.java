@@ -94,6 +94,10 @@ public final class LineQuestion implements Question {
         rows.stream().filter(row -> row.model().equals(newest) && row.effect() != null).toList();
     long better = of.stream().filter(row -> row.side() > 0).count();
     long worse = of.stream().filter(row -> row.side() < 0).count();
+    if (of.size() == 1) {
+      return "%s has %s. The newest, %s, against the mean in %s: %s."
+          .formatted(names, many, newest, of.get(0).discipline(), of.get(0).told());
+    }
     return "%s has %s. The newest, %s, is better than the mean in %d, worse in %d and not to be told apart in %d of %d disciplines."
         .formatted(names, many, newest, better, worse, of.size() - better - worse, of.size());
   }

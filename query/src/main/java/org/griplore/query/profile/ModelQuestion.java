@@ -150,8 +150,15 @@ public final class ModelQuestion implements Question {
     long better = compared.stream().filter(row -> row.side() > 0).count();
     long worse = compared.stream().filter(row -> row.side() < 0).count();
     String stands =
-        compared.isEmpty()
-            ? ""
+        compared.size() < 2
+            ? compared.stream()
+                .map(
+                    row ->
+                        " Against the mean of the models tests connect it with: "
+                            + row.told()
+                            + ".")
+                .findFirst()
+                .orElse("")
             : String.format(
                 Locale.ROOT,
                 " Against the mean of the models tests connect it with it is better in %d, worse in"

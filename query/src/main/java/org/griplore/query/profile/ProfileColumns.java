@@ -18,7 +18,8 @@ final class ProfileColumns {
           Column.of("field", "Of", Format.COUNT, ProfileResult::field),
           Column.of("basis", "Basis", Format.TEXT, ProfileResult::basis),
           Column.of("source", "Source", Format.COUNT, ProfileResult::source),
-          Column.of("result", "Result", Format.RESULT, ProfileResult::result));
+          Column.<ProfileResult>of("result", "Result", Format.RESULT, ProfileResult::result)
+              .asDetail());
 
   private ProfileColumns() {}
 

@@ -1,6 +1,7 @@
 package org.griplore.query.profile;
 
 import java.util.List;
+import java.util.Locale;
 
 /**
  * A model in one discipline.
@@ -38,6 +39,15 @@ public record ProfileRow(
     Integer firstYear,
     Integer lastYear,
     List<ProfileResult> results) {
+  /** How it stands in its one discipline, for a sentence. */
+  String told() {
+    String interval =
+        low == null
+            ? ""
+            : String.format(Locale.ROOT, " (95 %% interval %+.1f to %+.1f)", low, high);
+    return String.format(Locale.ROOT, "%+.1f %s%s", effect, unit, interval).replace('-', '\u2212');
+  }
+
   /** Whether the interval lies above the mean (1), below it (-1) or holds it (0). */
   public int side() {
     if (low != null && low > 0) {

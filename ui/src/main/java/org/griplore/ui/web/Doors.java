@@ -12,12 +12,15 @@ import org.griplore.query.browse.ModelsQuestion.ModelRow;
 import org.griplore.query.browse.TestsQuestion.TestRow;
 import org.griplore.query.compare.ContrastQuestion.ContrastRow;
 import org.griplore.query.compare.GenerationsQuestion.GenerationRow;
+import org.griplore.query.compare.Meeting;
 import org.griplore.query.compare.StandingsQuestion.StandingRow;
 import org.griplore.query.evidence.Filter;
 import org.griplore.query.option.Option;
 import org.griplore.query.outlook.BacktestQuestion.BacktestRow;
 import org.griplore.query.outlook.OutlookRow;
+import org.griplore.query.placings.Placing;
 import org.griplore.query.placings.PlacingRow;
+import org.griplore.query.profile.ProfileResult;
 import org.griplore.query.profile.ProfileRow;
 import org.griplore.query.reweigh.ReweighQuestion.ReweighRow;
 import org.griplore.query.seek.SeekQuestion.SeekRow;
@@ -51,6 +54,26 @@ final class Doors {
   static <R> Door<R> of(Answer<R> answer) {
     Doors doors = new Doors(answer.asked());
     return (column, row) -> doors.address(column.key(), row);
+  }
+
+  /** The doors of the tables inside rows: a figure leads to the cell it was read from. */
+  static <R> Door<R> inside() {
+    return (column, row) -> cell(column.key(), row);
+  }
+
+  private static String cell(String key, Object row) {
+    if (row instanceof ProfileResult result && (key.equals("value") || key.equals("place"))) {
+      return Addresses.result(result.result());
+    }
+    if (row instanceof Placing placing && key.equals("place")) {
+      return Addresses.result(placing.result());
+    }
+    if (row instanceof Meeting met && key.equals("first")) {
+      return Addresses.result(met.firstResult());
+    }
+    return row instanceof Meeting met && key.equals("second")
+        ? Addresses.result(met.secondResult())
+        : null;
   }
 
   /** The filters of a question, as the next question takes them. */

@@ -12,6 +12,9 @@ import org.griplore.query.log.LogRun;
 final class TraceCharts {
   private static final int HEIGHT = 300;
 
+  /** Where the layer of the runs left out stands. */
+  private static final int LEFT_OUT = 3;
+
   private TraceCharts() {}
 
   static List<Chart> of(Answer<?> answer) {
@@ -44,6 +47,10 @@ final class TraceCharts {
     ObjectNode specification = Charts.specification("trace", title, HEIGHT, values);
     ((ObjectNode) specification.at("/encoding/y"))
         .put("title", reduced.measure() + unit(reduced.unit()));
+    if (!values.findValuesAsText("what").contains("left out")) {
+      // a layer without a single mark has no extent, which the browser would complain of
+      ((ArrayNode) specification.get("layer")).remove(LEFT_OUT);
+    }
     if (reduced.level() != null) {
       ((ObjectNode) specification.at("/layer/0/encoding/y")).put("datum", reduced.level());
     } else {
