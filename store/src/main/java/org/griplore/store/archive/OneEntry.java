@@ -22,7 +22,17 @@ final class OneEntry {
 
   private record Subject(int report, int model, String size) {}
 
-  private record Together(int first, int name, Set<Integer> disciplines) {}
+  /** The disciplines are looked up when a second name comes: most models have one in a report. */
+  private static final class Together {
+    final int first;
+    final int name;
+    Set<Integer> disciplines;
+
+    Together(int first, int name) {
+      this.first = first;
+      this.name = name;
+    }
+  }
 
   OneEntry(Connection connection) {
     this.connection = connection;
@@ -43,20 +53,29 @@ final class OneEntry {
         entries.computeIfAbsent(
             new Subject(report, model, Objects.requireNonNullElse(size, "")),
             subject -> new ArrayList<>(1));
-    Set<Integer> disciplines =
-        new HashSet<>(
-            Sql.list(
-                connection,
-                "SELECT discipline FROM result WHERE entry = ?",
-                row -> row.getInt(1),
-                entry));
+    Set<Integer> own = null;
     for (Together together : before) {
-      if (together.name() != name && Collections.disjoint(together.disciplines(), disciplines)) {
-        together.disciplines().addAll(disciplines);
-        return together.first();
+      if (together.name != name) {
+        own = own == null ? disciplines(entry) : own;
+        if (together.disciplines == null) {
+          together.disciplines = disciplines(together.first);
+        }
+        if (Collections.disjoint(together.disciplines, own)) {
+          together.disciplines.addAll(own);
+          return together.first;
+        }
       }
     }
-    before.add(new Together(entry, name, disciplines));
+    before.add(new Together(entry, name));
     return entry;
+  }
+
+  private Set<Integer> disciplines(int entry) {
+    return new HashSet<>(
+        Sql.list(
+            connection,
+            "SELECT discipline FROM result WHERE entry = ?",
+            row -> row.getInt(1),
+            entry));
   }
 }
