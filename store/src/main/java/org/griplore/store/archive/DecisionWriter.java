@@ -2,6 +2,7 @@ package org.griplore.store.archive;
 
 import java.sql.Connection;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -17,23 +18,33 @@ import org.griplore.store.vocabulary.Refusal;
 /** Takes decisions into an archive: all of them, or none when one contradicts what stands. */
 final class DecisionWriter {
   private final Connection connection;
+  private final Map<Topic, Map<String, Decision>> standing = new EnumMap<>(Topic.class);
+  private Map<String, NameRecord> told;
 
   DecisionWriter(Connection connection) {
     this.connection = connection;
+    Decisions.standing(connection).forEach(d -> on(d.topic()).put(d.key(), d));
+  }
+
+  private Map<String, Decision> on(Topic topic) {
+    return standing.computeIfAbsent(topic, t -> new HashMap<>());
   }
 
   /** Decides, and returns what was not decided so before. */
   List<Decision> decide(List<Decision> decisions) {
     List<Decision> taken = new ArrayList<>();
     for (Decision decision : decisions) {
-      List<Decision> standing = Decisions.standing(connection, decision.topic());
-      Decision before =
-          standing.stream().filter(d -> d.key().equals(decision.key())).findFirst().orElse(null);
+      Decision before = on(decision.topic()).get(decision.key());
       if (before != null && before.agreesWith(decision)) {
         continue;
       }
-      refuse(decision, before, standing);
+      refuse(decision, before);
       Decisions.write(connection, decision);
+      if (decision.verdict() == Verdict.OPEN) {
+        on(decision.topic()).remove(decision.key());
+      } else {
+        on(decision.topic()).put(decision.key(), decision);
+      }
       taken.add(decision);
     }
     Meanings.settle(connection);
@@ -41,7 +52,7 @@ final class DecisionWriter {
     return taken;
   }
 
-  private void refuse(Decision decision, Decision before, List<Decision> standing) {
+  private void refuse(Decision decision, Decision before) {
     if (decision.verdict() == Verdict.OPEN) {
       if (before == null) {
         throw refusal(decision, "nothing was decided on it that could be taken back");
@@ -61,14 +72,12 @@ final class DecisionWriter {
               + "; take that back first");
     }
     if (decision.verdict() == Verdict.IS) {
-      refuseCircle(decision, standing);
+      refuseCircle(decision);
       refuseToldOtherwise(decision);
     }
   }
 
-  private static void refuseCircle(Decision decision, List<Decision> standing) {
-    Map<String, Decision> byKey = new HashMap<>();
-    standing.forEach(d -> byKey.put(d.key(), d));
+  private void refuseCircle(Decision decision) {
     Set<String> chain = new LinkedHashSet<>();
     Decision next = decision;
     while (next != null && next.value() != null) {
@@ -84,24 +93,35 @@ final class DecisionWriter {
                     + decision.name()
                     + "\"); take one of these back first");
       }
-      next = byKey.get(NameKey.of(next.value()));
+      next = on(Topic.MEANING).get(NameKey.of(next.value()));
     }
   }
 
   /** What a lineage table says the other way round would not hold any more without a word. */
   private void refuseToldOtherwise(Decision decision) {
-    for (NameRecord name : NameReader.all(connection)) {
-      boolean told =
-          name.standing() == NameRecord.Standing.TOLD
-              || name.standing() == NameRecord.Standing.KNOWN;
-      if (told
-          && NameKey.of(name.name()).equals(NameKey.of(decision.value()))
-          && NameKey.of(name.model()).equals(decision.key())) {
-        throw refusal(
-            decision,
-            "\"" + name.name() + "\" means " + name.model() + " (" + name.standing().words() + ")");
+    String key = NameKey.of(decision.value());
+    NameRecord name = told().get(key);
+    if (name != null
+        && !on(Topic.MEANING).containsKey(key)
+        && NameKey.of(name.model()).equals(decision.key())) {
+      throw refusal(
+          decision,
+          "\"" + name.name() + "\" means " + name.model() + " (" + name.standing().words() + ")");
+    }
+  }
+
+  /** The names that sources settled without an assumption, by their comparing form. */
+  private Map<String, NameRecord> told() {
+    if (told == null) {
+      told = new HashMap<>();
+      for (NameRecord name : NameReader.all(connection)) {
+        if (name.standing() == NameRecord.Standing.TOLD
+            || name.standing() == NameRecord.Standing.KNOWN) {
+          told.put(NameKey.of(name.name()), name);
+        }
       }
     }
+    return told;
   }
 
   private static Refusal refusal(Decision decision, String because) {
