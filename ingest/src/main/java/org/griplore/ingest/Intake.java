@@ -162,6 +162,12 @@ public final class Intake {
     return new RememberedColumns(archive.columnMaps(), catalogue);
   }
 
+  /** Reads a kept original as it was read then, to its end; nothing is written. */
+  void tell(Original original, Revision read, Receiver receiver) {
+    ReadOptions options = StoredOptions.of(read, catalogue);
+    Reading.of(original).tell(context(original, options, receiver));
+  }
+
   private static List<Path> filesOf(Path path) {
     if (Files.isDirectory(path)) {
       try (Stream<Path> walk = Files.walk(path)) {

@@ -258,6 +258,21 @@ public final class Archive implements AutoCloseable {
         revision);
   }
 
+  /** Opens the figures of one reading, superseded or not, in the order they were read. */
+  public FigureFeed figuresOf(int revision) {
+    return FigureFeed.open(this, revision);
+  }
+
+  /** The notes of one reading, superseded or not, as its reports tell them. */
+  public List<StoredNote> notesOf(int revision) {
+    return StoredNote.ofRevision(reading, revision);
+  }
+
+  /** The logged runs of one reading, superseded or not, in the log's order. */
+  public List<RunRecord> runsOf(int revision) {
+    return RunReader.ofRevision(reading, revision);
+  }
+
   /** The findings of one reading, superseded or not, in reading order. */
   public List<FindingRecord> findingsOf(int revision) {
     return FindingReader.ofRevision(reading, revision);

@@ -7,7 +7,7 @@ import java.util.List;
 import org.griplore.store.vocabulary.LoggedRun;
 import org.griplore.store.vocabulary.Unit;
 
-/** Reads the logged runs of a test. */
+/** Reads the logged runs of a test or of a reading. */
 final class RunReader {
   /** The columns of a run {@code x}, with the words of {@link #WORDS}. */
   static final String SELECT =
@@ -21,16 +21,26 @@ final class RunReader {
   private RunReader() {}
 
   static List<RunRecord> ofTest(Connection connection, int test) {
+    return read(connection, "r.superseded_by IS NULL AND p.test = ?", test);
+  }
+
+  static List<RunRecord> ofRevision(Connection connection, int revision) {
+    return read(connection, "p.revision = ?", revision);
+  }
+
+  private static List<RunRecord> read(Connection connection, String which, int number) {
     CellText.SheetNames sheets = SheetList.of(connection);
     return Sql.list(
         connection,
         SELECT
             + ", r.name AS file FROM run x JOIN report p ON p.id = x.report"
-            + " JOIN revision r ON r.id = p.revision AND r.superseded_by IS NULL"
+            + " JOIN revision r ON r.id = p.revision"
             + WORDS
-            + " WHERE p.test = ? ORDER BY x.id",
+            + " WHERE "
+            + which
+            + " ORDER BY x.id",
         row -> new RunRecord(row.getInt("report"), row.getString("file"), run(row, sheets)),
-        test);
+        number);
   }
 
   /** The run of a row of {@link #SELECT}. */

@@ -31,7 +31,7 @@ public final class Commands {
     commands.put("settle", () -> SettleCommand.spec(clock));
     commands.put("lineage", () -> LineageCommand.spec(clock));
     commands.put("columns", () -> ColumnsCommand.spec(clock));
-    commands.put("check", CheckCommand::spec);
+    commands.put("check", () -> CheckCommand.spec(clock));
     commands.put("serve", () -> ServeCommand.spec(clock));
     commands.put("demo", () -> DemoCommand.spec(clock));
   }

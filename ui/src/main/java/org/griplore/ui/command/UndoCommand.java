@@ -66,9 +66,9 @@ final class UndoCommand implements Action {
         taken.currentAgain().stream().map(UndoCommand::named).toList(),
         (dry ? "Would count" : "Counts") + " again: %s.",
         out);
-    tell(taken.tests(), "No reading tells of this test any more: %s.", out);
-    tell(taken.models(), "Nothing tells of this model any more: %s.", out);
-    tell(taken.apartAgain(), "A name means what it meant before: %s.", out);
+    list("Tests that no other reading tells of", taken.tests(), out);
+    list("Models that nothing else tells of", taken.models(), out);
+    list("Names that mean what they meant before", taken.apartAgain(), out);
     if (dry) {
       out.println("Nothing was changed.");
     }
@@ -92,7 +92,18 @@ final class UndoCommand implements Action {
   private static void tell(List<String> names, String sentence, PrintWriter out) {
     names.stream().limit(TOLD).forEach(name -> out.println(sentence.formatted(name)));
     if (names.size() > TOLD) {
-      out.println("    and " + (names.size() - TOLD) + " more like this.");
+      out.println("    and " + (names.size() - TOLD) + " more.");
+    }
+  }
+
+  private static void list(String what, List<String> names, PrintWriter out) {
+    if (!names.isEmpty()) {
+      int more = names.size() - TOLD;
+      out.println(
+          what
+              + ": "
+              + String.join(", ", names.subList(0, Math.min(TOLD, names.size())))
+              + (more > 0 ? " and " + more + " more." : "."));
     }
   }
 }

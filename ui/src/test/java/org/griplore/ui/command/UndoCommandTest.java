@@ -57,7 +57,7 @@ class UndoCommandTest {
         .contains("Taken back: 2 readings")
         .contains("With them: 4 tyres, 4 results, 4 notes")
         .contains("Counts again: first.csv, reading 1 of ")
-        .contains("No reading tells of this test any more: T2.");
+        .contains("Tests that no other reading tells of: T2.");
     assertThat(run("tests", "--format", "csv").out()).doesNotContain("T2");
     assertThat(run("find", "bites early", "--format", "csv").out().lines()).hasSize(2);
     assertThat(run("test", "T1", "--format", "csv").out()).contains("32").doesNotContain("31.0");

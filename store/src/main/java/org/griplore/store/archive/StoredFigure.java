@@ -1,0 +1,15 @@
+package org.griplore.store.archive;
+
+import org.griplore.store.vocabulary.Cell;
+import org.griplore.store.vocabulary.Result;
+
+/**
+ * One figure as a reading told it, the reading superseded or not.
+ *
+ * @param test the test's key
+ * @param model the model that it counts for
+ * @param size the entry's own size; null where it has none
+ * @param name where the tyre's name stands; null where it stands nowhere
+ * @param result the figure with its cells; its steps are told by {@link Archive#originOf} only
+ */
+public record StoredFigure(String test, String model, String size, Cell name, Result result) {}
