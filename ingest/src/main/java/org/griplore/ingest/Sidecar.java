@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.griplore.ingest.forms.ReductionSettings;
 import org.griplore.ingest.grid.GridCell;
 import org.griplore.ingest.recognise.DetailLines;
@@ -19,6 +20,8 @@ import org.griplore.store.vocabulary.Refusal;
  */
 final class Sidecar {
   static final String ENDING = ".details";
+
+  private static final Pattern UNIT = Pattern.compile("unit [a-z][a-z-]*");
 
   private final Map<String, String> details = new HashMap<>();
 
@@ -58,11 +61,11 @@ final class Sidecar {
     }
   }
 
-  /** How a log is to be reduced may stand there too. */
+  /** How a log is to be reduced, and the unit of one discipline, may stand there too. */
   private boolean isSetting(String line) {
     int colon = line.indexOf(':');
     String topic = colon < 0 ? "" : line.substring(0, colon).strip().toLowerCase(Locale.ROOT);
-    if (!ReductionSettings.isTopic(topic)) {
+    if (!ReductionSettings.isTopic(topic) && !UNIT.matcher(topic).matches()) {
       return false;
     }
     details.put(topic, line.substring(colon + 1).strip());

@@ -10,6 +10,7 @@ import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Asked;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
+import org.griplore.query.compare.CompareOptions;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
@@ -72,6 +73,11 @@ public final class TestQuestion implements Question {
     if (reference != null && !table.hasReference()) {
       caveats.add(
           evidence.models().get(reference).name() + " was not in this test: no differences shown.");
+    }
+    if (rows.stream()
+        .flatMap(row -> row.figures().values().stream())
+        .anyMatch(figure -> "%".equals(figure.deltaUnit()))) {
+      caveats.add(CompareOptions.PER_CENT);
     }
     caveats.add(CommonOptions.RESULTS_HOLD);
     return new Answer<>(

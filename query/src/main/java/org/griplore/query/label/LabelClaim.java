@@ -36,7 +36,7 @@ public record LabelClaim(
           Column.of("unit", "Unit", Format.TEXT, LabelClaim::unit),
           Column.of("letter", "Class, (EU) 2020/740", Format.TEXT, LabelClaim::letter),
           Column.of("letterBefore", "Class, (EC) 1222/2009", Format.TEXT, LabelClaim::letterBefore),
-          Column.of("method", "Method", Format.TEXT, LabelClaim::method));
+          Column.<LabelClaim>of("method", "Method", Format.TEXT, LabelClaim::method).asDetail());
 
   static LabelClaim none(
       String model, String discipline, String what, String method, String whyNot) {

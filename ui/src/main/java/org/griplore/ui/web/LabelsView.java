@@ -25,6 +25,7 @@ public record LabelsView(TableView classes, List<String> said) {
         + claim.what()
         + ": "
         + claim.said()
-        + ".";
+        + "."
+        + (claim.hasClass() ? " " + claim.method() + "." : "");
   }
 }
