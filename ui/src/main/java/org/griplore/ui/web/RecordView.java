@@ -48,7 +48,7 @@ public record RecordView(
     return new RecordView(
         lineage(desk, known.family(), known.model()),
         details(known),
-        ways(known, filters),
+        ways(known, answer, filters),
         ProfileCharts.places(answer),
         steps(answer, desk, "line", List.of(known.model()), filters),
         FindView.hits(notes),
@@ -99,7 +99,8 @@ public record RecordView(
     }
   }
 
-  private static Map<String, String> ways(Known known, Map<String, List<String>> filters) {
+  private static Map<String, String> ways(
+      Known known, Answer<?> answer, Map<String, List<String>> filters) {
     List<String> model = List.of(known.model());
     Map<String, String> ways = new LinkedHashMap<>();
     ways.put("Placings", Addresses.of("placings", with(filters, Map.of("model", model))));
@@ -111,6 +112,9 @@ public record RecordView(
         .followedBy()
         .forEach(next -> ways.put("Against " + next, contrast(known.model(), next, filters)));
     ways.put("Descent, and who says so", Addresses.of("lineage", Map.of("model", model)));
+    if (answer.hasEvidence()) {
+      ways.put("Add a note", Addresses.note("model", known.model()));
+    }
     return ways;
   }
 
