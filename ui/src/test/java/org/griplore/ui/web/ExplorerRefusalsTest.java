@@ -59,6 +59,13 @@ class ExplorerRefusalsTest {
         "/find?text=wet&limit=1000000",
         "/find?text=wet&model=%3Cscript%3E",
         "/tests?size=%25s%25n",
+        "/model?model=Velmora+Aurelis+4&model=Velmora+Aurelis+5",
+        "/model?model=%3Cscript%3Ealert(1)%3C/script%3E",
+        "/line?line=%00",
+        "/coverage?limit=-1",
+        "/coverage?missing=%22%3E%3Cscript%3E",
+        "/coverage?sort=worst",
+        "/seek?text=velmora&limit=1000000",
         "/test?test=../../etc/passwd"
       })
   void hostileOptions(String address) throws Exception {
@@ -162,6 +169,11 @@ class ExplorerRefusalsTest {
           new String[] {
             "/",
             "/placings?discipline=wet-braking",
+            "/model?model=Ovrand+Third",
+            "/standings",
+            "/coverage",
+            "/seek?text=ovrand",
+            "/seek?text=%3Cscript%3Ealert(2)%3C/script%3E",
             "/models",
             "/tests",
             "/test?test=" + test,
