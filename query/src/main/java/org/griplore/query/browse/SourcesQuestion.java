@@ -35,6 +35,7 @@ public final class SourcesQuestion implements Question {
       String added,
       int tests,
       int findings,
+      String changes,
       String sha256,
       String origin) {}
 
@@ -73,6 +74,7 @@ public final class SourcesQuestion implements Question {
                 revision ->
                     row(
                         revision,
+                        desk.archive().revisionChanges(revision.id()),
                         tests.getOrDefault(revision.id(), new TreeSet<>()).size(),
                         findings.getOrDefault(revision.id(), 0)))
             .toList();
@@ -87,7 +89,7 @@ public final class SourcesQuestion implements Question {
         List.of());
   }
 
-  private static SourceRow row(Revision revision, int tests, int findings) {
+  private static SourceRow row(Revision revision, List<String> changes, int tests, int findings) {
     return new SourceRow(
         revision.id(),
         revision.name(),
@@ -98,6 +100,7 @@ public final class SourcesQuestion implements Question {
         revision.addedAt().toString(),
         tests,
         findings,
+        changes.isEmpty() ? null : String.join(" ", changes),
         revision.sha256(),
         revision.origin());
   }
@@ -112,6 +115,7 @@ public final class SourcesQuestion implements Question {
         Column.of("findings", "Findings", Format.COUNT, SourceRow::findings),
         Column.of("bytes", "Bytes", Format.COUNT, SourceRow::bytes),
         Column.of("added", "Added", Format.DATE, SourceRow::added),
+        Column.<SourceRow>of("changes", "What changed", Format.TEXT, SourceRow::changes).asDetail(),
         Column.<SourceRow>of("revision", "Revision", Format.COUNT, SourceRow::revision).asDetail(),
         Column.<SourceRow>of("sha256", "SHA-256", Format.TEXT, SourceRow::sha256).asDetail(),
         Column.<SourceRow>of("origin", "Read from", Format.TEXT, SourceRow::origin).asDetail());

@@ -45,6 +45,8 @@ class CheckCommandTest {
       statement.executeUpdate("UPDATE result SET value = 31.3 WHERE value = 31.2");
     }
     assertThat(Run.of("check", "--archive", archive).code()).isZero();
+    assertThat(Run.of("sources", "--format", "csv", "--archive", archive).out())
+        .contains("Changed: Alpha, wet-braking, test T1: 31.2 m became 30.9 m.");
     Run all = Run.of("check", "--all", "--archive", archive);
     assertThat(all.code()).isEqualTo(2);
     assertThat(all.out())
