@@ -107,7 +107,7 @@ public final class GenerationsQuestion implements Question {
           choices.has("source")
               ? Optional.empty()
               : desk.networks().of(evidence, discipline, filter.onlyMakers(), method);
-      StepsOfArchive steps = StepsOfArchive.of(network.get(), all);
+      StepsOfArchive steps = network.get().steps(evidence);
       for (ModelStep step : asked) {
         Optional<Difference> difference = Difference.of(network.get(), step.newer(), step.older());
         if (difference.isEmpty()) {
@@ -155,7 +155,7 @@ public final class GenerationsQuestion implements Question {
         difference,
         years,
         years == null || years <= 0 ? null : measure.shown(onScale(difference) / years),
-        measure.shown(steps.pace(evidence.models()).map(StepPace::pace).orElse(null)),
+        measure.shown(steps.pace().map(StepPace::pace).orElse(null)),
         makers
             .flatMap(net -> Difference.of(net, step.newer(), step.older()))
             .map(Difference::difference)

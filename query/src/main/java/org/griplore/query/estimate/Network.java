@@ -29,6 +29,7 @@ public final class Network {
   private final int[] tests;
   private final NetworkFit fit;
   private List<ModelStanding> standings;
+  private StepsOfArchive steps;
 
   Network(DisciplineArms arms, Numbered numbered, NetworkFit fit) {
     this.arms = arms;
@@ -171,6 +172,14 @@ public final class Network {
               .toList();
     }
     return standings;
+  }
+
+  /** All generation steps of the archive that it can estimate. */
+  public synchronized StepsOfArchive steps(org.griplore.query.evidence.Evidence evidence) {
+    if (steps == null) {
+      steps = StepsOfArchive.of(this, evidence.models());
+    }
+    return steps;
   }
 
   /** Effect of a model less the mean effect of its part's models; empty when it has no part. */

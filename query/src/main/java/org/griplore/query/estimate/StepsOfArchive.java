@@ -13,22 +13,21 @@ import org.griplore.store.archive.ModelRecord;
 /** All generation steps of the archive in one discipline, so that the size of one has a meaning. */
 public final class StepsOfArchive {
   private final List<ModelStep> steps;
-  private final double[] differences;
-  private final double[] ses;
   private final Optional<StepDistribution> distribution;
+  private final Optional<StepPace> pace;
 
-  private StepsOfArchive(List<ModelStep> steps, double[] differences, double[] ses) {
+  private StepsOfArchive(
+      List<ModelStep> steps, double[] differences, double[] ses, List<ModelRecord> models) {
     this.steps = steps;
-    this.differences = differences;
-    this.ses = ses;
     this.distribution = StepDistribution.of(differences, ses);
+    this.pace = pace(models, differences, ses);
   }
 
   /** The steps that the network can estimate with a standard error. */
-  public static StepsOfArchive of(Network network, List<ModelStep> all) {
+  static StepsOfArchive of(Network network, List<ModelRecord> models) {
     List<ModelStep> estimated = new ArrayList<>();
     List<Compared> found = new ArrayList<>();
-    for (ModelStep step : all) {
+    for (ModelStep step : ModelStep.all(models)) {
       if (network.compare(step.newer(), step.older()) instanceof Compared compared
           && compared.se().isPresent()
           && compared.se().getAsDouble() > 0) {
@@ -38,7 +37,7 @@ public final class StepsOfArchive {
     }
     double[] differences = found.stream().mapToDouble(Compared::difference).toArray();
     double[] ses = found.stream().mapToDouble(c -> c.se().getAsDouble()).toArray();
-    return new StepsOfArchive(estimated, differences, ses);
+    return new StepsOfArchive(estimated, differences, ses, models);
   }
 
   /** How many steps there are. */
@@ -60,7 +59,11 @@ public final class StepsOfArchive {
   }
 
   /** The usual gain a year, by the steps whose launches are known; empty when there are too few. */
-  public Optional<StepPace> pace(List<ModelRecord> models) {
+  public Optional<StepPace> pace() {
+    return pace;
+  }
+
+  private Optional<StepPace> pace(List<ModelRecord> models, double[] differences, double[] ses) {
     int[] timed =
         IntStream.range(0, steps.size())
             .filter(i -> steps.get(i).years(models) != null && steps.get(i).years(models) > 0)
