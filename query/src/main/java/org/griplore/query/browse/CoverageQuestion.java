@@ -52,7 +52,7 @@ public final class CoverageQuestion implements Question {
 
   @Override
   public String example() {
-    return "coverage --season summer --missing wear";
+    return "coverage --season all-season --missing wear";
   }
 
   @Override

@@ -42,7 +42,7 @@ public final class TableQuestion implements Question {
 
   @Override
   public String example() {
-    return "table --models \"Velmora Aurelis 5\" \"Drevanox Tarn 3\" --with predecessors"
+    return "table --models \"Velmora Aurelis 5\" \"Kirazumi Hayari S-300\" --with predecessors"
         + " --size \"205/55 R16\" --mass 1400";
   }
 

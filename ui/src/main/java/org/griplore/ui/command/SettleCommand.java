@@ -36,7 +36,7 @@ final class SettleCommand implements Action {
                 + " taken back.")
         .footer(
             "",
-            "Example: griplore settle \"Velmora Aurels 4\" --same-as \"Velmora Aurelis 4\"",
+            "Example: griplore settle \"Velmora Aurelys 5\" --same-as \"Velmora Aurelis 5\"",
             "`griplore decisions` lists what was decided.");
     spec.addPositional(
         PositionalParamSpec.builder()
