@@ -29,6 +29,7 @@ import org.griplore.ingest.ReadOptions;
 import org.griplore.query.question.Desk;
 import org.griplore.store.archive.Archive;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
+import org.griplore.ui.web.Browser;
 import org.griplore.ui.web.Explorer;
 
 /**
@@ -107,6 +108,7 @@ public final class PageBench {
         bench.pages();
         bench.firstVisit();
         bench.readers();
+        bench.browser(folder.resolve("profile"));
       }
     }
     Folders.remove(folder);
@@ -234,6 +236,34 @@ public final class PageBench {
     System.out.printf(
         "%d readers: %d requests in %.1f s (%.0f a second), p95 %.0f ms, errors: %s%n",
         READERS, sorted.length, seconds, sorted.length / seconds, at(sorted, 0.95), errors);
+  }
+
+  /** How long a browser takes until a page and its plots are drawn, on each page's second visit. */
+  private void browser(Path profile) {
+    if (!Browser.isHere()) {
+      System.out.println("no browser here: drawing was not measured");
+      return;
+    }
+    double slowest = 0;
+    String which = "";
+    try (Browser browser = Browser.on(page -> "http://localhost:" + port + page, profile)) {
+      for (String page : PAGES) {
+        if (page.contains(".json") || page.contains("{")) {
+          continue;
+        }
+        browser.open(page);
+        browser.open("/findings");
+        long start = System.nanoTime();
+        browser.open(page);
+        double took = (System.nanoTime() - start) / 1e6;
+        System.out.printf("%-58s %9.0f ms drawn%n", page, took);
+        if (took > slowest) {
+          slowest = took;
+          which = page;
+        }
+      }
+    }
+    System.out.printf("slowest to draw: %s, %.0f ms%n", which, slowest);
   }
 
   /** The bytes as sent; the page is unpacked, as a browser would. */

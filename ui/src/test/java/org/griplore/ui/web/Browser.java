@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.junit.jupiter.api.Assumptions;
@@ -23,7 +24,7 @@ import org.openqa.selenium.support.ui.ExpectedCondition;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** A headless browser that reads the explorer. */
-final class Browser implements AutoCloseable {
+public final class Browser implements AutoCloseable {
   private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
   private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
   private static final Duration PATIENCE = Duration.ofSeconds(20);
@@ -36,9 +37,9 @@ final class Browser implements AutoCloseable {
   }
 
   private final ChromeDriver driver;
-  private final DemoExplorer demo;
+  private final UnaryOperator<String> whole;
 
-  private Browser(DemoExplorer demo, Path profile) {
+  private Browser(UnaryOperator<String> whole, Path profile) {
     LoggingPreferences logs = new LoggingPreferences();
     logs.enable(LogType.BROWSER, Level.ALL);
     ChromeOptions options = new ChromeOptions();
@@ -61,18 +62,28 @@ final class Browser implements AutoCloseable {
             .usingAnyFreePort()
             .build();
     this.driver = new ChromeDriver(service, options);
-    this.demo = demo;
+    this.whole = whole;
   }
 
   /** Opens it; without a browser the test is skipped, unless one is required. */
   static Browser open(DemoExplorer demo, Path profile) {
-    boolean there = Files.isExecutable(CHROMIUM) && Files.isExecutable(DRIVER);
+    boolean there = isHere();
     if (!there && "true".equals(System.getenv("GRIPLORE_BROWSER_REQUIRED"))) {
       throw new AssertionError("GRIPLORE_BROWSER_REQUIRED is set, but there is no " + CHROMIUM);
     }
     Assumptions.assumeTrue(
         there, "skipped: " + CHROMIUM + " and " + DRIVER + " are needed for the browser tests");
-    return new Browser(demo, profile);
+    return new Browser(demo::address, profile);
+  }
+
+  /** Whether this machine has one. */
+  public static boolean isHere() {
+    return Files.isExecutable(CHROMIUM) && Files.isExecutable(DRIVER);
+  }
+
+  /** Opens it on pages whose whole addresses are made from their paths. */
+  public static Browser on(UnaryOperator<String> whole, Path profile) {
+    return new Browser(whole, profile);
   }
 
   ChromeDriver driver() {
@@ -80,8 +91,8 @@ final class Browser implements AutoCloseable {
   }
 
   /** Opens a page and waits until its plots are drawn. */
-  void open(String address) {
-    driver.get(demo.address(address));
+  public void open(String address) {
+    driver.get(whole.apply(address));
     await(page -> allDrawn());
   }
 
