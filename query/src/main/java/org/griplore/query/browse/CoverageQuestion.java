@@ -11,6 +11,7 @@ import org.griplore.query.answer.Asked;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Exclusion;
 import org.griplore.query.answer.Format;
+import org.griplore.query.answer.Wording;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Filter;
 import org.griplore.query.option.Choices;
@@ -142,7 +143,7 @@ public final class CoverageQuestion implements Question {
           : "Every model that fits the filters was tested in " + String.join(" or ", missing) + ".";
     }
     if (!missing.isEmpty()) {
-      return counted(rows.size(), "model")
+      return Wording.counted(rows.size(), "model")
           + (rows.size() == 1 ? " has" : " have")
           + " no test in "
           + String.join(" or ", missing)
@@ -161,17 +162,13 @@ public final class CoverageQuestion implements Question {
             .orElse("");
     return "%s and %s%s.%s"
         .formatted(
-            counted(rows.size(), "model"),
-            counted(disciplines.size(), "discipline"),
+            Wording.counted(rows.size(), "model"),
+            Wording.counted(disciplines.size(), "discipline"),
             never == 0
                 ? ""
                 : ", %s of which no test that counts is known"
-                    .formatted(counted((int) never, "model")),
+                    .formatted(Wording.counted(never, "model")),
             most);
-  }
-
-  private static String counted(int number, String word) {
-    return number + " " + word + (number == 1 ? "" : "s");
   }
 
   private static List<Column<CoverageRow>> columns(List<String> disciplines) {

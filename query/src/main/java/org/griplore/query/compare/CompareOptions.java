@@ -28,12 +28,4 @@ public final class CompareOptions {
   public static VarianceMethod variance(Choices choices) {
     return VarianceMethod.valueOf(choices.text("variance").toUpperCase(Locale.ROOT));
   }
-
-  /** A difference with its unit and sign, for sentences. */
-  static String told(double difference, String unit) {
-    double shown = Math.round(10 * difference) / 10.0 + 0.0;
-    return String.format(Locale.ROOT, shown == 0 ? "%.1f %s" : "%+.1f %s", shown, unit)
-        .strip()
-        .replace('-', '\u2212');
-  }
 }

@@ -2,12 +2,12 @@ package org.griplore.query.compare;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Asked;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
+import org.griplore.query.answer.Wording;
 import org.griplore.query.estimate.Difference;
 import org.griplore.query.estimate.Network;
 import org.griplore.query.evidence.Citations;
@@ -125,17 +125,13 @@ public final class ContrastQuestion implements Question {
     }
     if (rows.size() == 1) {
       Difference d = rows.get(0).difference();
-      String interval =
-          d.low() == null
-              ? ""
-              : String.format(Locale.ROOT, " (95 %% interval %.1f to %.1f)", d.low(), d.high())
-                  .replace('-', '\u2212');
+      String interval = Wording.interval(d.low(), d.high(), 1);
       return "%s against %s in %s: %s%s, %d tests with both."
           .formatted(
               first,
               second,
               rows.get(0).discipline(),
-              CompareOptions.told(d.difference(), d.unit()),
+              Wording.difference(d.difference(), d.unit()),
               interval,
               d.directTests());
     }

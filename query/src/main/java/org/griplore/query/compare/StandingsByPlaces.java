@@ -3,13 +3,13 @@ package org.griplore.query.compare;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Asked;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
+import org.griplore.query.answer.Wording;
 import org.griplore.query.estimate.Difference;
 import org.griplore.query.estimate.PlacesStanding;
 import org.griplore.query.evidence.Citations;
@@ -182,12 +182,9 @@ public final class StandingsByPlaces {
             agreement
                 .map(
                     tau ->
-                        String.format(
-                                Locale.ROOT,
-                                " Rank agreement with the standing by values: %.2f (Kendall's"
-                                    + " tau).",
-                                tau)
-                            .replace('-', '\u2212'))
+                        " Rank agreement with the standing by values: "
+                            + Wording.signed(tau, 2)
+                            + " (Kendall's tau).")
                 .orElse(""));
   }
 

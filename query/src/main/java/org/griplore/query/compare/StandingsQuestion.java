@@ -2,13 +2,13 @@ package org.griplore.query.compare;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Asked;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
+import org.griplore.query.answer.Wording;
 import org.griplore.query.estimate.Difference;
 import org.griplore.query.estimate.Measure;
 import org.griplore.query.estimate.Network;
@@ -140,11 +140,6 @@ public final class StandingsQuestion implements Question {
 
   private static String summary(List<StandingRow> rows, Network network, String discipline) {
     StandingRow first = rows.get(0);
-    String interval =
-        first.low() == null
-            ? ""
-            : String.format(
-                Locale.ROOT, " (95 %% interval %.1f to %.1f)", first.low(), first.high());
     String parts =
         network.parts() > 1
             ? " The tests fall into " + network.parts() + " parts that nothing connects."
@@ -154,8 +149,8 @@ public final class StandingsQuestion implements Question {
             first.model(),
             rows.size(),
             discipline,
-            CompareOptions.told(first.effect(), first.unit()),
-            interval.replace('-', '\u2212'),
+            Wording.difference(first.effect(), first.unit()),
+            Wording.interval(first.low(), first.high(), 1),
             network.tests(),
             parts);
   }

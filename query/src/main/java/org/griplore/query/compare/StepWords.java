@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.griplore.query.answer.Wording;
 import org.griplore.query.compare.GenerationsQuestion.GenerationRow;
 import org.griplore.query.estimate.Difference;
 
@@ -55,28 +56,20 @@ final class StepWords {
   }
 
   private static String alone(GenerationRow row) {
-    String interval =
-        row.step().low() == null
-            ? ""
-            : String.format(
-                    Locale.ROOT,
-                    " (95 %% interval %.1f to %.1f)",
-                    row.step().low(),
-                    row.step().high())
-                .replace('-', '\u2212');
+    String interval = Wording.interval(row.step().low(), row.step().high(), 1);
     String pace =
         row.pace() == null || row.usualPace() == null
             ? ""
             : " That is %s a year, where %s is usual."
                 .formatted(
-                    CompareOptions.told(row.pace(), row.step().unit()),
-                    CompareOptions.told(row.usualPace(), row.step().unit()));
+                    Wording.difference(row.pace(), row.step().unit()),
+                    Wording.difference(row.usualPace(), row.step().unit()));
     return "From %s to %s in %s: %s%s, %s.%s"
         .formatted(
             row.older(),
             row.newer(),
             row.discipline(),
-            CompareOptions.told(row.step().difference(), row.step().unit()),
+            Wording.difference(row.step().difference(), row.step().unit()),
             interval,
             row.verdict(),
             pace);

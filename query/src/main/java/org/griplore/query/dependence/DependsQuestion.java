@@ -3,9 +3,9 @@ package org.griplore.query.dependence;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Wording;
 import org.griplore.query.compare.CompareOptions;
 import org.griplore.query.estimate.DisciplineArms;
 import org.griplore.query.evidence.Citations;
@@ -114,13 +114,16 @@ public final class DependsQuestion implements Question {
           row.slope() == null
               ? ""
               : ", %s %s%s"
-                  .formatted(number(row.slope()), row.unit(), interval(row.low(), row.high()));
+                  .formatted(
+                      Wording.signed(row.slope(), 2),
+                      row.unit(),
+                      Wording.interval(row.low(), row.high(), 2));
       String same =
           row.sameModels() == null
               ? ""
               : "; by the same models "
-                  + number(row.sameModels())
-                  + interval(row.sameModelsLow(), row.sameModelsHigh());
+                  + Wording.signed(row.sameModels(), 2)
+                  + Wording.interval(row.sameModelsLow(), row.sameModelsHigh(), 2);
       return "%son %s, %s%s%s, by %d tests."
           .formatted(held, row.measuredAs(), row.verdict(), slope, same, row.tests());
     }
@@ -129,14 +132,6 @@ public final class DependsQuestion implements Question {
         + (told.isEmpty()
             ? "a dependence on none of " + rows.size() + " looked at can be told."
             : String.join("; ", told) + " (of " + rows.size() + " looked at).");
-  }
-
-  private static String interval(Double low, Double high) {
-    return low == null ? "" : " (95 % interval " + number(low) + " to " + number(high) + ")";
-  }
-
-  private static String number(double value) {
-    return String.format(Locale.ROOT, "%+.2f", value).replace('-', '\u2212');
   }
 
   private static List<String> caveats(

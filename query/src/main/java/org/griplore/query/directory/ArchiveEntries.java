@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
+import org.griplore.query.answer.Wording;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Names;
 import org.griplore.store.archive.ModelRecord;
@@ -35,7 +36,7 @@ public final class ArchiveEntries {
                     Entry.Kind.LINE,
                     line,
                     List.of(),
-                    models + (models == 1 ? " model" : " models"),
+                    Wording.counted(models, "model"),
                     "line",
                     "line",
                     line)));

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Wording;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.TestKeys;
@@ -81,12 +82,11 @@ public final class LogQuestion implements Question {
     long disciplines = rows.stream().map(LogRow::discipline).distinct().count();
     long broken = rows.stream().filter(row -> !row.reasons().isEmpty()).count();
     long candidates = rows.stream().filter(row -> !row.isReference()).count();
-    return "%d runs of %d sets in %d %s, %d of them candidates; %s."
+    return "%d runs of %d sets in %s, %d of them candidates; %s."
         .formatted(
             runs,
             rows.size(),
-            disciplines,
-            disciplines == 1 ? "discipline" : "disciplines",
+            Wording.counted(disciplines, "discipline"),
             candidates,
             broken == 0
                 ? "no set breaks a limit it was judged by"

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.griplore.query.answer.Wording;
 import org.griplore.query.compare.CompareOptions;
 import org.griplore.query.estimate.DisciplineArms;
 import org.griplore.query.estimate.Measure;
@@ -198,10 +199,10 @@ final class OutlookAnswer {
               + " from %s to %s)%s.",
           best.model(),
           total ? "the total" : best.discipline(),
-          told(best.expected(), best.unit()),
+          Wording.difference(best.expected(), best.unit()),
           100 * level,
-          told(best.low(), "").strip(),
-          told(best.high(), "").strip(),
+          Wording.signed(best.low(), 1),
+          Wording.signed(best.high(), 1),
           best.topThree() == null
               ? ""
               : String.format(
@@ -227,10 +228,6 @@ final class OutlookAnswer {
         .collect(
             Collectors.joining(
                 ", ", "In " + outlooks.size() + " disciplines expected first: ", "."));
-  }
-
-  private static String told(double difference, String unit) {
-    return String.format(Locale.ROOT, "%+.1f %s", difference, unit).replace('-', '\u2212');
   }
 
   List<String> caveats(boolean sourcesChosen) {

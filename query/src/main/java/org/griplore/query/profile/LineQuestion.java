@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Wording;
 import org.griplore.query.compare.CompareOptions;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Filter;
@@ -85,7 +86,7 @@ public final class LineQuestion implements Question {
 
   private static String summary(
       String names, List<ModelRecord> records, List<Integer> models, List<ProfileRow> rows) {
-    String many = models.size() + (models.size() == 1 ? " model" : " models");
+    String many = Wording.counted(models.size(), "model");
     if (rows.isEmpty()) {
       return names + " has " + many + " and no test that counts.";
     }

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Wording;
 import org.griplore.query.compare.CompareOptions;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Filter;
@@ -167,13 +168,7 @@ public final class ModelQuestion implements Question {
                 worse,
                 compared.size() - better - worse,
                 compared.size());
-    return who
-        + ": "
-        + tests.size()
-        + (tests.size() == 1 ? " test" : " tests")
-        + when
-        + "."
-        + stands;
+    return who + ": " + Wording.counted(tests.size(), "test") + when + "." + stands;
   }
 
   private static String who(Known known) {

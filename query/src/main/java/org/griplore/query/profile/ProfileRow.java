@@ -1,7 +1,7 @@
 package org.griplore.query.profile;
 
 import java.util.List;
-import java.util.Locale;
+import org.griplore.query.answer.Wording;
 
 /**
  * A model in one discipline.
@@ -41,11 +41,7 @@ public record ProfileRow(
     List<ProfileResult> results) {
   /** How it stands in its one discipline, for a sentence. */
   String told() {
-    String interval =
-        low == null
-            ? ""
-            : String.format(Locale.ROOT, " (95 %% interval %+.1f to %+.1f)", low, high);
-    return String.format(Locale.ROOT, "%+.1f %s%s", effect, unit, interval).replace('-', '\u2212');
+    return Wording.difference(effect, unit) + Wording.interval(low, high, 1);
   }
 
   /** Whether the interval lies above the mean (1), below it (-1) or holds it (0). */

@@ -9,6 +9,7 @@ import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Asked;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
+import org.griplore.query.answer.Wording;
 import org.griplore.query.directory.Directory;
 import org.griplore.query.directory.Entry;
 import org.griplore.query.option.Choices;
@@ -143,12 +144,7 @@ public final class SeekQuestion implements Question {
     rows.forEach(row -> counts.merge(row.kind(), 1, Integer::sum));
     String told =
         counts.entrySet().stream()
-            .map(
-                count ->
-                    count.getValue()
-                        + " "
-                        + count.getKey().word()
-                        + (count.getValue() == 1 ? "" : "s"))
+            .map(count -> Wording.counted(count.getValue(), count.getKey().word()))
             .collect(Collectors.joining(", "));
     return told + ", the nearest first.";
   }

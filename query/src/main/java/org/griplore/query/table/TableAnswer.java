@@ -11,6 +11,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.griplore.query.answer.Exclusion;
 import org.griplore.query.answer.Footnote;
+import org.griplore.query.answer.Wording;
 import org.griplore.query.compare.CompareOptions;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
@@ -97,16 +98,12 @@ final class TableAnswer {
     }
     return "%s in %s: %s measured in %s, %d expected from other tests, %d without evidence."
         .formatted(
-            count(field.size(), "tyre"),
-            count(columns.size(), "discipline"),
-            count(cells(Basis.MEASURED), "cell"),
-            count(likeTests.size(), likeness.isOpen() ? "test" : "like test"),
+            Wording.counted(field.size(), "tyre"),
+            Wording.counted(columns.size(), "discipline"),
+            Wording.counted(cells(Basis.MEASURED), "cell"),
+            Wording.counted(likeTests.size(), likeness.isOpen() ? "test" : "like test"),
             cells(Basis.EXPECTED),
             cells(Basis.NONE));
-  }
-
-  private static String count(long number, String noun) {
-    return number + " " + noun + (number == 1 ? "" : "s");
   }
 
   List<Exclusion> excluded(Exclusions excluded) {

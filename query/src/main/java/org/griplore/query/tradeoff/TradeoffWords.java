@@ -1,7 +1,7 @@
 package org.griplore.query.tradeoff;
 
 import java.util.List;
-import java.util.Locale;
+import org.griplore.query.answer.Wording;
 
 /** The answer in words: what the correlations say, and where they say nothing. */
 final class TradeoffWords {
@@ -15,20 +15,20 @@ final class TradeoffWords {
         .formatted(
             x,
             y,
-            counted(relation.tests(), "test"),
+            Wording.counted(relation.tests(), "test"),
             told(relation.withinTests(), relation.low(), relation.high()),
-            counted(relation.models(), "model"),
+            Wording.counted(relation.models(), "model"),
             told(
                 relation.betweenModels(),
                 relation.betweenModelsLow(),
                 relation.betweenModelsHigh()),
-            counted(relation.steps(), "step"),
+            Wording.counted(relation.steps(), "step"),
             told(relation.betweenSteps(), relation.betweenStepsLow(), relation.betweenStepsHigh()),
             front == 1 ? "1 model is" : front + " models are",
             steps.isEmpty()
                 ? ""
                 : "; %d of %s improved both, each by its interval"
-                    .formatted(both, counted(steps.size(), "step")));
+                    .formatted(both, Wording.counted(steps.size(), "step")));
   }
 
   /** A correlation in words; an interval that holds zero cannot be told from none. */
@@ -37,23 +37,14 @@ final class TradeoffWords {
       return "no correlation can be worked out";
     }
     if (low == null) {
-      return "correlation " + number(r) + " without an interval, so nothing is claimed";
+      return "correlation " + Wording.signed(r, 2) + " without an interval, so nothing is claimed";
     }
-    return "correlation %s (95 %% interval %s to %s), %s"
+    return "correlation %s%s, %s"
         .formatted(
-            number(r),
-            number(low),
-            number(high),
+            Wording.signed(r, 2),
+            Wording.interval(low, high, 2),
             low <= 0 && high >= 0
                 ? "cannot be told from none"
                 : r < 0 ? "a trade-off" : "they go together");
-  }
-
-  private static String counted(int count, String thing) {
-    return count + " " + thing + (count == 1 ? "" : "s");
-  }
-
-  private static String number(double value) {
-    return String.format(Locale.ROOT, "%+.2f", value).replace('-', '\u2212');
   }
 }
