@@ -13,6 +13,7 @@ import org.griplore.query.browse.LineageQuestion;
 import org.griplore.query.browse.ModelsQuestion;
 import org.griplore.query.browse.NamesQuestion;
 import org.griplore.query.browse.OriginQuestion;
+import org.griplore.query.browse.ReadingQuestion;
 import org.griplore.query.browse.SourcesQuestion;
 import org.griplore.query.browse.TestQuestion;
 import org.griplore.query.browse.TestsQuestion;
@@ -64,6 +65,7 @@ public final class Questions {
           new HoldingsQuestion(),
           new OriginQuestion(),
           new SourcesQuestion(),
+          new ReadingQuestion(),
           new FindingsQuestion(),
           new LineageQuestion(),
           new NamesQuestion(),

@@ -82,6 +82,11 @@ public final class Addresses {
     return of("origin", "", Map.of("result", List.of(String.valueOf(number))));
   }
 
+  /** What one reading of a file told. */
+  static String reading(int revision) {
+    return of("reading", "", Map.of("revision", List.of(String.valueOf(revision))));
+  }
+
   /** Any question's page with options. */
   static String of(String kind, Map<String, List<String>> options) {
     return of(kind, "", options);

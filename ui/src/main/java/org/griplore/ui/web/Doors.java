@@ -9,6 +9,7 @@ import org.griplore.query.answer.Asked;
 import org.griplore.query.browse.CoverageQuestion.CoverageRow;
 import org.griplore.query.browse.HoldingsQuestion.HoldingsRow;
 import org.griplore.query.browse.ModelsQuestion.ModelRow;
+import org.griplore.query.browse.SourcesQuestion.SourceRow;
 import org.griplore.query.browse.TestsQuestion.TestRow;
 import org.griplore.query.compare.ContrastQuestion.ContrastRow;
 import org.griplore.query.compare.GenerationsQuestion.GenerationRow;
@@ -185,6 +186,9 @@ final class Doors {
     if (row instanceof ModelRow model && key.equals("tests") && model.tests() > 0) {
       return ask("tests", "model", model.model());
     }
+    if (row instanceof SourceRow source) {
+      return source(key, source);
+    }
     if (row instanceof SeekRow found && key.equals("name")) {
       return found.option() == null
           ? Addresses.of(found.question(), Map.of())
@@ -194,6 +198,17 @@ final class Doors {
       return Addresses.test(test.test());
     }
     return null;
+  }
+
+  private static String source(String key, SourceRow row) {
+    return switch (key) {
+      case "file", "number" -> Addresses.reading(row.revision());
+      case "findings" ->
+          row.current() && row.findings() > 0
+              ? Addresses.of("findings", Map.of("file", List.of(row.file())))
+              : null;
+      default -> null;
+    };
   }
 
   private String prediction(String key, Object row) {

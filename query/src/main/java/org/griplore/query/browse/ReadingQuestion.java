@@ -1,0 +1,130 @@
+package org.griplore.query.browse;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.griplore.query.answer.Answer;
+import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Column;
+import org.griplore.query.answer.Format;
+import org.griplore.query.evidence.Exclusions;
+import org.griplore.query.option.Choices;
+import org.griplore.query.option.Option;
+import org.griplore.query.question.Desk;
+import org.griplore.query.question.Question;
+import org.griplore.store.archive.FigureFeed;
+import org.griplore.store.archive.Revision;
+import org.griplore.store.archive.StoredFigure;
+import org.griplore.store.vocabulary.Cell;
+
+/** What one reading of a file told, whether it still counts or a newer reading replaced it. */
+public final class ReadingQuestion implements Question {
+  private static final int MOST = 100_000;
+
+  @Override
+  public String kind() {
+    return "reading";
+  }
+
+  @Override
+  public String purpose() {
+    return "What one reading of a file told, be it replaced by a newer one or not";
+  }
+
+  @Override
+  public String example() {
+    return "reading 3";
+  }
+
+  @Override
+  public List<Option> options() {
+    return List.of(
+        Option.arguments("revision", "NUMBER", "the revision's number, as in `sources`", true),
+        Option.once("limit", "N", "how many figures at the most", "1000"));
+  }
+
+  @Override
+  public Answer<StoredFigure> answer(Desk desk, Choices choices) {
+    if (choices.all("revision").size() != 1) {
+      throw Choices.refusal(
+          "revision", String.join(", ", choices.all("revision")), "one revision's number");
+    }
+    int number = choices.integer("revision", 1, Integer.MAX_VALUE).orElseThrow();
+    Revision revision =
+        desk.archive().revisions().stream()
+            .filter(its -> its.id() == number)
+            .findFirst()
+            .orElseThrow(
+                () ->
+                    Choices.refusal(
+                        "revision",
+                        String.valueOf(number),
+                        "a revision's number, as in `sources`"));
+    int limit = choices.integer("limit", 1, MOST).orElseThrow();
+    List<StoredFigure> rows = new ArrayList<>();
+    int further = 0;
+    try (FigureFeed figures = desk.archive().figuresOf(number)) {
+      for (StoredFigure figure = figures.next(); figure != null; figure = figures.next()) {
+        if (rows.size() < limit) {
+          rows.add(figure);
+        } else {
+          further++;
+        }
+      }
+    }
+    Exclusions excluded = new Exclusions();
+    excluded.add("further figures", further);
+    return new Answer<>(
+        new Asked(
+            kind(),
+            "What did reading %d of %s tell?".formatted(revision.number(), revision.name()),
+            choices.given()),
+        summary(revision, rows.size() + further),
+        columns(),
+        rows,
+        excluded.list(),
+        desk.archive().revisionChanges(number),
+        List.of());
+  }
+
+  private static String summary(Revision revision, int figures) {
+    String added = revision.addedAt().toString().substring(0, 10);
+    return "Reading %d of %s, added on %s: %d figures; %s."
+        .formatted(
+            revision.number(),
+            revision.name(),
+            added,
+            figures,
+            revision.supersededBy() == null ? "it counts" : "a newer reading replaced it");
+  }
+
+  private static List<Column<StoredFigure>> columns() {
+    return List.of(
+        Column.of("test", "Test", Format.TEXT, StoredFigure::test),
+        Column.of("model", "Model", Format.TEXT, StoredFigure::model),
+        Column.of("size", "Size", Format.TEXT, StoredFigure::size),
+        Column.of(
+            "discipline", "Discipline", Format.DISCIPLINE, figure -> figure.result().discipline()),
+        Column.number("value", "Value", Format.NUMBER, 2, figure -> figure.result().value()),
+        Column.of(
+            "unit",
+            "Unit",
+            Format.TEXT,
+            figure -> figure.result().unit() == null ? null : figure.result().unit().symbol()),
+        Column.of("place", "Place", Format.PLACE, figure -> figure.result().place()),
+        Column.of("found", "Text found", Format.TEXT, figure -> found(cell(figure))),
+        Column.of("where", "Where", Format.TEXT, figure -> place(cell(figure))));
+  }
+
+  private static Cell cell(StoredFigure figure) {
+    Cell value = figure.result().cells().value();
+    return value == null ? figure.result().cells().place() : value;
+  }
+
+  private static String found(Cell cell) {
+    return cell == null ? null : cell.found();
+  }
+
+  private static String place(Cell cell) {
+    return cell == null ? null : cell.place();
+  }
+}
