@@ -3,11 +3,11 @@ package org.griplore.query.compare;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Asked;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
+import org.griplore.query.answer.Missing;
 import org.griplore.query.answer.Wording;
 import org.griplore.query.estimate.Difference;
 import org.griplore.query.estimate.Measure;
@@ -118,24 +118,20 @@ public final class StandingsQuestion implements Question {
 
   private static StandingRow row(Evidence evidence, Measure measure, ModelStanding standing) {
     double effect = standing.effect().value();
-    Double se = orNull(standing.effect().se());
+    Double se = Missing.orNull(standing.effect().se());
     Optional<Interval> interval = standing.effect().interval(Difference.LEVEL);
     return new StandingRow(
         evidence.models().get(standing.model()).name(),
         measure.shown(effect),
         measure.shownSe(effect, se),
-        measure.shown(interval.map(Interval::low).orElse(null)),
-        measure.shown(interval.map(Interval::high).orElse(null)),
-        orNull(standing.score()),
+        measure.shownLow(interval),
+        measure.shownHigh(interval),
+        Missing.orNull(standing.score()),
         standing.tests(),
         standing.part() + 1,
         measure.shownUnit(),
         measure.log(effect),
         measure.isRatio() ? se : null);
-  }
-
-  static Double orNull(OptionalDouble value) {
-    return value.isPresent() ? (Double) value.getAsDouble() : null;
   }
 
   private static String summary(List<StandingRow> rows, Network network, String discipline) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import org.griplore.query.answer.Missing;
 import org.griplore.query.estimate.Difference;
 import org.griplore.query.estimate.Measure;
 import org.griplore.query.evidence.Citations;
@@ -131,8 +132,8 @@ final class Dependence {
         null,
         unit,
         points.size(),
-        orNull(from),
-        orNull(to),
+        Missing.orNull(from),
+        Missing.orNull(to),
         null,
         null,
         null,
@@ -167,21 +168,21 @@ final class Dependence {
         moderator.unit(),
         measure.shown(slope.value()),
         measure.shownSe(slope.value(), se),
-        measure.shown(interval.map(Interval::low).orElse(null)),
-        measure.shown(interval.map(Interval::high).orElse(null)),
+        measure.shownLow(interval),
+        measure.shownHigh(interval),
         interval.flatMap(known -> slope.p()).orElse(null),
         interval.isPresent() ? (Double) slope.df() : null,
         unit,
         points.size(),
-        orNull(from),
-        orNull(to),
+        Missing.orNull(from),
+        Missing.orNull(to),
         fit.mean(),
         measure.shown(fit.contrast().value()),
-        measure.shown(there.map(Interval::low).orElse(null)),
-        measure.shown(there.map(Interval::high).orElse(null)),
+        measure.shownLow(there),
+        measure.shownHigh(there),
         measure.shown(same.map(Estimate::value).orElse(null)),
-        measure.shown(sameInterval.map(Interval::low).orElse(null)),
-        measure.shown(sameInterval.map(Interval::high).orElse(null)),
+        measure.shownLow(sameInterval),
+        measure.shownHigh(sameInterval),
         verdict(interval, sameInterval, moderator),
         measure.log(slope.value()),
         measure.isRatio() ? se : null,
@@ -216,9 +217,5 @@ final class Dependence {
         + sides.get(1).name()
         + " "
         + moderator.more();
-  }
-
-  private static Double orNull(OptionalDouble value) {
-    return value.isPresent() ? (Double) value.getAsDouble() : null;
   }
 }

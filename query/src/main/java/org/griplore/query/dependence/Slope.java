@@ -82,8 +82,8 @@ record Slope(
                     new FittedPoint(
                         x,
                         measure.shown(estimate.value()),
-                        measure.shown(interval.map(Interval::low).orElse(null)),
-                        measure.shown(interval.map(Interval::high).orElse(null))));
+                        measure.shownLow(interval),
+                        measure.shownHigh(interval)));
               });
     }
     return line;

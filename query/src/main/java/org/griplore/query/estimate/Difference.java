@@ -1,7 +1,7 @@
 package org.griplore.query.estimate;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
+import org.griplore.query.answer.Missing;
 import org.griplore.query.network.Compared;
 import org.griplore.query.network.Estimate;
 import org.griplore.query.network.Evidence;
@@ -50,7 +50,7 @@ public record Difference(
     Evidence evidence = told.get();
     Measure measure = network.measure();
     double difference = compared.difference();
-    Double se = orNull(compared.se());
+    Double se = Missing.orNull(compared.se());
     Optional<Interval> interval = compared.interval(LEVEL);
     Optional<Interval> prediction = compared.prediction(LEVEL);
     return Optional.of(
@@ -58,10 +58,10 @@ public record Difference(
             measure.shownUnit(),
             measure.shown(difference),
             measure.shownSe(difference, se),
-            measure.shown(interval.map(Interval::low).orElse(null)),
-            measure.shown(interval.map(Interval::high).orElse(null)),
-            measure.shown(prediction.map(Interval::low).orElse(null)),
-            measure.shown(prediction.map(Interval::high).orElse(null)),
+            measure.shownLow(interval),
+            measure.shownHigh(interval),
+            measure.shownLow(prediction),
+            measure.shownHigh(prediction),
             evidence.directTests(),
             measure.shown(evidence.direct().map(Estimate::value).orElse(null)),
             measure.shown(evidence.indirect().map(Estimate::value).orElse(null)),
@@ -73,9 +73,5 @@ public record Difference(
                 .orElse(null),
             measure.log(difference),
             measure.isRatio() ? se : null));
-  }
-
-  private static Double orNull(OptionalDouble value) {
-    return value.isPresent() ? (Double) value.getAsDouble() : null;
   }
 }

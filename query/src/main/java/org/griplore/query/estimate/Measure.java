@@ -1,5 +1,7 @@
 package org.griplore.query.estimate;
 
+import java.util.Optional;
+import org.griplore.query.statistics.Interval;
 import org.griplore.store.vocabulary.Discipline;
 import org.griplore.store.vocabulary.Scale;
 import org.griplore.store.vocabulary.Unit;
@@ -68,6 +70,16 @@ public final class Measure {
   /** A difference on the scale as it is shown. */
   public Double shown(Double difference) {
     return difference == null || !ratio ? difference : (Double) (100 * Math.expm1(difference));
+  }
+
+  /** The lower end of a difference's interval as it is shown; null without one. */
+  public Double shownLow(Optional<Interval> interval) {
+    return shown(interval.map(Interval::low).orElse(null));
+  }
+
+  /** The upper end of a difference's interval as it is shown; null without one. */
+  public Double shownHigh(Optional<Interval> interval) {
+    return shown(interval.map(Interval::high).orElse(null));
   }
 
   /** The standard error of a shown difference: for per cent by the delta method. */

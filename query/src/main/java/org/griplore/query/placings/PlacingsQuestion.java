@@ -25,14 +25,6 @@ import org.griplore.query.question.Question;
  * How often models were among the first in their tests, and how often chance would put them there.
  */
 public final class PlacingsQuestion implements Question {
-  private static final Option TOP = Option.once("top", "K", "count places up to this one", "3");
-  private static final Option MIN_FIELD =
-      Option.once(
-          "min-field",
-          "N",
-          "count only tests that ranked at least this many; one more than --top when not given",
-          null);
-
   @Override
   public String kind() {
     return "placings";
@@ -51,11 +43,10 @@ public final class PlacingsQuestion implements Question {
   @Override
   public List<Option> options() {
     List<Option> options = new ArrayList<>();
-    options.add(
-        Option.arguments("model", "MODEL", "the models to look at; all when none is named", false));
-    options.add(TOP);
+    options.add(CommonOptions.MODELS);
+    options.add(CommonOptions.TOP);
     options.add(CommonOptions.discipline("overall"));
-    options.add(MIN_FIELD);
+    options.add(CommonOptions.MIN_FIELD);
     options.addAll(Filter.OPTIONS);
     return options;
   }
@@ -69,10 +60,7 @@ public final class PlacingsQuestion implements Question {
     Filter filter = new Filter(choices, evidence);
     List<Integer> models =
         choices.has("model")
-            ? choices.all("model").stream()
-                .map(name -> desk.names().model("model", name))
-                .distinct()
-                .toList()
+            ? desk.names().models("model", choices.all("model"))
             : IntStream.range(0, evidence.models().size()).boxed().toList();
     Exclusions excluded = new Exclusions();
     Citations citations = new Citations(evidence);

@@ -7,8 +7,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Asked;
-import org.griplore.query.answer.Column;
-import org.griplore.query.answer.Format;
 import org.griplore.query.estimate.Measure;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
@@ -48,29 +46,6 @@ public final class RunsQuestion implements Question {
       Option.once("level", "P", "one less the chance of seeing what is not there", "0.95");
   private static final Option CANDIDATES =
       Option.once("candidates", "N", "candidate sets beside the reference set", "3");
-
-  /**
-   * One difference.
-   *
-   * @param unit {@code %}, or the unit of difference and scatter
-   * @param power the power asked for
-   * @param runs runs of each set, the fewest with at least this power
-   * @param reached the power of so many runs
-   * @param setRuns runs of all sets in the order suggested
-   */
-  public record RunsRow(
-      String discipline,
-      double difference,
-      String unit,
-      double cv,
-      Double cvLow,
-      Double cvHigh,
-      String cvSource,
-      double power,
-      int runs,
-      double reached,
-      int setRuns,
-      String order) {}
 
   @Override
   public String kind() {
@@ -126,7 +101,7 @@ public final class RunsQuestion implements Question {
     return new Answer<>(
         new Asked(kind(), sentence(discipline, measure, difference, filter), choices.given()),
         summary(rows, discipline),
-        columns(measure.shownUnit()),
+        RunsRow.columns(measure.shownUnit()),
         rows,
         excluded.list(),
         caveats(rows, discipline),
@@ -250,22 +225,5 @@ public final class RunsQuestion implements Question {
               + " 117, annex 5, 3.2.1), however few the power needs.");
     }
     return caveats;
-  }
-
-  private static List<Column<RunsRow>> columns(String unit) {
-    return List.of(
-        Column.<RunsRow>of("discipline", "Discipline", Format.DISCIPLINE, RunsRow::discipline)
-            .asDetail(),
-        Column.number("difference", "Difference, " + unit, Format.NUMBER, 2, RunsRow::difference),
-        Column.<RunsRow>of("unit", "in", Format.TEXT, RunsRow::unit).asDetail(),
-        Column.number("cv", "Scatter, " + unit, Format.NUMBER, 2, RunsRow::cv),
-        Column.number("cvLow", "from", Format.NUMBER, 2, RunsRow::cvLow),
-        Column.number("cvHigh", "to", Format.NUMBER, 2, RunsRow::cvHigh),
-        Column.<RunsRow>of("cvSource", "Source", Format.TEXT, RunsRow::cvSource).asDetail(),
-        Column.number("power", "Power", Format.CHANCE, 2, RunsRow::power),
-        Column.of("runs", "Runs of each set", Format.COUNT, RunsRow::runs),
-        Column.number("reached", "Power reached", Format.CHANCE, 3, RunsRow::reached),
-        Column.of("setRuns", "Runs in all", Format.COUNT, RunsRow::setRuns),
-        Column.<RunsRow>of("order", "Order", Format.TEXT, RunsRow::order).asDetail());
   }
 }

@@ -5,8 +5,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
+import org.griplore.query.answer.Missing;
 import org.griplore.query.estimate.Difference;
 import org.griplore.query.estimate.Measure;
 import org.griplore.query.estimate.Network;
@@ -136,7 +136,7 @@ final class Profiler {
     Optional<Estimate> effect = network.flatMap(net -> net.effect(model));
     Measure measure = network.map(Network::measure).orElse(null);
     Double value = effect.map(Estimate::value).orElse(null);
-    Double se = effect.map(Estimate::se).map(Profiler::orNull).orElse(null);
+    Double se = effect.map(Estimate::se).map(Missing::orNull).orElse(null);
     Optional<Interval> interval = effect.flatMap(e -> e.interval(Difference.LEVEL));
     return new ProfileRow(
         evidence.models().get(model).name(),
@@ -157,9 +157,5 @@ final class Profiler {
         years.length == 0 ? null : (Integer) years[0],
         years.length == 0 ? null : (Integer) years[years.length - 1],
         List.copyOf(results));
-  }
-
-  private static Double orNull(OptionalDouble value) {
-    return value.isPresent() ? (Double) value.getAsDouble() : null;
   }
 }

@@ -15,6 +15,21 @@ public final class CommonOptions {
       "Results hold for the size, car, track and day they were measured with; another size of the"
           + " same model may rank differently.";
 
+  /** Models to look at; {@code Names.models} reads them. */
+  public static final Option MODELS =
+      Option.arguments("model", "MODEL", "the models to look at; all when none is named", false);
+
+  /** The last place that counts as being among the first. */
+  public static final Option TOP = Option.once("top", "K", "count places up to this one", "3");
+
+  /** The smallest field that counts; {@link #TOP} and one more when not given. */
+  public static final Option MIN_FIELD =
+      Option.once(
+          "min-field",
+          "N",
+          "count only tests that rank at least this many; one more than --top when not given",
+          null);
+
   private CommonOptions() {}
 
   /** The option that names a discipline. */

@@ -12,10 +12,9 @@ import org.griplore.query.answer.SourceReference;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Ranking;
-import org.griplore.query.reweigh.ReweighQuestion.Acceptance;
-import org.griplore.query.reweigh.ReweighQuestion.Favoured;
-import org.griplore.query.reweigh.ReweighQuestion.NewPlace;
-import org.griplore.query.reweigh.ReweighQuestion.ReweighRow;
+import org.griplore.query.reweigh.ReweighRow.Acceptance;
+import org.griplore.query.reweigh.ReweighRow.Favoured;
+import org.griplore.query.reweigh.ReweighRow.NewPlace;
 import org.griplore.query.statistics.Acceptability;
 import org.griplore.store.vocabulary.TestDate;
 

@@ -13,23 +13,18 @@ import java.util.stream.Stream;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Asked;
 import org.griplore.query.compare.CompareOptions;
-import org.griplore.query.estimate.Difference;
-import org.griplore.query.estimate.Measure;
 import org.griplore.query.estimate.ModelStep;
 import org.griplore.query.estimate.Network;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
 import org.griplore.query.evidence.Filter;
-import org.griplore.query.evidence.Names;
-import org.griplore.query.network.Compared;
 import org.griplore.query.network.VarianceMethod;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
 import org.griplore.query.question.CommonOptions;
 import org.griplore.query.question.Desk;
 import org.griplore.query.question.Question;
-import org.griplore.query.statistics.Interval;
 import org.griplore.query.statistics.ParetoFront;
 import org.griplore.store.vocabulary.Direction;
 import org.griplore.store.vocabulary.Refusal;
@@ -149,7 +144,7 @@ public final class TradeoffQuestion implements Question {
     for (int i = 0; i < steps.size(); i++) {
       toNewer.put(
           steps.get(i).newer(),
-          step(
+          TradeoffStep.of(
               evidence,
               steps.get(i),
               x.measure(),
@@ -163,7 +158,7 @@ public final class TradeoffQuestion implements Question {
     List<TradeoffRow> rows = new ArrayList<>();
     for (int i = 0; i < models.length; i++) {
       rows.add(
-          row(
+          TradeoffRow.of(
               evidence.models().get(models[i]).name(),
               x.measure(),
               onX,
@@ -204,60 +199,6 @@ public final class TradeoffQuestion implements Question {
 
   private static boolean holds(int[] models, int model) {
     return Arrays.binarySearch(models, model) >= 0;
-  }
-
-  private static TradeoffRow row(
-      String model,
-      Measure x,
-      Axis onX,
-      Measure y,
-      Axis onY,
-      int i,
-      boolean front,
-      Double frontChance,
-      int tests,
-      TradeoffStep step) {
-    var xInterval = onX.interval(i);
-    var yInterval = onY.interval(i);
-    return new TradeoffRow(
-        model,
-        x.shown(onX.effect()[i]),
-        x.shownSe(onX.effect()[i], onX.se(i)),
-        x.shown(xInterval.map(interval -> interval.low()).orElse(null)),
-        x.shown(xInterval.map(interval -> interval.high()).orElse(null)),
-        y.shown(onY.effect()[i]),
-        y.shownSe(onY.effect()[i], onY.se(i)),
-        y.shown(yInterval.map(interval -> interval.low()).orElse(null)),
-        y.shown(yInterval.map(interval -> interval.high()).orElse(null)),
-        front,
-        frontChance,
-        tests,
-        step,
-        x.log(onX.effect()[i]),
-        x.isRatio() ? onX.se(i) : null,
-        y.log(onY.effect()[i]),
-        y.isRatio() ? onY.se(i) : null);
-  }
-
-  private static TradeoffStep step(
-      Evidence evidence, ModelStep step, Measure x, Compared dx, Measure y, Compared dy) {
-    Optional<Interval> inX = dx.interval(Difference.LEVEL);
-    Optional<Interval> inY = dy.interval(Difference.LEVEL);
-    Double xLow = x.shown(inX.map(Interval::low).orElse(null));
-    Double xHigh = x.shown(inX.map(Interval::high).orElse(null));
-    Double yLow = y.shown(inY.map(Interval::low).orElse(null));
-    Double yHigh = y.shown(inY.map(Interval::high).orElse(null));
-    return new TradeoffStep(
-        Names.lineName(evidence.models().get(step.newer())),
-        evidence.models().get(step.older()).name(),
-        evidence.models().get(step.newer()).name(),
-        x.shown(dx.difference()),
-        xLow,
-        xHigh,
-        y.shown(dy.difference()),
-        yLow,
-        yHigh,
-        TradeoffStep.improvedBoth(xLow, xHigh, yLow, yHigh));
   }
 
   private static List<String> caveats(

@@ -1,5 +1,7 @@
 package org.griplore.query.tradeoff;
 
+import org.griplore.query.estimate.Measure;
+
 /**
  * A model in two disciplines, against the mean of the models shown; plus is better in both. Figures
  * are null where they could not be estimated.
@@ -29,4 +31,38 @@ public record TradeoffRow(
     Double logX,
     Double logXSe,
     Double logY,
-    Double logYSe) {}
+    Double logYSe) {
+  /** The row of the i-th model on both axes. */
+  static TradeoffRow of(
+      String model,
+      Measure x,
+      Axis onX,
+      Measure y,
+      Axis onY,
+      int i,
+      boolean front,
+      Double frontChance,
+      int tests,
+      TradeoffStep step) {
+    var xInterval = onX.interval(i);
+    var yInterval = onY.interval(i);
+    return new TradeoffRow(
+        model,
+        x.shown(onX.effect()[i]),
+        x.shownSe(onX.effect()[i], onX.se(i)),
+        x.shownLow(xInterval),
+        x.shownHigh(xInterval),
+        y.shown(onY.effect()[i]),
+        y.shownSe(onY.effect()[i], onY.se(i)),
+        y.shownLow(yInterval),
+        y.shownHigh(yInterval),
+        front,
+        frontChance,
+        tests,
+        step,
+        x.log(onX.effect()[i]),
+        x.isRatio() ? onX.se(i) : null,
+        y.log(onY.effect()[i]),
+        y.isRatio() ? onY.se(i) : null);
+  }
+}

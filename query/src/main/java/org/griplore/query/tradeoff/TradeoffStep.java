@@ -1,5 +1,14 @@
 package org.griplore.query.tradeoff;
 
+import java.util.Optional;
+import org.griplore.query.estimate.Difference;
+import org.griplore.query.estimate.Measure;
+import org.griplore.query.estimate.ModelStep;
+import org.griplore.query.evidence.Evidence;
+import org.griplore.query.evidence.Names;
+import org.griplore.query.network.Compared;
+import org.griplore.query.statistics.Interval;
+
 /**
  * What a new generation gained over its predecessor in two disciplines; plus is better.
  *
@@ -20,6 +29,27 @@ public record TradeoffStep(
     Double dyLow,
     Double dyHigh,
     Boolean improvedBoth) {
+  /** A step as both networks compare its models. */
+  static TradeoffStep of(
+      Evidence evidence, ModelStep step, Measure x, Compared dx, Measure y, Compared dy) {
+    Optional<Interval> inX = dx.interval(Difference.LEVEL);
+    Optional<Interval> inY = dy.interval(Difference.LEVEL);
+    Double xLow = x.shownLow(inX);
+    Double xHigh = x.shownHigh(inX);
+    Double yLow = y.shownLow(inY);
+    Double yHigh = y.shownHigh(inY);
+    return new TradeoffStep(
+        Names.lineName(evidence.models().get(step.newer())),
+        evidence.models().get(step.older()).name(),
+        evidence.models().get(step.newer()).name(),
+        x.shown(dx.difference()),
+        xLow,
+        xHigh,
+        y.shown(dy.difference()),
+        yLow,
+        yHigh,
+        improvedBoth(xLow, xHigh, yLow, yHigh));
+  }
 
   static Boolean improvedBoth(Double dxLow, Double dxHigh, Double dyLow, Double dyHigh) {
     if (dxLow == null || dyLow == null) {

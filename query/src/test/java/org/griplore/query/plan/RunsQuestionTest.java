@@ -14,7 +14,6 @@ import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
 import org.griplore.query.evidence.Filter;
 import org.griplore.query.option.Choices;
-import org.griplore.query.plan.RunsQuestion.RunsRow;
 import org.griplore.store.scenario.Scenario;
 import org.griplore.store.vocabulary.Refusal;
 import org.griplore.store.vocabulary.SourceKind;

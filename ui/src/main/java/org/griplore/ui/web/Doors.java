@@ -23,7 +23,7 @@ import org.griplore.query.placings.Placing;
 import org.griplore.query.placings.PlacingRow;
 import org.griplore.query.profile.ProfileResult;
 import org.griplore.query.profile.ProfileRow;
-import org.griplore.query.reweigh.ReweighQuestion.ReweighRow;
+import org.griplore.query.reweigh.ReweighRow;
 import org.griplore.query.seek.SeekQuestion.SeekRow;
 
 /** The doors of every answer: which results stand behind which figure, under the same filters. */

@@ -3,7 +3,7 @@ package org.griplore.ui.web;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import java.util.List;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.reweigh.ReweighQuestion.ReweighRow;
+import org.griplore.query.reweigh.ReweighRow;
 
 /** Draws how much of all weightings puts each model among the first. */
 final class ReweighCharts {

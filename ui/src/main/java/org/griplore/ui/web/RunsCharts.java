@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.plan.RunsQuestion.RunsRow;
+import org.griplore.query.plan.RunsRow;
 
 /** Draws runs needed against the difference to be seen. */
 final class RunsCharts {
