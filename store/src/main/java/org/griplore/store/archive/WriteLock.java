@@ -3,6 +3,7 @@ package org.griplore.store.archive;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.OverlappingFileLockException;
+import org.griplore.store.vocabulary.Busy;
 import org.griplore.store.vocabulary.Refusal;
 
 /** The lock that one writer at a time holds, across threads and programs. */
@@ -17,7 +18,8 @@ final class WriteLock implements AutoCloseable {
    * Takes the lock.
    *
    * @param done what did not happen when it is refused: "nothing was added"
-   * @throws Refusal when somebody else holds it
+   * @throws Busy when somebody else holds it
+   * @throws Refusal when the folder cannot be written
    */
   static WriteLock take(Archive archive, String done) {
     FileChannel channel = null;
@@ -33,7 +35,7 @@ final class WriteLock implements AutoCloseable {
       throw new Refusal(
           "The archive in " + archive.folder() + " cannot be written: " + e.getMessage() + ".", e);
     }
-    throw new Refusal(
+    throw new Busy(
         "Somebody else is adding to the archive in "
             + archive.folder()
             + " right now: try again when they have finished; "

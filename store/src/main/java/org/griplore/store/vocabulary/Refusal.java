@@ -6,7 +6,7 @@ import java.util.List;
  * An input or a request that cannot be served, told in one sentence a tester understands. Nothing
  * was changed when it is thrown. Every other exception is a defect of the program.
  */
-public final class Refusal extends RuntimeException {
+public sealed class Refusal extends RuntimeException permits Busy {
   private final transient List<Problem> problems;
 
   /** A refusal with its sentence and the problems behind it (may be none). */

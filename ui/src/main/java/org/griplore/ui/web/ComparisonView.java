@@ -63,7 +63,7 @@ public record ComparisonView(List<Head> heads, List<Row> rows, String markdown, 
     for (Column<?> column : answer.columns()) {
       if (column.format() == Format.FIGURE) {
         String[] name = column.label().split(", (?=[^,]*$)", 2);
-        heads.add(new Head(name[0], name.length > 1 ? name[1].replace("m/s2", "m/s\u00b2") : ""));
+        heads.add(new Head(name[0], name.length > 1 ? Symbols.set(name[1]) : ""));
         columns.add(cells(answer.asked(), column, rows));
       }
     }

@@ -13,10 +13,12 @@ import org.griplore.query.dependence.FittedPoint;
 /** Draws the contrast inside each test against a moderator, with the fitted line. */
 final class DependsCharts {
   private static final int HEIGHT = 250;
+  private static final int BAND = 1;
+  private static final int FIT = 2;
   private static final double MARGIN = 0.03;
   private static final String KEY =
-      " Dot: a test with both sides, the larger the more tyres; plus: the first side is better."
-          + " Line: the fit; band: its 95 % interval.";
+      " Dot: a test with both sides, the larger the more tyres; plus: the first side is better.";
+  private static final String FITTED = " Line: the fit; band: its 95 % interval.";
 
   private DependsCharts() {}
 
@@ -25,20 +27,26 @@ final class DependsCharts {
     for (Object each : answer.rows()) {
       DependsRow row = (DependsRow) each;
       if (row.points().size() > 1) {
-        charts.add(chart(row, charts.isEmpty() ? KEY : ""));
+        charts.add(chart(row, charts));
       }
     }
     return charts;
   }
 
-  private static Chart chart(DependsRow row, String key) {
+  private static Chart chart(DependsRow row, List<Chart> before) {
+    String key = before.isEmpty() ? KEY : "";
+    String fitted =
+        row.line().isEmpty() || before.stream().anyMatch(chart -> chart.title().endsWith(FITTED))
+            ? ""
+            : FITTED;
     String title =
         row.measuredAs().substring(0, 1).toUpperCase(Locale.ROOT)
             + row.measuredAs().substring(1)
             + ": "
             + row.verdict()
             + "."
-            + key;
+            + key
+            + fitted;
     ObjectNode specification = Charts.specification("depends", title, HEIGHT, points(row));
     ObjectNode x = (ObjectNode) specification.at("/encoding/x");
     x.put("title", xTitle(row));
@@ -50,7 +58,14 @@ final class DependsCharts {
     ((ObjectNode) x.get("axis")).put("format", "d");
     ((ObjectNode) specification.at("/encoding/y"))
         .put("title", "contrast, " + row.unit().replaceFirst(" per .*$", ""));
-    specification.putObject("datasets").set("line", line(row));
+    if (row.line().isEmpty()) {
+      // layers over no data have no extent, and the words must not promise a line
+      ArrayNode layers = (ArrayNode) specification.get("layer");
+      layers.remove(FIT);
+      layers.remove(BAND);
+    } else {
+      specification.putObject("datasets").set("line", line(row));
+    }
     return new Chart("chart-depends-" + row.moderator(), title, HEIGHT, specification);
   }
 

@@ -1,5 +1,6 @@
 package org.griplore.ui.web;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
@@ -10,6 +11,7 @@ import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Column;
 import org.griplore.query.compare.ContrastQuestion.ContrastRow;
 import org.griplore.query.compare.GenerationsQuestion.GenerationRow;
+import org.griplore.query.compare.StandingsByPlaces.PlacesRow;
 import org.griplore.query.compare.StandingsQuestion.StandingRow;
 import org.griplore.query.estimate.Difference;
 import org.griplore.query.profile.ProfileRow;
@@ -21,6 +23,13 @@ final class EffectsCharts {
   private static final int AXIS = 32;
   private static final String BAR =
       "Dot: difference, plus is better. Bar: its 95 % interval. Upright line: no difference.";
+
+  /** What stands for a unit in the standing by places. */
+  private static final String LOG_WORTH = "log worth";
+
+  private static final String NO_BAR =
+      "Dot: difference, plus is better; too few tests for intervals. Upright line: no difference.";
+  private static final int BARS = 1;
 
   private EffectsCharts() {}
 
@@ -65,6 +74,17 @@ final class EffectsCharts {
           standing.unit(),
           standing.tests(),
           Addresses.model(standing.model()));
+    }
+    if (row instanceof PlacesRow places) {
+      return new Dot(
+          LOG_WORTH,
+          places.model(),
+          places.effect(),
+          places.low(),
+          places.high(),
+          LOG_WORTH,
+          places.tests(),
+          Addresses.model(places.model()));
     }
     if (row instanceof ProfileRow profile) {
       boolean alone = columns.stream().anyMatch(c -> c.key().equals("model") && c.detail());
@@ -138,8 +158,9 @@ final class EffectsCharts {
       }
     }
     String unit = dots.get(0).unit();
+    boolean bars = dots.stream().anyMatch(dot -> dot.low() != null);
     String title =
-        (small || number == 0 ? BAR + " " : "")
+        (small || number == 0 ? (bars ? BAR : NO_BAR) + " " : "")
             + (small
                 ? "Each plot has a scale of its own."
                 : "In " + (unit.equals("%") ? "per cent of performance" : unit) + ".")
@@ -148,9 +169,27 @@ final class EffectsCharts {
                 : "");
     int height = ROW_HEIGHT * drawn.size() + AXIS;
     ObjectNode specification = Charts.specification("effects", title, height, values);
+    if (drawn.stream().allMatch(dot -> dot.low() == null)) {
+      withoutBars(specification);
+    }
     if (small) {
       ((ObjectNode) specification.at("/layer/1/encoding/x/axis")).put("tickCount", 4);
     }
     return new Chart("chart-effects-" + number, title, height, specification);
+  }
+
+  /** A layer over no data has no extent; the dots then hold the axis. */
+  private static void withoutBars(ObjectNode specification) {
+    ArrayNode layers = (ArrayNode) specification.get("layer");
+    ObjectNode bars = (ObjectNode) layers.remove(BARS);
+    ObjectNode x = (ObjectNode) layers.get(BARS).at("/encoding/x");
+    x.setAll((ObjectNode) ((ObjectNode) bars.at("/encoding/x")).without("field"));
+    ArrayNode told = Charts.JSON.createArrayNode();
+    for (JsonNode field : specification.at("/encoding/tooltip")) {
+      if (!field.get("field").asText().matches("low|high")) {
+        told.add(field);
+      }
+    }
+    ((ObjectNode) specification.get("encoding")).set("tooltip", told);
   }
 }

@@ -18,6 +18,7 @@ import java.util.Map;
 import org.griplore.query.Questions;
 import org.griplore.query.question.Desk;
 import org.griplore.query.question.Question;
+import org.griplore.store.vocabulary.Busy;
 import org.griplore.store.vocabulary.Refusal;
 import org.griplore.ui.render.JsonAnswer;
 import org.griplore.ui.render.OutputFormat;
@@ -107,6 +108,7 @@ public final class Explorer implements AutoCloseable {
     writing.write(routes, "/settle", settling::settle);
     writing.write(routes, "/lineage", settling::descent);
     routes.exception(Gate.TurnedAway.class, this::turnAway);
+    routes.exception(Busy.class, (busy, context) -> show(context, 409, RefusalView.of(busy)));
     routes.exception(Refusal.class, (refusal, context) -> refuse(context, refusal));
     routes.exception(Exception.class, this::fail);
     routes.error(

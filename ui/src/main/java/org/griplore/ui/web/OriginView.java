@@ -41,8 +41,7 @@ public record OriginView(List<Surroundings> surroundings, List<Ladder> ladders) 
     private static String figure(Double value, String unit) {
       return value == null
           ? ""
-          : (Rung.told(value).replace('-', '\u2212') + " " + unit.replace("m/s2", "m/s\u00b2"))
-              .strip();
+          : (Rung.told(value).replace('-', '\u2212') + " " + Symbols.set(unit)).strip();
     }
   }
 
@@ -69,7 +68,7 @@ public record OriginView(List<Surroundings> surroundings, List<Ladder> ladders) 
     return "How "
         + Rung.told((Double) row.figure())
         + " "
-        + row.unit().replace("m/s2", "m/s\u00b2")
+        + Symbols.set(row.unit())
         + " came about";
   }
 }

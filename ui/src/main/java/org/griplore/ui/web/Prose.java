@@ -26,7 +26,7 @@ public final class Prose {
   /** A sentence of an answer; options named in it are added to those asked. */
   public static List<Piece> of(String sentence, Asked asked) {
     List<Piece> pieces = new ArrayList<>();
-    String[] parts = sentence.split("`", -1);
+    String[] parts = Symbols.set(sentence).split("`", -1);
     for (int i = 0; i < parts.length; i++) {
       boolean command = i % 2 == 1 && i < parts.length - 1;
       if (command) {

@@ -87,7 +87,7 @@ public record RunLogView(List<Log> logs, List<Chart> charts) {
 
   private static Map<String, List<String>> facts(LogReduced reduced) {
     Map<String, List<String>> facts = new LinkedHashMap<>();
-    String unit = reduced.unit().replace("m/s2", "m/s\u00b2");
+    String unit = Symbols.set(reduced.unit());
     facts.put("Averaged", List.of((reduced.measure() + window(reduced)).strip()));
     facts.put(
         "Level",
@@ -95,7 +95,7 @@ public record RunLogView(List<Log> logs, List<Chart> charts) {
             (reduced.level() == null ? "" : Shown.number(reduced.level(), 4) + " " + unit + ", ")
                 + reduced.levelMeans()));
     facts.put("Difference", List.of(reduced.compared()));
-    facts.put("Reference", List.of(reduced.traceSaid()));
+    facts.put("Reference", List.of(Symbols.set(reduced.traceSaid())));
     if (!reduced.cycles().isEmpty()) {
       facts.put("Cycles", reduced.cycles());
     }

@@ -46,7 +46,7 @@ public record TableView(List<Head> heads, List<List<CellView>> rows) {
         columns.stream().filter(column -> !column.detail() && isTold(column, rows)).toList();
     List<Head> heads =
         shown.stream()
-            .map(column -> new Head(column.label().replace("m/s2", "m/s²"), shape(column.format())))
+            .map(column -> new Head(Symbols.set(column.label()), shape(column.format())))
             .toList();
     List<List<CellView>> cells = new ArrayList<>();
     for (R row : rows) {
@@ -116,7 +116,7 @@ public record TableView(List<Head> heads, List<List<CellView>> rows) {
       case SNIPPET -> new CellView("", null, shape, null, ((Snippet) value).pieces());
       case FIGURE -> figure((Figure) value, column);
       case DATE -> CellView.of(day(text), null, shape);
-      case TEXT -> CellView.of(text, null, text.length() > 22 ? shape : "whole");
+      case TEXT -> CellView.of(Symbols.set(text), null, text.length() > 22 ? shape : "whole");
       default -> CellView.of(text, null, shape);
     };
   }

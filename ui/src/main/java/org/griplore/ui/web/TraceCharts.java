@@ -12,9 +12,6 @@ import org.griplore.query.log.LogRun;
 final class TraceCharts {
   private static final int HEIGHT = 300;
 
-  /** Where the layer of the runs left out stands. */
-  private static final int LEFT_OUT = 3;
-
   private TraceCharts() {}
 
   static List<Chart> of(Answer<?> answer) {
@@ -42,15 +39,11 @@ final class TraceCharts {
                 ? ""
                 : "Dashed: the level that results stand on, " + reduced.levelMeans() + ". ")
             + "Reference: "
-            + reduced.traceSaid()
+            + Symbols.set(reduced.traceSaid())
             + ".";
     ObjectNode specification = Charts.specification("trace", title, HEIGHT, values);
     ((ObjectNode) specification.at("/encoding/y"))
         .put("title", reduced.measure() + unit(reduced.unit()));
-    if (!values.findValuesAsText("what").contains("left out")) {
-      // a layer without a single mark has no extent, which the browser would complain of
-      ((ArrayNode) specification.get("layer")).remove(LEFT_OUT);
-    }
     if (reduced.level() != null) {
       ((ObjectNode) specification.at("/layer/0/encoding/y")).put("datum", reduced.level());
     } else {
@@ -60,7 +53,7 @@ final class TraceCharts {
   }
 
   private static String unit(String symbol) {
-    return symbol.isEmpty() ? "" : ", " + symbol.replace("m/s2", "m/s\u00b2");
+    return symbol.isEmpty() ? "" : ", " + Symbols.set(symbol);
   }
 
   private static void add(ArrayNode values, LogRow row) {

@@ -65,7 +65,7 @@ final class TradeoffCharts {
 
   private static void axis(ObjectNode specification, String axis, String title, Domain domain) {
     ObjectNode encoding = (ObjectNode) specification.at("/encoding/" + axis);
-    encoding.put("title", title.replace("m/s2", "m/s\u00b2") + ", plus is better");
+    encoding.put("title", Symbols.set(title) + ", plus is better");
     ((ObjectNode) encoding.get("scale")).putArray("domain").add(domain.low()).add(domain.high());
   }
 
