@@ -192,7 +192,8 @@ public final class BacktestQuestion implements Question {
             + " tests. \"Same as last time\" is a model's difference from the mean of its last test,"
             + " or its predecessor's where it had none.");
     if (!sourcesChosen) {
-      caveats.add("Reports supplied by makers are left out; `--source` counts them.");
+      caveats.add(
+          "Reports supplied by makers are left out; `--source own independent maker` counts them.");
     }
     caveats.add(CompareOptions.PER_CENT);
     return caveats;

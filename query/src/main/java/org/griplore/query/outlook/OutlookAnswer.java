@@ -275,7 +275,8 @@ final class OutlookAnswer {
       caveats.add(CompareOptions.PER_CENT);
     }
     if (!sourcesChosen) {
-      caveats.add("Reports supplied by makers are left out; `--source` counts them.");
+      caveats.add(
+          "Reports supplied by makers are left out; `--source own independent maker` counts them.");
     }
     caveats.add(CommonOptions.RESULTS_HOLD);
     return caveats;

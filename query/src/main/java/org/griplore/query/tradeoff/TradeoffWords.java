@@ -13,7 +13,7 @@ final class TradeoffWords {
     long both = steps.stream().filter(step -> Boolean.TRUE.equals(step.improvedBoth())).count();
     return "%s and %s inside %s: %s. Between %s: %s. Between %s of a generation: %s. %s on the front%s."
         .formatted(
-            x,
+            x.substring(0, 1).toUpperCase(Locale.ROOT) + x.substring(1),
             y,
             Wording.counted(relation.tests(), "test"),
             told(relation.withinTests(), relation.low(), relation.high()),

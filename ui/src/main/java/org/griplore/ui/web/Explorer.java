@@ -35,6 +35,7 @@ public final class Explorer implements AutoCloseable {
   private final AddPages adding;
   private final NotePages noting;
   private final SettlePages settling;
+  private final ColumnsPage columns;
 
   /** An explorer that only reads; {@link #start} opens it. Closing leaves the desk open. */
   public Explorer(Desk desk) {
@@ -57,6 +58,7 @@ public final class Explorer implements AutoCloseable {
     this.kept = new KeptPages(desk.archive()::stamp);
     this.noting = new NotePages(desk, pages, writing, clock);
     this.settling = new SettlePages(desk, clock);
+    this.columns = new ColumnsPage(desk, pages, writing, clock);
     this.server =
         Javalin.create(
             config -> {
@@ -105,6 +107,8 @@ public final class Explorer implements AutoCloseable {
     read(routes, "/added", context -> html(context, adding.added(context)));
     read(routes, "/note", context -> html(context, noting.empty(context)));
     writing.write(routes, "/note", context -> again(context, noting.add(context)));
+    read(routes, ColumnsPage.PATH, context -> html(context, columns.list()));
+    writing.write(routes, ColumnsPage.PATH, columns::forget);
     writing.write(routes, "/settle", settling::settle);
     writing.write(routes, "/lineage", settling::descent);
     routes.exception(Gate.TurnedAway.class, this::turnAway);

@@ -52,6 +52,12 @@ public final class Prose {
       return new Piece(text, Addresses.of(asked.kind(), options));
     }
     String kind = words.replaceFirst("^griplore ", "");
+    if (words.startsWith("griplore columns")) {
+      return new Piece("the page of columns", ColumnsPage.PATH);
+    }
+    if (words.startsWith("griplore settle")) {
+      return new Piece(words, "/settle");
+    }
     boolean page = Questions.all().stream().map(Question::kind).anyMatch(kind::equals);
     return page ? new Piece(kind, "/" + kind) : new Piece(words, null);
   }

@@ -22,15 +22,29 @@ import org.griplore.store.vocabulary.Refusal;
  * Cells with their neighbours, read anew from the kept original.
  *
  * @param heading the file and sheet
- * @param columns the numbers of the columns shown
+ * @param columns the columns shown
  * @param rows the rows shown
  * @param missing why nothing is shown; null when there is something
  */
-public record Surroundings(String heading, List<Integer> columns, List<Row> rows, String missing) {
+public record Surroundings(String heading, List<Head> columns, List<Row> rows, String missing) {
   private static final int ROWS_AROUND = 4;
-  private static final int COLUMNS_AROUND = 4;
+  private static final int COLUMNS_AROUND = 2;
+
+  /** No meaning: so many columns are shown whole. */
+  private static final int NARROW_SHEET = 14;
+
   private static final int HEADER_ROWS = 2;
   private static final long LONGEST = 4_000_000;
+
+  /**
+   * A column. Where there is little room, those between the first and the last of the cells that
+   * the figure comes from are left out, so that these cells are in sight.
+   *
+   * @param kind how it is set: {@code name} for the first, {@code far} for one that may be left
+   *     out; null for any other
+   * @param gap whether columns before it are left out
+   */
+  public record Head(int number, String kind, boolean gap) {}
 
   /** A row; {@code gap} when rows before it are left out. */
   public record Row(int number, boolean gap, List<Box> boxes) {}
@@ -91,7 +105,7 @@ public record Surroundings(String heading, List<Integer> columns, List<Row> rows
     columns.add(known.first());
     for (OriginRow cell : cells) {
       around(rows, cell.row(), ROWS_AROUND);
-      around(columns, cell.column(), COLUMNS_AROUND);
+      around(columns, cell.column(), known.size() > NARROW_SHEET ? COLUMNS_AROUND : known.last());
       cell.steps().stream()
           .map(Rung::cell)
           .filter(at -> at != null)
@@ -117,7 +131,21 @@ public record Surroundings(String heading, List<Integer> columns, List<Row> rows
       shown.add(new Row(row, gap, boxes));
       before = row;
     }
-    return new Surroundings(heading, List.copyOf(columns), shown, null);
+    return new Surroundings(heading, heads(columns, known, cells), shown, null);
+  }
+
+  private static List<Head> heads(
+      TreeSet<Integer> columns, TreeSet<Integer> known, List<OriginRow> cells) {
+    List<Integer> from = cells.stream().map(OriginRow::column).sorted().toList();
+    int last = from.get(from.size() - 1);
+    List<Head> heads = new ArrayList<>();
+    for (int column : columns) {
+      boolean far = column < last && !from.contains(column);
+      String kind = column == columns.first() ? "name" : far ? "far" : null;
+      Integer left = known.lower(column);
+      heads.add(new Head(column, kind, left != null && !columns.contains(left)));
+    }
+    return heads;
   }
 
   private static void around(TreeSet<Integer> numbers, int centre, int reach) {

@@ -100,7 +100,7 @@ public record TableView(List<Head> heads, List<List<CellView>> rows) {
     Object value = column.value().apply(row);
     String shape = shape(column.format());
     if (value == null) {
-      return CellView.of(Shown.MISSING, null, shape);
+      return CellView.of(Shown.MISSING, null, shape.equals("words") ? "whole" : shape);
     }
     String text = Shown.value(column, value);
     String behind = door.address(column, row);
@@ -116,7 +116,7 @@ public record TableView(List<Head> heads, List<List<CellView>> rows) {
       case SNIPPET -> new CellView("", null, shape, null, ((Snippet) value).pieces());
       case FIGURE -> figure((Figure) value, column);
       case DATE -> CellView.of(day(text), null, shape);
-      case TEXT -> CellView.of(Symbols.set(text), null, text.length() > 22 ? shape : "whole");
+      case TEXT -> CellView.of(Symbols.set(text), null, text.length() > 26 ? shape : "whole");
       default -> CellView.of(text, null, shape);
     };
   }

@@ -39,6 +39,7 @@ class ExplorerPagesTest {
         "/model?model=Velmora+Aurelis+4&discipline=wet-braking&from=2018",
         "/line?line=Velmora+Aurelis",
         "/standings?discipline=wet-braking&season=summer",
+        "/standings?discipline=wet-braking&by=places",
         "/contrast?model=Velmora+Aurelis+5&model=Velmora+Aurelis+4",
         "/generations?line=Velmora+Aurelis",
         "/outlook?models=Velmora+Aurelis+6&models=Kirazumi+Hayari+S-300&size=205%2F55+R16",
