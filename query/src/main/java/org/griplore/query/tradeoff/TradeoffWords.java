@@ -1,6 +1,7 @@
 package org.griplore.query.tradeoff;
 
 import java.util.List;
+import java.util.Locale;
 import org.griplore.query.answer.Wording;
 
 /** The answer in words: what the correlations say, and where they say nothing. */
