@@ -28,8 +28,10 @@ public final class TableFinder {
 
   /** The tables of a grid from top to bottom; none when no row could be a header. */
   public List<TableArea> find(Grid grid) {
-    List<List<GridCell>> rows = grid.spreadAcross().rows();
+    List<List<GridCell>> rows = new ArrayList<>(grid.spreadAcross().rows());
+    List<List<GridCell>> plain = new ArrayList<>(grid.rows());
     unbroken = grid.unbroken();
+    joinStacked(rows, plain);
     List<Integer> starts = said(rows);
     for (int i = 0; i < rows.size() && map.headerRow() == null; i++) {
       if (isHeader(rows, i) || isTurned(rows, i)) {
@@ -43,9 +45,8 @@ public final class TableFinder {
       int start = starts.get(s);
       int end = s + 1 < starts.size() ? starts.get(s + 1) : rows.size();
       int last = lastTableRow(rows, start);
-      List<List<GridCell>> before = new ArrayList<>(grid.rows().subList(from, start));
-      List<List<GridCell>> after =
-          s + 1 < starts.size() ? List.of() : grid.rows().subList(last + 1, end);
+      List<List<GridCell>> before = new ArrayList<>(plain.subList(from, start));
+      List<List<GridCell>> after = s + 1 < starts.size() ? List.of() : plain.subList(last + 1, end);
       areas.add(
           isTurned(rows, start)
               ? turned(rows.subList(start, last + 1), before, after)
@@ -53,6 +54,22 @@ public final class TableFinder {
       from = last + 1;
     }
     return areas;
+  }
+
+  /** Makes one row of each header in two; the plain rows keep step. */
+  private void joinStacked(List<List<GridCell>> rows, List<List<GridCell>> plain) {
+    StackedHeads stacked = new StackedHeads(headers);
+    for (int i = 0; i + 2 < rows.size(); i++) {
+      boolean asked = map.headerRow() == null || map.headerRow() == rows.get(i + 1).get(0).row();
+      List<GridCell> joined =
+          asked && !isTurned(rows, i) ? stacked.joined(rows.get(i), rows.get(i + 1)) : null;
+      if (joined != null) {
+        rows.set(i + 1, joined);
+        rows.remove(i);
+        plain.set(i + 1, joined);
+        plain.remove(i);
+      }
+    }
   }
 
   /** The header row that the map names; none when it names none, or the grid has no such row. */
