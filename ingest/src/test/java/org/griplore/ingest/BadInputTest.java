@@ -264,4 +264,18 @@ class BadInputTest {
         .anyMatch(t -> t.startsWith("several-a"))
         .anyMatch(t -> t.startsWith("several-c"));
   }
+
+  @Test
+  void aLongTableWithoutUnitsSaysHowToStateThem() throws IOException {
+    String table = "test,model,discipline,value\nlong-1,Velmora Aurelis 5,wet-braking,31\n";
+    add(write("long.csv", table.getBytes(StandardCharsets.UTF_8)));
+    assertThat(archive.findings())
+        .extracting(record -> record.finding().remedy())
+        .anyMatch(remedy -> remedy.contains("`unit wet-braking: "));
+    byte[] details = "unit wet-braking: ft\n".getBytes(StandardCharsets.UTF_8);
+    write("feet.csv.details", details);
+    add(write("feet.csv", table.replace("long-1", "feet-1").getBytes(StandardCharsets.UTF_8)));
+    assertThat(ArchiveLines.results(archive))
+        .anyMatch(line -> line.startsWith("feet-1") && line.contains("9.44"));
+  }
 }

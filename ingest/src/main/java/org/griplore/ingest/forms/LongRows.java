@@ -95,12 +95,16 @@ final class LongRows {
   }
 
   void finding(Finding.Kind kind, Integer column, String found, String expected) {
+    finding(kind, column, found, expected, CORRECT);
+  }
+
+  void finding(Finding.Kind kind, Integer column, String found, String expected, String remedy) {
     if (findingsByWords.merge(expected, 1, Integer::sum) <= LISTED) {
       Cell cell =
           column == null
               ? null
               : new Cell(sheet, records.rowOf(column), records.columnOf(column), found);
-      context.receiver().finding(new Finding(kind, cell, found, expected, CORRECT));
+      context.receiver().finding(new Finding(kind, cell, found, expected, remedy));
     }
   }
 

@@ -247,12 +247,15 @@ public final class LongTableForm {
     if (assumedUnits.add(discipline.key())) {
       rows.finding(
           Finding.Kind.ASSUMED,
-          "value",
+          rows.column("value"),
           rows.text("value"),
           "no unit is stated; taken as "
               + discipline.unit().symbol()
               + ", here and in further rows of "
-              + discipline.key());
+              + discipline.key(),
+          "if that is wrong, fill the column `unit`, or write `unit "
+              + discipline.key()
+              + ": ...` into FILE.details beside it");
     }
     return discipline.unit();
   }
