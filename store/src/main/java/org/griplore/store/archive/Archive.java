@@ -43,6 +43,7 @@ public final class Archive implements AutoCloseable {
    */
   public static Archive open(Path folder) {
     if (!Files.isRegularFile(Connections.database(folder))) {
+      DatabaseFile.refuseIncomplete(folder, Files.isWritable(folder));
       throw new Refusal(
           "There is no archive in " + folder + ": `griplore add` makes one.",
           new Problem("archive", folder.toString(), "a folder with archive.db in it"));

@@ -89,6 +89,22 @@ class BadFoldersTest {
     }
   }
 
+  @Test
+  void originalsWithoutADatabaseAreNoNewArchive() throws IOException {
+    try (Archive archive = Archive.openOrCreate(folder)) {
+      Figures.add(archive, "a.csv", 1, 0);
+    }
+    Files.delete(folder.resolve("archive.db"));
+    List<String> left = files();
+    assertThatThrownBy(() -> Archive.openOrCreate(folder))
+        .isInstanceOf(Refusal.class)
+        .hasMessageContaining("archive.db is missing, yet the archive has originals");
+    assertThatThrownBy(() -> Archive.open(folder))
+        .isInstanceOf(Refusal.class)
+        .hasMessageContaining("restore it from a backup");
+    assertThat(files()).isEqualTo(left);
+  }
+
   private static InputStream breaking() {
     return new InputStream() {
       private int given;
