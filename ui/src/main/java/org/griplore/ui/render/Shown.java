@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Figure;
@@ -19,6 +20,9 @@ public final class Shown {
   private static final String RAISED =
       "\u2070\u00b9\u00b2\u00b3\u2074\u2075\u2076\u2077\u2078\u2079";
 
+  private static final Pattern CODES =
+      Pattern.compile("[\\p{Cc}&&[^\n\t]]|[\u202a-\u202e\u2066-\u2069]");
+
   private Shown() {}
 
   /** The value of a row in a column, as people read it. */
@@ -28,9 +32,18 @@ public final class Shown {
 
   /** A value of a column, as people read it. */
   public static String value(Column<?> column, Object value) {
-    if (value == null) {
-      return MISSING;
-    }
+    return value == null ? MISSING : harmless(worded(column, value));
+  }
+
+  /**
+   * A text whose codes for terminals and for the direction of writing are replaced: what a file
+   * holds may neither steer a terminal nor make a name look like another one.
+   */
+  public static String harmless(String text) {
+    return CODES.matcher(text).replaceAll("\ufffd");
+  }
+
+  private static String worded(Column<?> column, Object value) {
     return switch (column.format()) {
       case TEXT, MODEL, LINE, TEST, DISCIPLINE, DATE -> text(value);
       case COUNT, YEAR, RESULT -> String.valueOf(value);

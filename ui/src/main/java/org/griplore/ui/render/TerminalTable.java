@@ -71,7 +71,9 @@ public final class TerminalTable {
     }
     out.println();
     out.println(style.strong("Sources"));
-    sources.stream().limit(SOURCES_SHOWN).forEach(source -> out.println(style.quiet(line(source))));
+    sources.stream()
+        .limit(SOURCES_SHOWN)
+        .forEach(source -> out.println(style.quiet(Shown.harmless(line(source)))));
     if (sources.size() > SOURCES_SHOWN) {
       out.println(
           style.quiet(
@@ -90,7 +92,7 @@ public final class TerminalTable {
   }
 
   private void wrapped(PrintWriter out, String indent, String text, boolean strong) {
-    for (String line : TextGrid.wrap(text, style.width() - indent.length())) {
+    for (String line : TextGrid.wrap(Shown.harmless(text), style.width() - indent.length())) {
       out.println(indent + (strong ? style.strong(line) : line));
     }
   }

@@ -99,6 +99,17 @@ class RenderingsTest {
   }
 
   @Test
+  void codesInATextSteerNoTerminalAndHideNoName() {
+    for (OutputFormat format :
+        List.of(OutputFormat.TABLE, OutputFormat.MARKDOWN, OutputFormat.HTML)) {
+      assertThat(text(format, "A\u001bc\u0007 \u202eB"))
+          .as(format.name())
+          .contains("A\ufffdc\ufffd \ufffdB")
+          .doesNotContain("\u001b", "\u0007", "\u202e");
+    }
+  }
+
+  @Test
   void html() {
     assertThat(text(OutputFormat.HTML, "<b>A</b>"))
         .isEqualTo(
