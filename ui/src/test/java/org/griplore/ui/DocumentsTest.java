@@ -23,7 +23,8 @@ class DocumentsTest {
     String readme = text("README.md");
     Questions.all()
         .forEach(question -> assertThat(readme).containsPattern("`" + question.kind() + "[ `]"));
-    for (String command : List.of("add", "columns", "check", "serve", "demo")) {
+    for (String command :
+        List.of("add", "columns", "settle", "undo", "export", "check", "serve", "demo")) {
       assertThat(readme).containsPattern("`" + command + "[ `]");
     }
     for (OutputFormat format : OutputFormat.values()) {

@@ -51,7 +51,7 @@ public final class ModelQuestion implements Question {
 
   @Override
   public String purpose() {
-    return "A model’s whole record: descent, disciplines, places, notes";
+    return "A model's whole record: descent, disciplines, places, notes";
   }
 
   @Override
