@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.griplore.ingest.forms.LineageForm;
 import org.griplore.ingest.forms.LongTableForm;
 import org.griplore.ingest.forms.NotesForm;
@@ -46,6 +47,36 @@ final class Reading {
       return new Reading(original, delimited.get(), null, OwnForm.LONG_TABLE);
     }
     Content content = DocumentReader.read(original);
+    if (content instanceof Content.Prose prose) {
+      OptionalInt delimiter = BrokenTable.delimiter(prose);
+      if (delimiter.isPresent()) {
+        return cut(original, DocumentReader.cut(original, (char) delimiter.getAsInt()));
+      }
+    }
+    return formed(original, content);
+  }
+
+  /** A table that is told by its header only; it is refused where it holds no rows. */
+  private static Reading cut(Original original, DelimitedText text) {
+    try (RecordReader records = text.open()) {
+      boolean rows = records.next() && records.next();
+      while (rows && records.count() == 1 && records.field(0).isBlank()) {
+        rows = records.next();
+      }
+      if (!rows) {
+        throw new Refusal(
+            original.name() + " holds the header of a table and no rows below it.",
+            new Problem(original.name(), "a header only", "a row a tyre or a result"));
+      }
+    } catch (IOException e) {
+      throw unreadable(original, e);
+    }
+    return isLongTable(text)
+        ? new Reading(original, text, null, OwnForm.LONG_TABLE)
+        : formed(original, DocumentReader.tables(text));
+  }
+
+  private static Reading formed(Original original, Content content) {
     OwnForm form = null;
     if (content instanceof Content.Tables tables
         && tables.grids().stream().filter(grid -> !grid.rows().isEmpty()).count() == 1) {

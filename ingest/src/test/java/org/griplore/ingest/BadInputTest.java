@@ -278,4 +278,28 @@ class BadInputTest {
     assertThat(ArchiveLines.results(archive))
         .anyMatch(line -> line.startsWith("feet-1") && line.contains("9.44"));
   }
+
+  @Test
+  void aTableThatIsBrokenIsNoNote() throws IOException {
+    String header = "Model,Wet braking [m],Dry braking [m]\n";
+    assertThat(refused(text("header.csv", header))).contains("no rows below it");
+    assertThat(refused(text("long.csv", "test,model,discipline,value,unit\n\n")))
+        .contains("no rows below it");
+    assertThat(
+            refused(
+                text(
+                    "quote.csv",
+                    header + "Velmora Aurelis 5,30,31,32,33\nA\n\"open,33,34\nB,1,2\n")))
+        .contains("line 4")
+        .contains("never closed");
+    String endless = "Model,Wet braking [m],Remark\nA,31.2," + "x".repeat(300_000) + "\nB,32,-\n";
+    assertThat(add(text("endless.csv", endless)).get(0).refusal()).isNull();
+    assertThat(ArchiveLines.results(archive)).anyMatch(line -> line.startsWith("endless | A"));
+    String note = "Tyre, wet braking\nIt felt vague.\nIt was late.\nI would book it again.\n";
+    assertThat(add(text("note.txt", note)).get(0).refusal()).isNull();
+  }
+
+  private Path text(String name, String text) throws IOException {
+    return write(name, text.getBytes(StandardCharsets.UTF_8));
+  }
 }

@@ -97,6 +97,28 @@ public final class DocumentReader {
     }
   }
 
+  /** A text as delimited text, whatever its lines look like. */
+  public static DelimitedText cut(Original original, char delimiter) {
+    try {
+      return new DelimitedText(original, TextDecoding.of(original), delimiter);
+    } catch (IOException e) {
+      throw unreadable(original, e);
+    }
+  }
+
+  /**
+   * All of a delimited text.
+   *
+   * @throws Refusal when a quote is never closed, or a row is no table's
+   */
+  public static Content tables(DelimitedText text) {
+    try {
+      return new Content.Tables("delimited text", List.of(text.grid()));
+    } catch (IOException e) {
+      throw unreadable(text.original(), e);
+    }
+  }
+
   private static Refusal unreadable(Original original, IOException cause) {
     return new Refusal(original.name() + " cannot be read: " + cause.getMessage() + ".", cause);
   }
