@@ -38,7 +38,7 @@ final class ColumnsPage {
     if (number == null || !number.matches("\\d{1,9}")) {
       throw new Refusal(
           "The form does not say which columns to forget; nothing was forgotten.",
-          new Problem("forget", number, "a number listed at " + PATH));
+          new Problem("forget", number == null ? "" : number, "a number listed at " + PATH));
     }
     desk.archive().forgetColumns(Integer.parseInt(number), clock);
     WriteGate.lead(context, PATH);

@@ -77,6 +77,11 @@ final class NotePages {
     }
     if (tests.isEmpty()) {
       String found = typed.getOrDefault("test", typed.getOrDefault("model", ""));
+      if (found.isBlank()) {
+        throw new Refusal(
+            "A note is on a test or a model: open its page and take the link \"Add a note\" there.",
+            new Problem("test", "", "a test's key, as at /tests"));
+      }
       throw new Refusal(
           "\"" + found + "\" is no test, and no model of a test, in the archive.",
           new Problem("test", found, "a test's key, as at /tests"));

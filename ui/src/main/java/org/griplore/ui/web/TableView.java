@@ -116,9 +116,14 @@ public record TableView(List<Head> heads, List<List<CellView>> rows) {
       case SNIPPET -> new CellView("", null, shape, null, ((Snippet) value).pieces());
       case FIGURE -> figure((Figure) value, column);
       case DATE -> CellView.of(day(text), null, shape);
-      case TEXT -> CellView.of(Symbols.set(text), null, text.length() > 26 ? shape : "whole");
+      case TEXT -> CellView.of(unit(column, text), null, text.length() > 26 ? shape : "whole");
       default -> CellView.of(text, null, shape);
     };
+  }
+
+  /** Only units have their symbols set: what was found in a source stays as it stands there. */
+  private static String unit(Column<?> column, String text) {
+    return column.label().matches("(?i)unit|in") ? Symbols.set(text) : text;
   }
 
   /** A moment is shown to the minute. */
