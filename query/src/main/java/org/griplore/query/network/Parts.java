@@ -1,5 +1,7 @@
 package org.griplore.query.network;
 
+import org.griplore.query.statistics.DisjointSets;
+
 /**
  * Connected parts of the graph of models and tests. Parts are numbered by their smallest model;
  * models of different parts are never compared. A model that only stands alone in tests, or in
@@ -15,23 +17,12 @@ final class Parts {
   final int[] size;
 
   Parts(TestRows rows, int models) {
-    int[] root = new int[models];
+    DisjointSets chains = new DisjointSets(models);
     boolean[] compared = new boolean[models];
-    for (int m = 0; m < models; m++) {
-      root[m] = m;
-    }
     for (int t = 0; t < rows.tests; t++) {
-      int first = find(root, rows.model[rows.start[t]]);
       for (int i = rows.start[t]; i < rows.start[t + 1]; i++) {
         compared[rows.model[i]] = true;
-        int other = find(root, rows.model[i]);
-        // the smaller number stays the root, so that parts are numbered without regard to row order
-        if (other < first) {
-          root[first] = other;
-          first = other;
-        } else {
-          root[other] = first;
-        }
+        chains.join(rows.model[rows.start[t]], rows.model[i]);
       }
     }
     ofModel = new int[models];
@@ -43,7 +34,7 @@ final class Parts {
         ofModel[m] = NONE;
         continue;
       }
-      int r = find(root, m);
+      int r = chains.of(m);
       if (r == m) {
         number[m] = parts++;
       }
@@ -64,14 +55,5 @@ final class Parts {
       sum += s;
     }
     return sum;
-  }
-
-  private static int find(int[] root, int m) {
-    int r = m;
-    while (root[r] != r) {
-      root[r] = root[root[r]];
-      r = root[r];
-    }
-    return r;
   }
 }

@@ -1,41 +1,31 @@
 package org.griplore.query.outlook;
 
-import java.util.Arrays;
 import java.util.List;
+import org.griplore.query.statistics.DisjointSets;
 
 /** Whether chains of tests connect a field; a model stands for its nearest tested relative. */
 final class Parts {
   private Parts() {}
 
   static boolean connected(List<Round> rounds, DisciplineOutlook outlook, Descent descent) {
-    int[] root = new int[descent.parent().length];
-    boolean[] tested = new boolean[root.length];
-    Arrays.setAll(root, i -> i);
+    boolean[] tested = new boolean[descent.parent().length];
+    DisjointSets chains = new DisjointSets(tested.length);
     for (Round round : rounds) {
       for (int model : round.models()) {
         tested[model] = true;
-        root[find(root, model)] = find(root, round.models()[0]);
+        chains.join(round.models()[0], model);
       }
     }
     int part = -1;
     for (int model : outlook.field()) {
       int from = tested[model] ? model : descent.ancestor(model, tested);
       if (from >= 0) {
-        if (part >= 0 && find(root, from) != part) {
+        if (part >= 0 && chains.of(from) != part) {
           return false;
         }
-        part = find(root, from);
+        part = chains.of(from);
       }
     }
     return true;
-  }
-
-  private static int find(int[] root, int model) {
-    int at = model;
-    while (root[at] != at) {
-      root[at] = root[root[at]];
-      at = root[at];
-    }
-    return at;
   }
 }

@@ -21,22 +21,21 @@ final class Dominance {
     for (int i = 0; i < models; i++) {
       above.add(new ArrayList<>());
     }
-    int[] root = new int[models];
+    DisjointSets met = new DisjointSets(models);
     boolean[] ranked = new boolean[models];
-    Arrays.setAll(root, i -> i);
     for (RankedField field : fields) {
       List<int[]> groups = field.groups();
       int better = -1;
       for (int[] group : groups) {
         for (int i = 0; i < group.length; i++) {
           ranked[group[i]] = true;
-          root[find(root, group[i])] = find(root, group[0]);
+          met.join(group[0], group[i]);
           above.get(group[i]).add(group[0]);
           above.get(group[0]).add(group[i]);
         }
         if (better >= 0) {
           above.get(group[0]).add(better);
-          root[find(root, group[0])] = find(root, better);
+          met.join(better, group[0]);
         }
         better = group[0];
       }
@@ -47,7 +46,7 @@ final class Dominance {
     Arrays.fill(number, -1);
     for (int i = 0; i < models; i++) {
       if (ranked[i]) {
-        int at = find(root, i);
+        int at = met.of(i);
         if (number[at] < 0) {
           number[at] = parts++;
         }
@@ -57,15 +56,6 @@ final class Dominance {
     levelOf = new int[models];
     Arrays.fill(levelOf, -1);
     new Levels(above).run(ranked);
-  }
-
-  private static int find(int[] root, int i) {
-    int at = i;
-    while (root[at] != at) {
-      root[at] = root[root[at]];
-      at = root[at];
-    }
-    return at;
   }
 
   /** The part of a model, -1 for one never ranked. */
