@@ -13,6 +13,7 @@ import java.util.logging.Logger;
 import org.junit.jupiter.api.Assumptions;
 import org.openqa.selenium.By;
 import org.openqa.selenium.OutputType;
+import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
@@ -97,7 +98,9 @@ public final class Browser implements AutoCloseable {
   }
 
   <T> T await(ExpectedCondition<T> condition) {
-    return new WebDriverWait(driver, PATIENCE).until(condition);
+    return new WebDriverWait(driver, PATIENCE)
+        .ignoring(StaleElementReferenceException.class)
+        .until(condition);
   }
 
   boolean allDrawn() {
