@@ -92,6 +92,8 @@ final class Snippets extends UnifiedHighlighter {
       for (Passage passage : passages) {
         if (passage.getStartOffset() > at) {
           plain(pieces, at == 0 ? "\u2026 " : " \u2026 ");
+        } else if (at > 0) {
+          plain(pieces, " ");
         }
         at = passage.getStartOffset();
         for (int i = 0; i < passage.getNumMatches(); i++) {

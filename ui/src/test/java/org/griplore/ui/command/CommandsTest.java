@@ -220,6 +220,13 @@ class CommandsTest {
     assertThat(none.err()).contains("a revision's number, as in `sources`");
   }
 
+  /** Two sentences of one note that both match stay two sentences. */
+  @Test
+  void sentencesOfANoteDoNotRunTogether() {
+    String found = ask("find", "braking", "--format", "csv").out();
+    assertThat(found).contains("in the other. Lateral grip comes from the wide shoulder");
+  }
+
   @Test
   void aMissingPathMakesNoArchive() {
     Path archive = folder.resolve("archive");
