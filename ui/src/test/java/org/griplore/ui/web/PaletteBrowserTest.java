@@ -5,50 +5,21 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
-import java.time.Duration;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 
-@Tag("browser")
 @DisplayName("The search box")
-class PaletteBrowserTest {
-  private static Browser browser;
-
-  @BeforeAll
-  static void open(@TempDir Path profile) {
-    browser = Browser.open(DemoExplorer.get(), profile);
-    browser.driver().manage().timeouts().scriptTimeout(Duration.ofSeconds(60));
-  }
-
-  @AfterAll
-  static void close() {
-    if (browser != null) {
-      browser.close();
-    }
-  }
-
+class PaletteBrowserTest extends BrowserWalk {
   @BeforeEach
   void start() {
-    browser.window(1280, 900, false);
     browser.open("/sources");
-  }
-
-  @AfterEach
-  void noComplaints() {
-    assertThat(browser.complaints()).as("console").isEmpty();
   }
 
   private static WebElement focused() {

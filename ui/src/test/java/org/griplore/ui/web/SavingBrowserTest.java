@@ -12,28 +12,22 @@ import java.nio.file.Path;
 import java.util.Map;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebElement;
 import org.w3c.dom.Document;
 
-@Tag("browser")
 @DisplayName("What a reader takes along")
-class SavingBrowserTest {
-  private static Browser browser;
+class SavingBrowserTest extends BrowserWalk {
   private static Path downloads;
 
   @BeforeAll
-  static void open(@TempDir Path folder) {
-    browser = Browser.open(DemoExplorer.get(), folder.resolve("profile"));
-    downloads = folder.resolve("downloads");
+  static void keepDownloads(@TempDir Path folder) {
+    downloads = folder;
     browser
         .driver()
         .executeCdpCommand(
@@ -47,22 +41,10 @@ class SavingBrowserTest {
                 "permissions", java.util.List.of("clipboardReadWrite", "clipboardSanitizedWrite")));
   }
 
-  @AfterAll
-  static void close() {
-    if (browser != null) {
-      browser.close();
-    }
-  }
-
   @BeforeEach
-  void window() {
+  void darkStandings() {
     browser.window(1280, 900, true);
     browser.open("/standings?discipline=wet-braking&season=summer");
-  }
-
-  @AfterEach
-  void noComplaints() {
-    assertThat(browser.complaints()).as("console").isEmpty();
   }
 
   private static void press(String way) {

@@ -7,54 +7,26 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
-import java.time.Duration;
 import java.util.List;
 import org.dhatim.fastexcel.reader.CellType;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.Row;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.support.ui.Select;
 
-@Tag("browser")
 @DisplayName("In a browser, a comparison table")
-class TableBrowserTest {
+class TableBrowserTest extends BrowserWalk {
   private static final String TABLE =
       "/table?models=Velmora+Aurelis+5&with=predecessors&with=rivals&size=205%2F55+R16&mass=1400";
 
-  private static Browser browser;
-
-  @BeforeAll
-  static void open(@TempDir Path profile) {
-    browser = Browser.open(DemoExplorer.get(), profile);
-    browser.driver().manage().timeouts().scriptTimeout(Duration.ofSeconds(60));
-  }
-
-  @AfterAll
-  static void close() {
-    if (browser != null) {
-      browser.close();
-    }
-  }
-
   @BeforeEach
-  void window() {
+  void tallWindow() {
     browser.window(1280, 1000, false);
-  }
-
-  @AfterEach
-  void noComplaints() {
-    assertThat(browser.complaints()).as("console").isEmpty();
   }
 
   private static List<WebElement> all(String selector) {

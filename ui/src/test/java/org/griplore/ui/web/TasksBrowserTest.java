@@ -3,51 +3,17 @@ package org.griplore.ui.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
-import java.time.Duration;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 
-@Tag("browser")
 @DisplayName("A tester in a browser")
-class TasksBrowserTest {
-  private static Browser browser;
-
-  @BeforeAll
-  static void open(@TempDir Path profile) {
-    browser = Browser.open(DemoExplorer.get(), profile);
-    browser.driver().manage().timeouts().scriptTimeout(Duration.ofSeconds(60));
-  }
-
-  @AfterAll
-  static void close() {
-    if (browser != null) {
-      browser.close();
-    }
-  }
-
-  @BeforeEach
-  void window() {
-    browser.window(1280, 900, false);
-  }
-
-  @AfterEach
-  void noComplaints() {
-    assertThat(browser.complaints()).as("console").isEmpty();
-  }
-
+class TasksBrowserTest extends BrowserWalk {
   private static WebElement row(String first) {
     return browser.driver().findElements(By.cssSelector("main tbody tr")).stream()
         .filter(row -> row.getText().startsWith(first))
