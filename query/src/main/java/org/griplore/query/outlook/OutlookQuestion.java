@@ -1,7 +1,6 @@
 package org.griplore.query.outlook;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -52,7 +51,7 @@ public final class OutlookQuestion implements Question {
             "size", "SIZE", "the size of the new test: tests in like sizes are told", null));
     options.add(Option.once("mass", "KG", "mass of the car: tests on like cars are told", null));
     options.add(
-        Option.repeated("disciplines", "DISCIPLINE", "the disciplines; all with evidence if none"));
+        Option.repeated("discipline", "DISCIPLINE", "the disciplines; all with evidence if none"));
     options.add(
         Option.repeated(
             "weights", "D=W,...", "your weights for a total, like wet-braking=3,wear=1"));
@@ -109,14 +108,7 @@ public final class OutlookQuestion implements Question {
 
   private static List<String> disciplines(
       Choices choices, Desk desk, List<String> comparable, Set<String> weighted) {
-    Set<String> wanted = new LinkedHashSet<>();
-    for (String value : choices.all("disciplines")) {
-      for (String key : value.split(",")) {
-        if (!key.isBlank()) {
-          wanted.add(CommonOptions.comparable("disciplines", key.strip(), desk.catalogue()));
-        }
-      }
-    }
+    Set<String> wanted = CommonOptions.comparableAll(choices, desk.catalogue());
     if (!wanted.isEmpty()) {
       wanted.addAll(weighted);
     }

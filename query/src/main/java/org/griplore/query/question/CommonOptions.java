@@ -1,7 +1,9 @@
 package org.griplore.query.question;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
@@ -86,6 +88,24 @@ public final class CommonOptions {
               + " set on one scale; see `placings`");
     }
     return key;
+  }
+
+  /**
+   * The disciplines asked for in an option that may be repeated, commas between keys or not; none
+   * when it is not given.
+   *
+   * @throws org.griplore.store.vocabulary.Refusal when one is unknown, or the reports' own totals
+   */
+  public static Set<String> comparableAll(Choices choices, DisciplineCatalogue catalogue) {
+    Set<String> keys = new LinkedHashSet<>();
+    for (String value : choices.all("discipline")) {
+      for (String key : value.split(",")) {
+        if (!key.isBlank()) {
+          keys.add(comparable("discipline", key.strip(), catalogue));
+        }
+      }
+    }
+    return keys;
   }
 
   /** Says how many of the cited reports makers supplied; nothing when none. */

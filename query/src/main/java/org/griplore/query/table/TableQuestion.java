@@ -2,7 +2,6 @@ package org.griplore.query.table;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -62,7 +61,7 @@ public final class TableQuestion implements Question {
         Option.once(
             "reference", "MODEL", "what differences are to: a model, or best, or mean", "best"));
     options.add(
-        Option.repeated("disciplines", "DISCIPLINE", "the columns; all with evidence if none"));
+        Option.repeated("discipline", "DISCIPLINE", "the columns; all with evidence if none"));
     options.add(
         Option.repeated(
             "weights", "D=W,...", "your weights for a total, like wet-braking=3,wear=1"));
@@ -124,14 +123,7 @@ public final class TableQuestion implements Question {
 
   private static List<String> disciplines(
       Choices choices, DisciplineCatalogue catalogue, Set<String> weighted) {
-    Set<String> wanted = new LinkedHashSet<>();
-    for (String value : choices.all("disciplines")) {
-      for (String key : value.split(",")) {
-        if (!key.isBlank()) {
-          wanted.add(CommonOptions.comparable("disciplines", key.strip(), catalogue));
-        }
-      }
-    }
+    Set<String> wanted = CommonOptions.comparableAll(choices, catalogue);
     if (wanted.isEmpty()) {
       return comparable(catalogue);
     }

@@ -253,8 +253,8 @@ class TableQuestionTest {
             Map.of("mass", List.of("heavy")),
             Map.of("reference", List.of("worst")),
             Map.of("with", List.of("friends")),
-            Map.of("disciplines", List.of("overall")),
-            Map.of("disciplines", List.of("speed")),
+            Map.of("discipline", List.of("overall")),
+            Map.of("discipline", List.of("speed")),
             Map.of("weights", List.of("wet-braking")),
             Map.of("weights", List.of("wet-braking=0")),
             Map.of("weights", List.of("wet-braking=1,wet-braking=2")))) {

@@ -43,10 +43,10 @@ final class DemoTour {
                   "models", "Kirazumi Hayari S-300",
                   "with", "predecessors",
                   "size", "205/55 R16",
-                  "disciplines", "wet-braking",
-                  "disciplines", "dry-braking",
-                  "disciplines", "straight-aquaplaning",
-                  "disciplines", "rolling-resistance"),
+                  "discipline", "wet-braking",
+                  "discipline", "dry-braking",
+                  "discipline", "straight-aquaplaning",
+                  "discipline", "rolling-resistance"),
               true));
 
   /**

@@ -30,7 +30,7 @@ public record ComparisonForm(
     Set<String> chosen,
     Offers.NameList offered) {
   private static final List<String> OWN =
-      List.of("models", "with", "size", "mass", "reference", "disciplines", "weights");
+      List.of("models", "with", "size", "mass", "reference", "discipline", "weights");
 
   /** A tyre asked for, and the address of the table without it. */
   public record Chip(String name, String without) {}
@@ -57,7 +57,7 @@ public record ComparisonForm(
       }
     }
     Stream<String> keys =
-        given.getOrDefault("disciplines", List.of()).stream()
+        given.getOrDefault("discipline", List.of()).stream()
             .flatMap(value -> Stream.of(value.split(",")))
             .map(String::strip);
     return new ComparisonForm(
