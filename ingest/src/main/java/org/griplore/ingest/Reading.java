@@ -145,6 +145,9 @@ final class Reading {
           original.name() + " is read as " + form() + ", whose columns are known: give no map.",
           new Problem("map", form(), "a table of tyres and disciplines"));
     }
+    if (content != null) {
+      content.findings().forEach(context.receiver()::finding);
+    }
     try {
       if (longTable != null) {
         try (RecordReader records = longTable.open()) {

@@ -45,7 +45,8 @@ final class CellFormat {
     }
     boolean perCent = codes.contains("%");
     String text = perCent ? plain(number.movePointRight(2)) + "%" : plain(number);
-    return new GridCell(row, column, text, number.doubleValue(), null);
+    CellLook look = CellLook.PLAIN.with(FormatCode.of(format));
+    return new GridCell(row, column, text, number.doubleValue(), null, look);
   }
 
   /** The first section of a format, which is for positive numbers, without literal text. */

@@ -52,8 +52,8 @@ final class HtmlTable {
     }
     Elements caption = table.select("> caption");
     String name = caption.isEmpty() ? heading : HtmlText.of(caption.get(0));
-    return new Grid(
-        name, preamble, reader.rows, reader.merges, false, HtmlText.isHidden(table), reader.hidden);
+    return new Grid(name, preamble, reader.rows, reader.merges, false)
+        .hiding(new Grid.Hidden(HtmlText.isHidden(table), reader.hidden, Set.of()));
   }
 
   private void row(Element row, int number, int last) {

@@ -85,14 +85,9 @@ final class XlsxReader {
             }
           });
     }
-    return new Grid(
-        only ? "" : sheet.getName(),
-        List.of(),
-        rows,
-        merges,
-        false,
-        sheet.getVisibility() != SheetVisibility.VISIBLE,
-        hidden);
+    boolean whole = sheet.getVisibility() != SheetVisibility.VISIBLE;
+    return new Grid(only ? "" : sheet.getName(), List.of(), rows, merges, false)
+        .hiding(new Grid.Hidden(whole, hidden, Set.of()));
   }
 
   private List<GridCell> cells(Row row, boolean from1904) {
