@@ -11,7 +11,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.griplore.ingest.grid.RecordReader;
+import org.griplore.ingest.grid.text.RecordReader;
 import org.griplore.store.archive.AdditionOutcome;
 import org.griplore.store.archive.Archive;
 import org.griplore.store.archive.FindingRecord;

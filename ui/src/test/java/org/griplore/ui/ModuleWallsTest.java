@@ -62,10 +62,24 @@ class ModuleWallsTest {
   static final ArchRule workbooksAndPagesAreReadInIngest =
       noClasses()
           .that()
-          .resideOutsideOfPackage("org.griplore.ingest..")
+          .resideOutsideOfPackage("org.griplore.ingest.grid..")
           .should()
           .dependOnClassesThat()
-          .resideInAnyPackage("org.dhatim.fastexcel.reader..", "org.jsoup..");
+          .resideInAnyPackage(
+              "org.dhatim.fastexcel.reader..",
+              "org.jsoup..",
+              "org.commonmark..",
+              "org.apache.poi..",
+              "org.apache.pdfbox..",
+              "org.apache.james..",
+              "org.apache.commons.compress..");
+
+  @ArchTest
+  static final ArchRule noCyclesBetweenRoomsOfIngest =
+      SlicesRuleDefinition.slices()
+          .matching("org.griplore.ingest.(**)")
+          .should()
+          .beFreeOfCycles();
 
   @ArchTest
   static final ArchRule workbooksAreWrittenInRenderings =

@@ -7,14 +7,14 @@ import org.griplore.store.vocabulary.Refusal;
  * Counts the cells of a source that is held in memory whole. Only a long table, which is read row
  * by row, may be of any length.
  */
-final class CellCount {
+public final class CellCount {
   /** Cells take some 100 bytes each. */
   private static final int MOST = 5_000_000;
 
   private final String name;
   private int cells;
 
-  CellCount(String name) {
+  public CellCount(String name) {
     this.name = name;
   }
 
@@ -23,7 +23,7 @@ final class CellCount {
    *
    * @throws Refusal when they are too many for the memory
    */
-  void add(int more) {
+  public void add(int more) {
     cells += more;
     if (cells > MOST) {
       throw new Refusal(

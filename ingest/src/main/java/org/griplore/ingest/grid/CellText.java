@@ -1,14 +1,14 @@
 package org.griplore.ingest.grid;
 
 /** A cell's text without what cannot be seen at its ends. */
-final class CellText {
+public final class CellText {
   private CellText() {}
 
   /**
    * The text without blanks of any kind (no-break ones too), control codes and byte order marks at
    * its ends; empty for null.
    */
-  static String of(String text) {
+  public static String of(String text) {
     if (text == null) {
       return "";
     }

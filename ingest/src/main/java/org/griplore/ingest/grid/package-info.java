@@ -1,6 +1,25 @@
 /**
- * Any file a tester has, read by its content into grids of cells with positions. Nothing here knows
+ * What any file a tester has is turned into: grids of cells with positions. Nothing here knows
  * about tyres.
+ *
+ * <p>{@link org.griplore.ingest.grid.Grid} is the single thing handed on to those who recognise
+ * tables, whatever the file was. Its contract:
+ *
+ * <ul>
+ *   <li>Rows stand in the order of the source, cells in the order of their columns, each with the
+ *       row and column a person counts. Empty cells are not there; a text is never blank and has no
+ *       blanks at its ends.
+ *   <li>A text is what was written, without what only decorates it: raised marks, strike-outs,
+ *       comments and number formats stand in the cell's {@link org.griplore.ingest.grid.CellLook}.
+ *   <li>What a source hides is there and marked ({@link org.griplore.ingest.grid.Grid#shows}); who
+ *       reads the grid takes what is visible before it.
+ *   <li>A grid that is only a draft says why. What was left out is a finding of the {@link
+ *       org.griplore.ingest.grid.Content}, with its cell.
+ * </ul>
+ *
+ * <p>The rooms: {@code source} opens a file and knows by its content which reader takes it, {@code
+ * text}, {@code markup}, {@code json} and {@code workbook} hold the readers. A room knows this
+ * package and {@code text}, and only {@code source} knows all rooms.
  *
  * <p>Choices that are not obvious:
  *
@@ -17,7 +36,8 @@
  *       mostly UTF-8 with a broken byte is refused, not read as something else.
  *   <li><b>Markdown with a table</b> is tables like a page, the text between them their preamble;
  *       without one it is prose.
- *   <li><b>Our own reader of delimited text</b>: see {@link org.griplore.ingest.grid.RecordReader}.
+ *   <li><b>Our own reader of delimited text</b>: see {@link
+ *       org.griplore.ingest.grid.text.RecordReader}.
  *   <li><b>Limits</b> (a row of 10 million characters or 16,384 columns, a workbook of 512 MB or
  *       200 times its packed size, 5 million cells of any source that is held in memory, a page of
  *       32 MB, a page's table of 500,000 spanned places, notes of 500,000 lines) are counted while

@@ -6,9 +6,9 @@ import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
-import org.griplore.ingest.grid.DelimitedText;
-import org.griplore.ingest.grid.DocumentReader;
-import org.griplore.ingest.grid.RecordReader;
+import org.griplore.ingest.grid.source.DocumentReader;
+import org.griplore.ingest.grid.text.DelimitedText;
+import org.griplore.ingest.grid.text.RecordReader;
 import org.griplore.store.archive.Original;
 
 /**

@@ -1,0 +1,2 @@
+/** Tables of JSON as files and interfaces give it. */
+package org.griplore.ingest.grid.json;

@@ -1,0 +1,2 @@
+/** Tables of pages and documents that mark what is a table: HTML, Markdown. */
+package org.griplore.ingest.grid.markup;

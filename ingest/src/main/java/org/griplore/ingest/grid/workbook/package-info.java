@@ -1,0 +1,2 @@
+/** The sheets of workbooks. */
+package org.griplore.ingest.grid.workbook;
