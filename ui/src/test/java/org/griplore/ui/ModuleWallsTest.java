@@ -76,10 +76,7 @@ class ModuleWallsTest {
 
   @ArchTest
   static final ArchRule noCyclesBetweenRoomsOfIngest =
-      SlicesRuleDefinition.slices()
-          .matching("org.griplore.ingest.(**)")
-          .should()
-          .beFreeOfCycles();
+      SlicesRuleDefinition.slices().matching("org.griplore.ingest.(**)").should().beFreeOfCycles();
 
   @ArchTest
   static final ArchRule workbooksAreWrittenInRenderings =
