@@ -2,7 +2,8 @@ package org.griplore.query.statistics;
 
 import java.util.Arrays;
 import java.util.Optional;
-import java.util.SplittableRandom;
+import java.util.OptionalDouble;
+
 
 /**
  * Correlation between two disciplines over models when both are known only with error: the part of
@@ -11,25 +12,28 @@ import java.util.SplittableRandom;
  * Psychology 15:72). Uncorrected, error in either pulls the correlation towards 0, and shared error
  * pulls it towards the correlation of the errors.
  *
- * @param r corrected correlation, held within -1 and 1
+ * <p>The interval is Fisher's for the estimates as they are, tanh(atanh r ± z/√(n - 3)), with its
+ * ends corrected as r is: divided by the root of the two reliabilities, held within -1 and 1. Where
+ * the models differ no more than their errors explain there is no estimate, and the interval is all
+ * from -1 to 1.
+ *
+ * @param r corrected correlation, held within -1 and 1; empty when the errors explain the spread of
+ *     one of the disciplines
  * @param uncorrected correlation of the estimates as they are
  * @param xReliability share of the spread of x that is not error, 0 to 1
  * @param yReliability the same of y
  * @param models how many models
- * @param interval percentile bootstrap over models; empty when more than one resample in ten has no
- *     corrected correlation, as then the data say too little
+ * @param interval of the corrected correlation
  */
 public record ErrorCorrectedCorrelation(
-    double r,
+    OptionalDouble r,
     double uncorrected,
     double xReliability,
     double yReliability,
     int models,
-    Optional<Interval> interval) {
+    Interval interval) {
   /** Fewer models have no correlation worth correcting. */
   public static final int FEWEST = 4;
-
-  private static final double MOST_LOST = 0.1;
 
   /**
    * Estimates and what is known of their errors.
@@ -81,106 +85,67 @@ public record ErrorCorrectedCorrelation(
   }
 
   /**
-   * The corrected correlation with a percentile bootstrap interval.
+   * The corrected correlation with its interval.
    *
-   * @param resamples such as 2000
-   * @param seed the same seed gives the same interval
-   * @return empty for fewer than {@link #FEWEST} models, or when the models differ no more than
-   *     their errors explain in one of the disciplines
+   * @return empty for fewer than {@link #FEWEST} models, or where one of the disciplines does not
+   *     vary at all
    */
-  public static Optional<ErrorCorrectedCorrelation> of(
-      Estimates of, double level, int resamples, long seed) {
+  public static Optional<ErrorCorrectedCorrelation> of(Estimates of, double level) {
     Checks.level(level);
     int n = of.x.length;
     if (n < FEWEST) {
       return Optional.empty();
     }
-    int[] all = new int[n];
-    Arrays.setAll(all, i -> i);
-    Moments moments = Moments.of(of, all, n - 1.0);
-    if (!(moments.trueX() > 0 && moments.trueY() > 0)) {
+    Moments moments = Moments.of(of);
+    if (!(moments.xx > 0 && moments.yy > 0)) {
       return Optional.empty();
     }
+    double raw = moments.xy / Math.sqrt(moments.xx * moments.yy);
+    raw = Math.max(-1, Math.min(1, raw));
+    boolean told = moments.trueX() > 0 && moments.trueY() > 0;
     return Optional.of(
         new ErrorCorrectedCorrelation(
-            moments.corrected(),
-            moments.xy / Math.sqrt(moments.xx * moments.yy),
-            Math.min(1, moments.trueX() / moments.xx),
-            Math.min(1, moments.trueY() / moments.yy),
+            told ? OptionalDouble.of(moments.corrected(raw)) : OptionalDouble.empty(),
+            raw,
+            Math.max(0, Math.min(1, moments.trueX() / moments.xx)),
+            Math.max(0, Math.min(1, moments.trueY() / moments.yy)),
             n,
-            bootstrap(of, level, resamples, seed)));
+            told ? interval(moments, raw, n, level) : new Interval(-1, 1)));
   }
 
-  private static Optional<Interval> bootstrap(
-      Estimates of, double level, int resamples, long seed) {
-    int n = of.x.length;
-    SplittableRandom random = new SplittableRandom(seed);
-    double[] found = new double[resamples];
-    int kept = 0;
-    int[] drawn = new int[n];
-    // A resample repeats models, which takes 1/n off its spread: given back, so that the errors,
-    // which
-    // are taken off whole, keep their share.
-    double divisor = (n - 1.0) * (n - 1.0) / n;
-    for (int sample = 0; sample < resamples; sample++) {
-      for (int i = 0; i < n; i++) {
-        drawn[i] = random.nextInt(n);
-      }
-      Moments moments = Moments.of(of, drawn, divisor);
-      if (moments.trueX() > 0 && moments.trueY() > 0) {
-        found[kept++] = moments.corrected();
-      }
-    }
-    if (kept == 0 || kept < (1 - MOST_LOST) * resamples) {
-      return Optional.empty();
-    }
-    double[] sorted = Arrays.copyOf(found, kept);
-    Arrays.sort(sorted);
-    return Optional.of(
-        new Interval(quantile(sorted, (1 - level) / 2), quantile(sorted, (1 + level) / 2)));
-  }
-
-  private static double quantile(double[] sorted, double share) {
-    double at = share * (sorted.length - 1);
-    int below = (int) at;
-    int above = Math.min(below + 1, sorted.length - 1);
-    return sorted[below] + (at - below) * (sorted[above] - sorted[below]);
+  private static Interval interval(Moments moments, double raw, int n, double level) {
+    Interval as = FisherZ.interval(raw, 1 / Math.sqrt(n - 3.0), level).orElseThrow();
+    return new Interval(moments.corrected(as.low()), moments.corrected(as.high()));
   }
 
   /** Observed moments and the parts of them that are error. */
   private record Moments(
       double xx, double yy, double xy, double xError, double yError, double xyError) {
-    static Moments of(Estimates of, int[] drawn, double divisor) {
-      double meanX = 0;
-      double meanY = 0;
-      double xError = 0;
-      double yError = 0;
-      double xyError = 0;
-      for (int i : drawn) {
-        meanX += of.x[i];
-        meanY += of.y[i];
-        xError += of.xVariance[i];
-        yError += of.yVariance[i];
-        xyError += of.covariance[i];
-      }
-      int n = drawn.length;
-      meanX /= n;
-      meanY /= n;
+    static Moments of(Estimates of) {
+      double[] x = of.x;
+      double[] y = of.y;
+      int n = x.length;
+      double meanX = mean(x);
+      double meanY = mean(y);
       double xx = 0;
       double yy = 0;
       double xy = 0;
-      for (int i : drawn) {
-        xx += (of.x[i] - meanX) * (of.x[i] - meanX);
-        yy += (of.y[i] - meanY) * (of.y[i] - meanY);
-        xy += (of.x[i] - meanX) * (of.y[i] - meanY);
+      for (int i = 0; i < n; i++) {
+        xx += (x[i] - meanX) * (x[i] - meanX) / (n - 1.0);
+        yy += (y[i] - meanY) * (y[i] - meanY) / (n - 1.0);
+        xy += (x[i] - meanX) * (y[i] - meanY) / (n - 1.0);
       }
       return new Moments(
-          xx / divisor,
-          yy / divisor,
-          xy / divisor,
-          xError / n - of.xyShared[0],
-          yError / n - of.xyShared[1],
-          xyError / n - of.xyShared[2]);
+          xx,
+          yy,
+          xy,
+          mean(of.xVariance) - of.xyShared[0],
+          mean(of.yVariance) - of.xyShared[1],
+          mean(of.covariance) - of.xyShared[2]);
+    }
+
+    private static double mean(double[] values) {
+      return Arrays.stream(values).sum() / values.length;
     }
 
     double trueX() {
@@ -191,9 +156,10 @@ public record ErrorCorrectedCorrelation(
       return yy - yError;
     }
 
-    double corrected() {
-      double r = (xy - xyError) / Math.sqrt(trueX() * trueY());
-      return Math.max(-1, Math.min(1, r));
+    /** A correlation of the estimates without what their errors do to it. */
+    double corrected(double raw) {
+      double covariance = raw * Math.sqrt(xx * yy) - xyError;
+      return Math.max(-1, Math.min(1, covariance / Math.sqrt(trueX() * trueY())));
     }
   }
 }

@@ -2,7 +2,9 @@ package org.griplore.query.tradeoff;
 
 import java.util.Map;
 import java.util.Optional;
+import org.griplore.query.answer.Missing;
 import org.griplore.query.estimate.Difference;
+import org.griplore.query.statistics.CrossedCorrelation;
 import org.griplore.query.statistics.ErrorCorrectedCorrelation;
 import org.griplore.query.statistics.ErrorCorrectedCorrelation.Estimates;
 import org.griplore.query.statistics.Interval;
@@ -10,18 +12,13 @@ import org.griplore.query.statistics.WithinGroupCorrelation;
 
 /** The three correlations of two disciplines: inside tests, between models, between steps. */
 final class Correlations {
-  private static final int RESAMPLES = 2000;
-
-  /** Any will do; the same gives the same interval. */
-  private static final long SEED = 1904;
-
   private Correlations() {}
 
   static Relation of(PairedArms pairs, Axis x, Axis y, StepAxis stepX, StepAxis stepY) {
     Optional<WithinGroupCorrelation> within = pairs.correlation();
-    // values that stand on one line exactly are too few, or computed from each other
-    Optional<Interval> interval =
-        within.filter(w -> Math.abs(w.r()) < 1).flatMap(w -> w.interval(Difference.LEVEL));
+    // none for values that stand on one line exactly: too few, or computed from each other
+    Optional<CrossedCorrelation> crossed = pairs.crossed();
+    Optional<Interval> interval = crossed.map(c -> c.interval(Difference.LEVEL));
     Map<Integer, Integer> counts = pairs.models();
     Optional<ErrorCorrectedCorrelation> models = betweenModels(x, y);
     Optional<ErrorCorrectedCorrelation> steps = betweenSteps(stepX, stepY);
@@ -29,17 +26,17 @@ final class Correlations {
         within.map(WithinGroupCorrelation::r).orElse(null),
         interval.map(Interval::low).orElse(null),
         interval.map(Interval::high).orElse(null),
-        interval.flatMap(i -> within.map(WithinGroupCorrelation::p)).orElse(null),
+        crossed.map(CrossedCorrelation::p).orElse(null),
         (int) counts.values().stream().filter(n -> n > 1).count(),
         counts.values().stream().filter(n -> n > 1).mapToInt(n -> n).sum(),
-        models.map(ErrorCorrectedCorrelation::r).orElse(null),
-        models.flatMap(ErrorCorrectedCorrelation::interval).map(Interval::low).orElse(null),
-        models.flatMap(ErrorCorrectedCorrelation::interval).map(Interval::high).orElse(null),
+        estimate(models),
+        models.map(ErrorCorrectedCorrelation::interval).map(Interval::low).orElse(null),
+        models.map(ErrorCorrectedCorrelation::interval).map(Interval::high).orElse(null),
         models.map(ErrorCorrectedCorrelation::uncorrected).orElse(null),
         x.effect().length,
-        steps.map(ErrorCorrectedCorrelation::r).orElse(null),
-        steps.flatMap(ErrorCorrectedCorrelation::interval).map(Interval::low).orElse(null),
-        steps.flatMap(ErrorCorrectedCorrelation::interval).map(Interval::high).orElse(null),
+        estimate(steps),
+        steps.map(ErrorCorrectedCorrelation::interval).map(Interval::low).orElse(null),
+        steps.map(ErrorCorrectedCorrelation::interval).map(Interval::high).orElse(null),
         steps.map(ErrorCorrectedCorrelation::uncorrected).orElse(null),
         stepX.step().length);
   }
@@ -70,9 +67,11 @@ final class Correlations {
     }
     return ErrorCorrectedCorrelation.of(
         new Estimates(x, xVariance, y, yVariance, null, new double[] {xShared, yShared, 0}),
-        Difference.LEVEL,
-        RESAMPLES,
-        SEED);
+        Difference.LEVEL);
+  }
+
+  private static Double estimate(Optional<ErrorCorrectedCorrelation> of) {
+    return of.map(ErrorCorrectedCorrelation::r).map(Missing::orNull).orElse(null);
   }
 
   private static double mean(double[] values) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.griplore.query.estimate.DisciplineArms;
+import org.griplore.query.statistics.CrossedCorrelation;
 import org.griplore.query.statistics.WithinGroupCorrelation;
 
 /** Models in tests that measured both disciplines. */
@@ -37,6 +38,15 @@ final class PairedArms {
   Optional<WithinGroupCorrelation> correlation() {
     return WithinGroupCorrelation.of(
         pairs.stream().mapToInt(pair -> x.test()[pair[0]]).toArray(),
+        pairs.stream().mapToDouble(pair -> x.y()[pair[0]]).toArray(),
+        pairs.stream().mapToDouble(pair -> y.y()[pair[1]]).toArray());
+  }
+
+  /** The same with models that return taken as what they are; empty where it cannot be told. */
+  Optional<CrossedCorrelation> crossed() {
+    return CrossedCorrelation.of(
+        pairs.stream().mapToInt(pair -> x.test()[pair[0]]).toArray(),
+        pairs.stream().mapToInt(pair -> x.model()[pair[0]]).toArray(),
         pairs.stream().mapToDouble(pair -> x.y()[pair[0]]).toArray(),
         pairs.stream().mapToDouble(pair -> y.y()[pair[1]]).toArray());
   }
