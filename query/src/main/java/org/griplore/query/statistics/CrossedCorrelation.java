@@ -5,8 +5,8 @@ import java.util.Optional;
 
 /**
  * The correlation of two disciplines inside tests when models return: both are centred on the mean
- * of their test, as in {@link WithinGroupCorrelation}, but results of one model in several tests are
- * not taken as separate evidence, for what the model is it is in each of them.
+ * of their test, as in {@link WithinGroupCorrelation}, but results of one model in several tests
+ * are not taken as separate evidence, for what the model is it is in each of them.
  *
  * <p>With zx and zy the centred values over their root mean squares, each result's share in the
  * error of r is u = zx zy - r (zx² + zy²)/2. Its sums over models and over tests make the variance:
@@ -38,8 +38,7 @@ public record CrossedCorrelation(
    *     and for values on one line
    * @throws IllegalArgumentException when the lengths differ or a value is not finite
    */
-  public static Optional<CrossedCorrelation> of(
-      int[] group, int[] model, double[] x, double[] y) {
+  public static Optional<CrossedCorrelation> of(int[] group, int[] model, double[] x, double[] y) {
     Checks.sameLength("groups and models", group.length, model.length);
     Optional<WithinGroupCorrelation> within = WithinGroupCorrelation.of(group, x, y);
     if (within.isEmpty() || Math.abs(within.get().r()) == 1 || within.get().df() < 2) {

@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-
 /**
  * Correlation between two disciplines over models when both are known only with error: the part of
  * the variances and of the covariance that the errors make up is taken off (method of moments;

@@ -7,7 +7,6 @@ import static org.griplore.query.statistics.Closeness.assertPrinted;
 import static org.griplore.query.statistics.Closeness.assertRelative;
 
 import java.util.Arrays;
-import java.util.Optional;
 import java.util.Random;
 import org.griplore.query.statistics.ErrorCorrectedCorrelation.Estimates;
 import org.junit.jupiter.api.Tag;
@@ -93,16 +92,14 @@ class CorrelationTest {
     double[] y = {2, 1, 4, 3, 6, 5};
     double[] none = new double[6];
     var plain =
-        ErrorCorrectedCorrelation.of(Estimates.independent(x, none, y, none), 0.95)
-            .orElseThrow();
+        ErrorCorrectedCorrelation.of(Estimates.independent(x, none, y, none), 0.95).orElseThrow();
     assertRelative("Pearson", plain.r().orElseThrow(), 29.0 / 35, 1e-14);
     assertThat(plain.r()).hasValue(plain.uncorrected());
     assertThat(plain.xReliability()).isEqualTo(1);
     double[] se = new double[6];
     Arrays.fill(se, Math.sqrt(3.5 / 10)); // variance of x is 3.5: a tenth of it
     var corrected =
-        ErrorCorrectedCorrelation.of(Estimates.independent(x, se, y, se), 0.95)
-            .orElseThrow();
+        ErrorCorrectedCorrelation.of(Estimates.independent(x, se, y, se), 0.95).orElseThrow();
     assertRelative("corrected", corrected.r().orElseThrow(), 29.0 / 35 / 0.9, 1e-12);
     assertRelative("reliability", corrected.xReliability(), 0.9, 1e-12);
     double[] shared = new double[6];
@@ -111,7 +108,8 @@ class CorrelationTest {
         ErrorCorrectedCorrelation.of(
                 new Estimates(x, none, y, none, shared, new double[] {0, 0, 0.1}), 0.95)
             .orElseThrow();
-    assertRelative("error common to all models", withShared.r().orElseThrow(), plain.r().orElseThrow(), 1e-12);
+    assertRelative(
+        "error common to all models", withShared.r().orElseThrow(), plain.r().orElseThrow(), 1e-12);
   }
 
   /**
@@ -122,8 +120,17 @@ class CorrelationTest {
   @Tag("simulation")
   @ParameterizedTest(name = "{0} steps, correlation {1}, reliability {2}")
   @CsvSource({
-    "5, 0, 0.7", "8, 0, 0.7", "8, -0.6, 0.7", "8, -0.9, 0.9", "8, -0.6, 0.5", "24, 0, 0.7",
-    "24, -0.6, 0.7", "24, -0.9, 0.9", "24, -0.6, 0.5", "60, 0.6, 0.7", "60, -0.9, 0.7"
+    "5, 0, 0.7",
+    "8, 0, 0.7",
+    "8, -0.6, 0.7",
+    "8, -0.9, 0.9",
+    "8, -0.6, 0.5",
+    "24, 0, 0.7",
+    "24, -0.6, 0.7",
+    "24, -0.9, 0.9",
+    "24, -0.6, 0.5",
+    "60, 0.6, 0.7",
+    "60, -0.9, 0.7"
   })
   void theCorrectedIntervalHolds(int steps, double truth, double reliability) {
     Random random = new Random(1904 + steps);

@@ -80,7 +80,11 @@ class CrossedCorrelationTest {
   @Tag("simulation")
   @ParameterizedTest(name = "{0} models, {1} tests of {2}, correlation {3}")
   @CsvSource({
-    "49, 60, 8, 0", "20, 30, 8, 0", "12, 10, 6, 0", "120, 200, 8, 0", "49, 60, 8, 0.5",
+    "49, 60, 8, 0",
+    "20, 30, 8, 0",
+    "12, 10, 6, 0",
+    "120, 200, 8, 0",
+    "49, 60, 8, 0.5",
     "20, 30, 8, 0.5"
   })
   void intervalsHoldThoughModelsReturn(int models, int tests, int field, double correlation) {
@@ -112,7 +116,9 @@ class CrossedCorrelationTest {
       archivesAboveFive += missed - before > 5 ? 1 : 0;
     }
     assertThat((double) missed / pairs).as("missed of %d, seed 2011", pairs).isBetween(0.01, 0.08);
-    assertThat(archivesAboveFive).as("archives in which more than 5 of 45 are missed").isLessThan(6);
+    assertThat(archivesAboveFive)
+        .as("archives in which more than 5 of 45 are missed")
+        .isLessThan(6);
     assertThat((double) plain / pairs).as("as if results were independent").isGreaterThan(0.25);
   }
 
