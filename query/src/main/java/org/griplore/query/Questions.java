@@ -31,7 +31,7 @@ import org.griplore.query.placings.PlacingsQuestion;
 import org.griplore.query.plan.RunsQuestion;
 import org.griplore.query.profile.LineQuestion;
 import org.griplore.query.profile.ModelQuestion;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 import org.griplore.query.reweigh.ReweighQuestion;
 import org.griplore.query.seek.SeekQuestion;
@@ -91,7 +91,7 @@ public final class Questions {
    *
    * @throws org.griplore.store.vocabulary.Refusal when an option cannot be understood
    */
-  public static Answer<?> ask(Question question, Desk desk, Map<String, List<String>> given) {
+  public static Answer<?> ask(Question question, QueryContext desk, Map<String, List<String>> given) {
     return question.answer(
         desk, Choices.of(question.kind(), question.example(), question.options(), given));
   }

@@ -9,7 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.store.archive.Addition;
 import org.griplore.store.archive.Archive;
 import org.griplore.store.archive.Original;
@@ -29,13 +29,13 @@ import org.griplore.store.vocabulary.Unit;
 /** A small archive written in a test, and the desk that answers from it. */
 public final class TestArchive implements AutoCloseable {
   private final Archive archive;
-  private final Desk desk;
+  private final QueryContext desk;
   private int sources;
 
   /** An empty archive in a folder. */
   public TestArchive(Path folder) {
     this.archive = Archive.openOrCreate(folder);
-    this.desk = new Desk(archive, DisciplineCatalogue.standard());
+    this.desk = new QueryContext(archive, DisciplineCatalogue.standard());
   }
 
   /** A test in the making. */
@@ -156,7 +156,7 @@ public final class TestArchive implements AutoCloseable {
   }
 
   /** The desk. */
-  public Desk desk() {
+  public QueryContext desk() {
     return desk;
   }
 

@@ -17,7 +17,7 @@ import org.griplore.query.evidence.Filter;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
 import org.griplore.query.question.CommonOptions;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 
 /** What was tested of each model and, more to the point, what never was. */
@@ -73,7 +73,7 @@ public final class CoverageQuestion implements Question {
   }
 
   @Override
-  public Answer<CoverageRow> answer(Desk desk, Choices choices) {
+  public Answer<CoverageRow> answer(QueryContext desk, Choices choices) {
     Evidence evidence = desk.evidence();
     Filter filter = new Filter(choices, evidence);
     int limit = choices.integer("limit", 1, 100_000).orElseThrow();

@@ -10,7 +10,7 @@ import org.griplore.query.answer.Format;
 import org.griplore.query.evidence.Exclusions;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 import org.griplore.store.vocabulary.Decision;
 import org.griplore.store.vocabulary.NameKey;
@@ -42,7 +42,7 @@ public final class DecisionsQuestion implements Question {
   }
 
   @Override
-  public Answer<Decision> answer(Desk desk, Choices choices) {
+  public Answer<Decision> answer(QueryContext desk, Choices choices) {
     boolean ever = "ever".equals(choices.text("which"));
     String name = choices.text("name");
     Exclusions excluded = new Exclusions();

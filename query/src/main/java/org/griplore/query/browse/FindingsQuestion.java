@@ -12,7 +12,7 @@ import org.griplore.query.answer.Format;
 import org.griplore.query.evidence.Exclusions;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 import org.griplore.store.archive.FindingRecord;
 import org.griplore.store.vocabulary.Cell;
@@ -48,7 +48,7 @@ public final class FindingsQuestion implements Question {
   }
 
   @Override
-  public Answer<FindingRecord> answer(Desk desk, Choices choices) {
+  public Answer<FindingRecord> answer(QueryContext desk, Choices choices) {
     List<String> kinds = choices.all("sort");
     String file = choices.text("file");
     Exclusions excluded = new Exclusions();

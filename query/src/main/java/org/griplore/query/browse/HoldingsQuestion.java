@@ -14,7 +14,7 @@ import org.griplore.query.answer.Format;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 import org.griplore.store.vocabulary.TestDate;
 
@@ -55,7 +55,7 @@ public final class HoldingsQuestion implements Question {
   }
 
   @Override
-  public Answer<HoldingsRow> answer(Desk desk, Choices choices) {
+  public Answer<HoldingsRow> answer(QueryContext desk, Choices choices) {
     Evidence evidence = desk.evidence();
     Map<Place, Tally> tallies = new HashMap<>();
     for (int result = 0; result < evidence.results().count(); result++) {

@@ -11,7 +11,7 @@ import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 import org.griplore.store.archive.LineageSaid;
 import org.griplore.store.archive.ModelRecord;
@@ -67,7 +67,7 @@ public final class LineageQuestion implements Question {
   }
 
   @Override
-  public Answer<Fact> answer(Desk desk, Choices choices) {
+  public Answer<Fact> answer(QueryContext desk, Choices choices) {
     List<ModelRecord> models = desk.evidence().models();
     List<Integer> named = desk.names().models("model", choices.all("model"));
     if (named.size() != 1) {
@@ -93,7 +93,7 @@ public final class LineageQuestion implements Question {
         Map.of("model", model.name()));
   }
 
-  private static boolean means(Desk desk, Decision decision, int model) {
+  private static boolean means(QueryContext desk, Decision decision, int model) {
     try {
       return desk.names().model("model", decision.name()) == model;
     } catch (org.griplore.store.vocabulary.Refusal unknown) {

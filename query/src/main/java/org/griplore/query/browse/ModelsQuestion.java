@@ -15,7 +15,7 @@ import org.griplore.query.evidence.Filter;
 import org.griplore.query.evidence.Names;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 import org.griplore.store.archive.ModelRecord;
 import org.griplore.store.archive.TestRecord;
@@ -65,7 +65,7 @@ public final class ModelsQuestion implements Question {
   }
 
   @Override
-  public Answer<ModelRow> answer(Desk desk, Choices choices) {
+  public Answer<ModelRow> answer(QueryContext desk, Choices choices) {
     Evidence evidence = desk.evidence();
     Filter filter = new Filter(choices, evidence);
     TreeSet<Integer> wanted = new TreeSet<>();

@@ -11,7 +11,7 @@ import org.griplore.query.answer.Format;
 import org.griplore.query.evidence.Exclusions;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 import org.griplore.store.archive.NameRecord;
 
@@ -47,7 +47,7 @@ public final class NamesQuestion implements Question {
   }
 
   @Override
-  public Answer<NameRecord> answer(Desk desk, Choices choices) {
+  public Answer<NameRecord> answer(QueryContext desk, Choices choices) {
     List<String> standings = choices.all("standing");
     Exclusions excluded = new Exclusions();
     List<NameRecord> rows = new ArrayList<>();

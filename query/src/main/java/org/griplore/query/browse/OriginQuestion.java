@@ -12,7 +12,7 @@ import org.griplore.query.label.LabelClaim;
 import org.griplore.query.label.Labels;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 import org.griplore.store.archive.ResultOrigin;
 import org.griplore.store.archive.Revision;
@@ -65,7 +65,7 @@ public final class OriginQuestion implements Question {
   }
 
   @Override
-  public Answer<OriginRow> answer(Desk desk, Choices choices) {
+  public Answer<OriginRow> answer(QueryContext desk, Choices choices) {
     List<OriginRow> rows = new ArrayList<>();
     List<String> told = new ArrayList<>();
     List<String> caveats = new ArrayList<>();

@@ -9,7 +9,7 @@ import org.griplore.query.answer.Format;
 import org.griplore.query.evidence.Exclusions;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 import org.griplore.store.archive.FigureFeed;
 import org.griplore.store.archive.Revision;
@@ -43,7 +43,7 @@ public final class ReadingQuestion implements Question {
   }
 
   @Override
-  public Answer<StoredFigure> answer(Desk desk, Choices choices) {
+  public Answer<StoredFigure> answer(QueryContext desk, Choices choices) {
     if (choices.all("revision").size() != 1) {
       throw Choices.refusal(
           "revision", String.join(", ", choices.all("revision")), "one revision's number");

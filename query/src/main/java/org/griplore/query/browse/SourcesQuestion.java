@@ -11,7 +11,7 @@ import org.griplore.query.answer.Format;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 import org.griplore.store.archive.ReportRecord;
 import org.griplore.store.archive.Revision;
@@ -60,7 +60,7 @@ public final class SourcesQuestion implements Question {
   }
 
   @Override
-  public Answer<SourceRow> answer(Desk desk, Choices choices) {
+  public Answer<SourceRow> answer(QueryContext desk, Choices choices) {
     Evidence evidence = desk.evidence();
     Map<Integer, TreeSet<Integer>> tests = new HashMap<>();
     for (ReportRecord report : evidence.reports()) {

@@ -20,7 +20,7 @@ import org.griplore.query.label.Labels;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
 import org.griplore.query.question.CommonOptions;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 import org.griplore.store.archive.TestRecord;
 import org.griplore.store.vocabulary.Details;
@@ -54,7 +54,7 @@ public final class TestQuestion implements Question {
   }
 
   @Override
-  public Answer<TyreRow> answer(Desk desk, Choices choices) {
+  public Answer<TyreRow> answer(QueryContext desk, Choices choices) {
     Evidence evidence = desk.evidence();
     if (choices.all("test").size() > 1) {
       throw Choices.refusal("test", String.join(", ", choices.all("test")), "one test");

@@ -15,7 +15,7 @@ import org.griplore.query.evidence.Filter;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
 import org.griplore.query.question.CommonOptions;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 import org.griplore.store.archive.TestRecord;
 import org.griplore.store.vocabulary.Details;
@@ -68,7 +68,7 @@ public final class TestsQuestion implements Question {
   }
 
   @Override
-  public Answer<TestRow> answer(Desk desk, Choices choices) {
+  public Answer<TestRow> answer(QueryContext desk, Choices choices) {
     Evidence evidence = desk.evidence();
     Filter filter = new Filter(choices, evidence);
     String discipline =

@@ -18,7 +18,7 @@ import org.griplore.query.network.VarianceMethod;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
 import org.griplore.query.question.CommonOptions;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 import org.griplore.store.vocabulary.Discipline;
 
@@ -60,7 +60,7 @@ public final class ContrastQuestion implements Question {
   }
 
   @Override
-  public Answer<ContrastRow> answer(Desk desk, Choices choices) {
+  public Answer<ContrastRow> answer(QueryContext desk, Choices choices) {
     Evidence evidence = desk.evidence();
     List<Integer> models =
         choices.all("model").stream().map(name -> desk.names().model("model", name)).toList();
@@ -109,7 +109,7 @@ public final class ContrastQuestion implements Question {
         citations.list());
   }
 
-  static List<String> disciplines(Desk desk, Choices choices) {
+  static List<String> disciplines(QueryContext desk, Choices choices) {
     if (choices.has("discipline")) {
       return List.of(CommonOptions.comparable(choices, desk.catalogue()));
     }

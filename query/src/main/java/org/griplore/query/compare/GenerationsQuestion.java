@@ -23,7 +23,7 @@ import org.griplore.query.network.VarianceMethod;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
 import org.griplore.query.question.CommonOptions;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 import org.griplore.query.statistics.StepPace;
 
@@ -83,7 +83,7 @@ public final class GenerationsQuestion implements Question {
   }
 
   @Override
-  public Answer<GenerationRow> answer(Desk desk, Choices choices) {
+  public Answer<GenerationRow> answer(QueryContext desk, Choices choices) {
     Evidence evidence = desk.evidence();
     Set<Integer> wanted = new LinkedHashSet<>();
     choices.all("line").forEach(name -> wanted.addAll(desk.names().lineOrModel("line", name)));

@@ -18,7 +18,7 @@ import org.griplore.query.evidence.Filter;
 import org.griplore.query.network.ModelStanding;
 import org.griplore.query.option.Choices;
 import org.griplore.query.question.CommonOptions;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.query.statistics.RankCorrelation;
 import org.griplore.query.statistics.Tails;
 
@@ -46,13 +46,13 @@ public final class StandingsByPlaces {
       int rank,
       Integer rankByValues) {}
 
-  private final Desk desk;
+  private final QueryContext desk;
   private final Choices choices;
   private final Evidence evidence;
   private final String discipline;
   private final Filter filter;
 
-  StandingsByPlaces(Desk desk, Choices choices) {
+  StandingsByPlaces(QueryContext desk, Choices choices) {
     this.desk = desk;
     this.choices = choices;
     this.evidence = desk.evidence();

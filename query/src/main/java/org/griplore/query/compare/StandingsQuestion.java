@@ -20,7 +20,7 @@ import org.griplore.query.network.ModelStanding;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
 import org.griplore.query.question.CommonOptions;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 import org.griplore.query.statistics.Interval;
 
@@ -79,7 +79,7 @@ public final class StandingsQuestion implements Question {
   }
 
   @Override
-  public Answer<?> answer(Desk desk, Choices choices) {
+  public Answer<?> answer(QueryContext desk, Choices choices) {
     Evidence evidence = desk.evidence();
     if (choices.text("by").equals("places")) {
       return new StandingsByPlaces(desk, choices).answer();

@@ -15,7 +15,7 @@ import org.griplore.query.evidence.Filter;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
 import org.griplore.query.question.CommonOptions;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 
 /** Whether a contrast changes with size, car, temperature or year. */
@@ -53,7 +53,7 @@ public final class DependsQuestion implements Question {
   }
 
   @Override
-  public Answer<DependsRow> answer(Desk desk, Choices choices) {
+  public Answer<DependsRow> answer(QueryContext desk, Choices choices) {
     Evidence evidence = desk.evidence();
     String discipline = CommonOptions.comparable(choices, desk.catalogue());
     List<Side> sides = Side.two(choices.all(Side.OPTION), desk.names(), evidence);

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.griplore.query.evidence.Evidence;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.store.archive.ReductionRecord;
 import org.griplore.store.archive.TestRecord;
 import org.griplore.store.vocabulary.ReducedSet;
@@ -21,7 +21,7 @@ public final class Labels {
   private final int test;
   private final List<ReductionRecord> reductions;
 
-  private Labels(Desk desk, int test) {
+  private Labels(QueryContext desk, int test) {
     this.evidence = desk.evidence();
     this.test = test;
     this.record = evidence.tests().get(test);
@@ -33,7 +33,7 @@ public final class Labels {
    *
    * @param test position of the test
    */
-  public static List<LabelClaim> ofTest(Desk desk, int test) {
+  public static List<LabelClaim> ofTest(QueryContext desk, int test) {
     return new Labels(desk, test).all();
   }
 
@@ -42,7 +42,7 @@ public final class Labels {
    *
    * @param result position of the result
    */
-  public static Optional<LabelClaim> ofResult(Desk desk, int result) {
+  public static Optional<LabelClaim> ofResult(QueryContext desk, int result) {
     Evidence evidence = desk.evidence();
     int test = evidence.entries().test()[evidence.results().entry()[result]];
     return new Labels(desk, test).claim(result);

@@ -11,7 +11,7 @@ import org.griplore.query.evidence.TestKeys;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
 import org.griplore.query.question.CommonOptions;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 import org.griplore.store.archive.ReductionRecord;
 import org.griplore.store.archive.RunRecord;
@@ -42,7 +42,7 @@ public final class LogQuestion implements Question {
   }
 
   @Override
-  public Answer<LogRow> answer(Desk desk, Choices choices) {
+  public Answer<LogRow> answer(QueryContext desk, Choices choices) {
     if (choices.all("test").size() > 1) {
       throw Choices.refusal("test", String.join(", ", choices.all("test")), "one test");
     }

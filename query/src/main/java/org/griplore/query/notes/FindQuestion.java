@@ -12,7 +12,7 @@ import org.griplore.query.answer.Format;
 import org.griplore.query.answer.SourceReference;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 import org.griplore.store.text.NoteHit;
 import org.griplore.store.text.NoteHits;
@@ -44,7 +44,7 @@ public final class FindQuestion implements Question {
   }
 
   @Override
-  public Answer<NoteHit> answer(Desk desk, Choices choices) {
+  public Answer<NoteHit> answer(QueryContext desk, Choices choices) {
     String text = NoteChoices.text(choices);
     int limit = choices.integer("limit", 1, 1000).orElseThrow();
     int skip = choices.integer("skip", 0, NoteQuery.MOST - limit).orElseThrow();

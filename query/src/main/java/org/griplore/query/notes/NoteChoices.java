@@ -5,7 +5,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.store.text.NoteFilter;
 import org.griplore.store.tyre.TyreSize;
 import org.griplore.store.vocabulary.SourceKind;
@@ -35,7 +35,7 @@ final class NoteChoices {
     return String.join(" ", choices.all("text"));
   }
 
-  static NoteFilter filter(Desk desk, Choices choices) {
+  static NoteFilter filter(QueryContext desk, Choices choices) {
     Set<String> models =
         choices.all("model").stream()
             .map(name -> desk.names().model("model", name))

@@ -10,7 +10,7 @@ import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 import org.griplore.store.text.NoteCounts;
 import org.griplore.store.text.NoteQuery;
@@ -47,7 +47,7 @@ public final class TallyQuestion implements Question {
   }
 
   @Override
-  public Answer<TallyRow> answer(Desk desk, Choices choices) {
+  public Answer<TallyRow> answer(QueryContext desk, Choices choices) {
     String text = NoteChoices.text(choices);
     NoteCounts counts =
         desk.notes().counts(new NoteQuery(text, NoteChoices.filter(desk, choices), 1, 0));

@@ -18,7 +18,7 @@ import org.griplore.query.evidence.Filter;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
 import org.griplore.query.question.CommonOptions;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 import org.griplore.store.vocabulary.Discipline;
 
@@ -75,7 +75,7 @@ public final class BacktestQuestion implements Question {
   }
 
   @Override
-  public Answer<BacktestRow> answer(Desk desk, Choices choices) {
+  public Answer<BacktestRow> answer(QueryContext desk, Choices choices) {
     Evidence evidence = desk.evidence();
     Filter whole = new Filter(choices, evidence);
     Filter filter = choices.has("source") ? whole : whole.withoutMakers();

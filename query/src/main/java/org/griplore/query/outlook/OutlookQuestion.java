@@ -17,7 +17,7 @@ import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
 import org.griplore.query.option.Weights;
 import org.griplore.query.question.CommonOptions;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 import org.griplore.store.vocabulary.Discipline;
 
@@ -65,7 +65,7 @@ public final class OutlookQuestion implements Question {
   }
 
   @Override
-  public Answer<OutlookRow> answer(Desk desk, Choices choices) {
+  public Answer<OutlookRow> answer(QueryContext desk, Choices choices) {
     Evidence evidence = desk.evidence();
     int[] asked =
         desk.names().models("models", choices.all("models")).stream().mapToInt(m -> m).toArray();
@@ -107,7 +107,7 @@ public final class OutlookQuestion implements Question {
   }
 
   private static List<String> disciplines(
-      Choices choices, Desk desk, List<String> comparable, Set<String> weighted) {
+      Choices choices, QueryContext desk, List<String> comparable, Set<String> weighted) {
     Set<String> wanted = CommonOptions.comparableAll(choices, desk.catalogue());
     if (!wanted.isEmpty()) {
       wanted.addAll(weighted);

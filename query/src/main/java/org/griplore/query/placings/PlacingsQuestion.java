@@ -18,7 +18,7 @@ import org.griplore.query.evidence.Filter;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
 import org.griplore.query.question.CommonOptions;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 
 /**
@@ -52,7 +52,7 @@ public final class PlacingsQuestion implements Question {
   }
 
   @Override
-  public Answer<PlacingRow> answer(Desk desk, Choices choices) {
+  public Answer<PlacingRow> answer(QueryContext desk, Choices choices) {
     Evidence evidence = desk.evidence();
     int top = choices.integer("top", 1, 1000).orElseThrow();
     int minField = choices.integer("min-field", 1, 1000).orElse(top + 1);

@@ -15,7 +15,7 @@ import org.griplore.query.evidence.Filter;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
 import org.griplore.query.question.CommonOptions;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 import org.griplore.query.statistics.RunsNeeded;
 import org.griplore.store.vocabulary.Discipline;
@@ -73,7 +73,7 @@ public final class RunsQuestion implements Question {
   }
 
   @Override
-  public Answer<RunsRow> answer(Desk desk, Choices choices) {
+  public Answer<RunsRow> answer(QueryContext desk, Choices choices) {
     Evidence evidence = desk.evidence();
     Discipline discipline =
         desk.catalogue().get(CommonOptions.comparable(choices, desk.catalogue()));

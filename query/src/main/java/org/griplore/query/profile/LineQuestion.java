@@ -15,7 +15,7 @@ import org.griplore.query.evidence.Filter;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
 import org.griplore.query.question.CommonOptions;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 import org.griplore.store.archive.ModelRecord;
 
@@ -47,7 +47,7 @@ public final class LineQuestion implements Question {
   }
 
   @Override
-  public Answer<ProfileRow> answer(Desk desk, Choices choices) {
+  public Answer<ProfileRow> answer(QueryContext desk, Choices choices) {
     Evidence evidence = desk.evidence();
     List<ModelRecord> records = evidence.models();
     Set<Integer> named = new LinkedHashSet<>();

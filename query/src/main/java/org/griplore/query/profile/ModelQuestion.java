@@ -17,7 +17,7 @@ import org.griplore.query.evidence.Names;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
 import org.griplore.query.question.CommonOptions;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 import org.griplore.store.archive.ModelRecord;
 
@@ -70,7 +70,7 @@ public final class ModelQuestion implements Question {
   }
 
   @Override
-  public Answer<ProfileRow> answer(Desk desk, Choices choices) {
+  public Answer<ProfileRow> answer(QueryContext desk, Choices choices) {
     Evidence evidence = desk.evidence();
     if (choices.all("model").size() != 1) {
       throw Choices.refusal("model", String.join(", ", choices.all("model")), "one model");

@@ -17,7 +17,7 @@ import org.griplore.query.evidence.Filter;
 import org.griplore.query.evidence.Ranking;
 import org.griplore.query.network.Estimate;
 import org.griplore.query.network.VarianceMethod;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.query.statistics.Interval;
 import org.griplore.store.archive.TestRecord;
 import org.griplore.store.vocabulary.Discipline;
@@ -25,14 +25,14 @@ import org.griplore.store.vocabulary.TestDate;
 
 /** Gathers what disciplines say of models, under one filter. */
 final class Profiler {
-  private final Desk desk;
+  private final QueryContext desk;
   private final Evidence evidence;
   private final Filter filter;
   private final VarianceMethod method;
   private final Exclusions excluded = new Exclusions();
   private final Citations citations;
 
-  Profiler(Desk desk, Evidence evidence, Filter filter, VarianceMethod method) {
+  Profiler(QueryContext desk, Evidence evidence, Filter filter, VarianceMethod method) {
     this.desk = desk;
     this.evidence = evidence;
     this.filter = filter;
@@ -49,7 +49,7 @@ final class Profiler {
   }
 
   /** Disciplines that occur, as the catalogue orders them. */
-  static List<String> disciplines(Desk desk, Evidence evidence) {
+  static List<String> disciplines(QueryContext desk, Evidence evidence) {
     return desk.catalogue().all().stream()
         .map(Discipline::key)
         .filter(key -> evidence.discipline(key) >= 0)

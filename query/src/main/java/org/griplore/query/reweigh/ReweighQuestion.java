@@ -18,7 +18,7 @@ import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
 import org.griplore.query.option.Weights;
 import org.griplore.query.question.CommonOptions;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 import org.griplore.store.vocabulary.Discipline;
 
@@ -63,7 +63,7 @@ public final class ReweighQuestion implements Question {
   }
 
   @Override
-  public Answer<ReweighRow> answer(Desk desk, Choices choices) {
+  public Answer<ReweighRow> answer(QueryContext desk, Choices choices) {
     Evidence evidence = desk.evidence();
     int top = choices.integer("top", 1, 1000).orElseThrow();
     int minField = choices.integer("min-field", 2, 1000).orElse(top + 1);
@@ -112,7 +112,7 @@ public final class ReweighQuestion implements Question {
   }
 
   /** The user's weights, else every discipline that occurs alike. */
-  private static Map<String, Double> weights(Desk desk, Choices choices) {
+  private static Map<String, Double> weights(QueryContext desk, Choices choices) {
     List<String> known =
         desk.catalogue().all().stream()
             .map(Discipline::key)

@@ -14,7 +14,7 @@ import org.griplore.query.directory.Directory;
 import org.griplore.query.directory.Entry;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 import org.griplore.store.text.NoteFilter;
 import org.griplore.store.text.NoteHit;
@@ -80,7 +80,7 @@ public final class SeekQuestion implements Question {
   }
 
   @Override
-  public Answer<SeekRow> answer(Desk desk, Choices choices) {
+  public Answer<SeekRow> answer(QueryContext desk, Choices choices) {
     String text = String.join(" ", choices.all("text"));
     int limit = choices.integer("limit", 1, 100).orElseThrow();
     List<Directory.Found> found = new ArrayList<>(desk.directory().find(text, limit));
@@ -114,7 +114,7 @@ public final class SeekQuestion implements Question {
   }
 
   /** Notes with words that begin so; where there is none, with words that are nearly so. */
-  private static List<NoteHit> notes(Desk desk, String text, int limit) {
+  private static List<NoteHit> notes(QueryContext desk, String text, int limit) {
     if (text.isBlank()) {
       return List.of();
     }

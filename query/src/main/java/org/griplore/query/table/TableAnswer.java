@@ -18,7 +18,7 @@ import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
 import org.griplore.query.evidence.Likeness;
 import org.griplore.query.question.CommonOptions;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 
 /** Puts a table's columns together: rows, sentences, what was left out, sources. */
 final class TableAnswer {
@@ -38,7 +38,7 @@ final class TableAnswer {
       Map<Integer, String> field,
       Map<String, DisciplineColumn> columns,
       Map<String, Double> weights,
-      Desk desk) {
+      QueryContext desk) {
     this.evidence = evidence;
     this.likeness = likeness;
     this.field = field;

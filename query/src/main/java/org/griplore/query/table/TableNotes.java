@@ -13,7 +13,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.griplore.query.answer.Footnote;
 import org.griplore.query.evidence.Evidence;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.store.text.NoteFilter;
 import org.griplore.store.text.NoteHit;
 import org.griplore.store.text.NoteHits;
@@ -76,7 +76,7 @@ final class TableNotes {
    * Adds the newest note on each tyre as a whole and in each discipline, from the like tests where
    * there are any, else from all.
    */
-  void read(Desk desk, List<String> models, Set<String> disciplines) {
+  void read(QueryContext desk, List<String> models, Set<String> disciplines) {
     NoteFilter filter =
         new NoteFilter(
             Set.copyOf(models),

@@ -22,7 +22,7 @@ import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
 import org.griplore.query.option.Weights;
 import org.griplore.query.question.CommonOptions;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 import org.griplore.store.vocabulary.Discipline;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
@@ -72,7 +72,7 @@ public final class TableQuestion implements Question {
   }
 
   @Override
-  public Answer<TableRow> answer(Desk desk, Choices choices) {
+  public Answer<TableRow> answer(QueryContext desk, Choices choices) {
     Evidence evidence = desk.evidence();
     Filter filter = new Filter(choices.without("size"), evidence);
     Likeness likeness = Likeness.of(choices);

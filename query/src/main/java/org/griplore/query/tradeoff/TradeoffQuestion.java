@@ -23,7 +23,7 @@ import org.griplore.query.network.VarianceMethod;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
 import org.griplore.query.question.CommonOptions;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 import org.griplore.query.statistics.ParetoFront;
 import org.griplore.store.vocabulary.Direction;
@@ -64,7 +64,7 @@ public final class TradeoffQuestion implements Question {
   }
 
   @Override
-  public Answer<TradeoffRow> answer(Desk desk, Choices choices) {
+  public Answer<TradeoffRow> answer(QueryContext desk, Choices choices) {
     List<String> given = choices.all("discipline");
     if (given.size() != 2 || given.get(0).equals(given.get(1))) {
       throw Choices.refusal("discipline", String.join(", ", given), "two disciplines");

@@ -10,7 +10,7 @@ import org.griplore.ingest.AddedSource;
 import org.griplore.ingest.Intake;
 import org.griplore.ingest.ReadOptions;
 import org.griplore.query.Questions;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 import org.griplore.store.archive.Archive;
 import org.griplore.store.text.NoteIndex;
@@ -54,7 +54,7 @@ final class DemoCommand implements Action {
     Path sources = DemoSources.copyTo(folder.resolve("sources"));
     try (Archive archive = Archive.openOrCreate(folder.resolve("archive"));
         ProgressLine progress = new ProgressLine(terminal);
-        Desk desk = new Desk(archive, CommonWords.catalogue(archive))) {
+        QueryContext desk = new QueryContext(archive, CommonWords.catalogue(archive))) {
       List<AddedSource> added =
           new Intake(archive, CommonWords.catalogue(archive), clock)
               .add(

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.griplore.query.Questions;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 import org.griplore.ui.render.OutputFormat;
 import org.griplore.ui.render.TerminalTable;
@@ -71,7 +71,7 @@ final class DemoTour {
   }
 
   /** Asks all of it, each answer under its command line. */
-  static void show(Desk desk, Terminal terminal) {
+  static void show(QueryContext desk, Terminal terminal) {
     for (Stop stop : STOPS) {
       Question question = Questions.of(stop.kind()).orElseThrow();
       Answer<?> answer = Questions.ask(question, desk, stop.options());

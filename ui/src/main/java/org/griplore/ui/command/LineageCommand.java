@@ -10,7 +10,7 @@ import org.griplore.query.Questions;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.browse.LineageQuestion;
 import org.griplore.query.option.Choices;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.store.archive.Archive;
 import org.griplore.store.vocabulary.Decision.Topic;
 import picocli.CommandLine.Model.CommandSpec;
@@ -97,7 +97,7 @@ final class LineageCommand implements Action {
         return DecisionWords.tell(
             new DescentDecisions(archive, clock).decide(model, wanted, because), archive, terminal);
       }
-      try (Desk desk = new Desk(archive, CommonWords.catalogue(archive))) {
+      try (QueryContext desk = new QueryContext(archive, CommonWords.catalogue(archive))) {
         Answer<?> answer =
             Questions.ask(new LineageQuestion(), desk, Map.of("model", List.of(model)));
         AnswerFile.of(words, CommonWords.format(words), terminal).write(answer);

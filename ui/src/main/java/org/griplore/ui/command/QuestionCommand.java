@@ -9,7 +9,7 @@ import java.util.concurrent.CompletionException;
 import org.griplore.query.Questions;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.option.Option;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 import org.griplore.store.archive.Archive;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
@@ -92,7 +92,7 @@ final class QuestionCommand implements Action {
     CompletableFuture<DisciplineCatalogue> catalogue =
         CompletableFuture.supplyAsync(() -> CommonWords.catalogue(folder));
     try (Archive archive = Archive.open(folder);
-        Desk desk = new Desk(archive, joined(catalogue))) {
+        QueryContext desk = new QueryContext(archive, joined(catalogue))) {
       Answer<?> answer = Questions.ask(question, desk, given(words));
       file.write(answer);
       return answer.hasEvidence() ? ExitCode.ANSWERED : ExitCode.NO_EVIDENCE;

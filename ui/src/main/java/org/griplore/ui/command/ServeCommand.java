@@ -5,7 +5,7 @@ import java.net.ServerSocket;
 import java.time.Clock;
 import java.util.concurrent.CountDownLatch;
 import org.griplore.query.option.Choices;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.store.archive.Archive;
 import org.griplore.store.vocabulary.Refusal;
 import org.griplore.ui.web.Explorer;
@@ -59,7 +59,7 @@ final class ServeCommand implements Action {
   public int run(ParseResult words, Terminal terminal) {
     int port = port(words);
     try (Archive archive = Archive.open(CommonWords.archive(words));
-        Desk desk = new Desk(archive, CommonWords.catalogue(archive))) {
+        QueryContext desk = new QueryContext(archive, CommonWords.catalogue(archive))) {
       Explorer explorer =
           words.hasMatchedOption("--read-only") ? new Explorer(desk) : new Explorer(desk, clock);
       return serve(explorer, port, terminal);

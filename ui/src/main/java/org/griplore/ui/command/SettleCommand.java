@@ -9,7 +9,7 @@ import org.griplore.ingest.decide.NameDecisions;
 import org.griplore.query.Questions;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.option.Choices;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.store.archive.Archive;
 import org.griplore.store.archive.Original;
 import org.griplore.store.vocabulary.Decision;
@@ -121,7 +121,7 @@ final class SettleCommand implements Action {
   }
 
   private static int list(Archive archive, ParseResult words, Terminal terminal) {
-    try (Desk desk = new Desk(archive, CommonWords.catalogue(archive))) {
+    try (QueryContext desk = new QueryContext(archive, CommonWords.catalogue(archive))) {
       Answer<?> answer = Questions.ask(new SettleQuestion(), desk, Map.of());
       AnswerFile.of(words, CommonWords.format(words), terminal).write(answer);
       return ExitCode.ANSWERED;

@@ -11,7 +11,7 @@ import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 
 /** Lists the names that nobody has decided on, with the models they could mean. */
@@ -37,7 +37,7 @@ public final class SettleQuestion implements Question {
   }
 
   @Override
-  public Answer<OpenName> answer(Desk desk, Choices choices) {
+  public Answer<OpenName> answer(QueryContext desk, Choices choices) {
     List<OpenName> names = OpenNames.of(desk.archive());
     long like = names.stream().filter(name -> !name.candidates().isEmpty()).count();
     return new Answer<>(

@@ -14,7 +14,7 @@ import org.griplore.ingest.AddedSource;
 import org.griplore.ingest.Intake;
 import org.griplore.ingest.Preview;
 import org.griplore.ingest.ReadOptions;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.store.archive.AdditionOutcome;
 import org.griplore.store.archive.Original;
 import org.griplore.store.vocabulary.Refusal;
@@ -24,14 +24,14 @@ import org.griplore.store.vocabulary.Refusal;
  * added it is a draft in memory.
  */
 final class AddPages {
-  private final Desk desk;
+  private final QueryContext desk;
   private final Pages pages;
   private final WriteGate writing;
   private final Clock clock;
   private final Intake intake;
   private final Drafts drafts;
 
-  AddPages(Desk desk, Pages pages, WriteGate writing, Clock clock) {
+  AddPages(QueryContext desk, Pages pages, WriteGate writing, Clock clock) {
     this.desk = desk;
     this.pages = pages;
     this.writing = writing;

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import org.griplore.query.evidence.Evidence;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.store.archive.ReportRecord;
 import org.griplore.store.archive.Revision;
 import org.griplore.store.vocabulary.Discipline;
@@ -24,7 +24,7 @@ public record AddedView(
   /** Where to look. */
   public record Link(String label, String address) {}
 
-  static Optional<AddedView> of(Desk desk, String number, boolean same) {
+  static Optional<AddedView> of(QueryContext desk, String number, boolean same) {
     Optional<Revision> revision =
         desk.archive().revisions().stream()
             .filter(reading -> String.valueOf(reading.id()).equals(number))
@@ -32,7 +32,7 @@ public record AddedView(
     return revision.map(reading -> of(desk, reading, same));
   }
 
-  private static AddedView of(Desk desk, Revision reading, boolean same) {
+  private static AddedView of(QueryContext desk, Revision reading, boolean same) {
     Evidence evidence = desk.evidence();
     List<ReportRecord> reports = evidence.reports();
     TreeSet<Integer> tests = new TreeSet<>();

@@ -4,7 +4,7 @@ import io.javalin.http.Context;
 import java.time.Clock;
 import java.util.HashMap;
 import java.util.Map;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.store.vocabulary.Problem;
 import org.griplore.store.vocabulary.Refusal;
 
@@ -12,12 +12,12 @@ import org.griplore.store.vocabulary.Refusal;
 final class ColumnsPage {
   static final String PATH = "/columns";
 
-  private final Desk desk;
+  private final QueryContext desk;
   private final Pages pages;
   private final WriteGate writing;
   private final Clock clock;
 
-  ColumnsPage(Desk desk, Pages pages, WriteGate writing, Clock clock) {
+  ColumnsPage(QueryContext desk, Pages pages, WriteGate writing, Clock clock) {
     this.desk = desk;
     this.pages = pages;
     this.writing = writing;

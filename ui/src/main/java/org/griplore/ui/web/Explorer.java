@@ -16,7 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.griplore.query.Questions;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 import org.griplore.store.vocabulary.Busy;
 import org.griplore.store.vocabulary.Refusal;
@@ -27,7 +27,7 @@ import org.griplore.ui.settle.SettleQuestion;
 
 /** The web explorer: every route is in {@link #routes}. */
 public final class Explorer implements AutoCloseable {
-  private final Desk desk;
+  private final QueryContext desk;
   private final Javalin server;
   private final Pages pages;
   private final KeptPages kept;
@@ -38,7 +38,7 @@ public final class Explorer implements AutoCloseable {
   private final ColumnsPage columns;
 
   /** An explorer that only reads; {@link #start} opens it. Closing leaves the desk open. */
-  public Explorer(Desk desk) {
+  public Explorer(QueryContext desk) {
     this(
         desk,
         WriteGate.closed("This explorer was opened for reading only: it adds nothing."),
@@ -46,11 +46,11 @@ public final class Explorer implements AutoCloseable {
   }
 
   /** An explorer that may also change the archive, where its folder can be written. */
-  public Explorer(Desk desk, Clock clock) {
+  public Explorer(QueryContext desk, Clock clock) {
     this(desk, WriteGate.of(desk.archive()), clock);
   }
 
-  private Explorer(Desk desk, WriteGate writing, Clock clock) {
+  private Explorer(QueryContext desk, WriteGate writing, Clock clock) {
     this.desk = desk;
     this.writing = writing;
     this.pages = new Pages(desk, writing);

@@ -15,7 +15,7 @@ import org.griplore.ingest.Intake;
 import org.griplore.ingest.Preview;
 import org.griplore.ingest.ReadOptions;
 import org.griplore.query.evidence.Evidence;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.store.archive.Original;
 import org.griplore.store.vocabulary.Discipline;
 import org.griplore.store.vocabulary.Note;
@@ -29,13 +29,13 @@ final class NotePages {
   /** No meaning: a long paragraph; more is a file of notes. */
   private static final int LONGEST = 4000;
 
-  private final Desk desk;
+  private final QueryContext desk;
   private final Pages pages;
   private final WriteGate writing;
   private final Clock clock;
   private final Intake intake;
 
-  NotePages(Desk desk, Pages pages, WriteGate writing, Clock clock) {
+  NotePages(QueryContext desk, Pages pages, WriteGate writing, Clock clock) {
     this.desk = desk;
     this.pages = pages;
     this.writing = writing;

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.griplore.query.evidence.Names;
 import org.griplore.query.option.Option;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.store.archive.ModelRecord;
 import org.griplore.store.archive.TestRecord;
 import org.griplore.store.vocabulary.SeasonClass;
@@ -21,9 +21,9 @@ public final class Offers {
   private static final String SIDES = "known-sides";
   private static final String TESTS = "known-tests";
 
-  private final Desk desk;
+  private final QueryContext desk;
 
-  Offers(Desk desk) {
+  Offers(QueryContext desk) {
     this.desk = desk;
   }
 

@@ -7,7 +7,7 @@ import java.util.Map;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.browse.OriginQuestion.OriginRow;
 import org.griplore.query.browse.Rung;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 
 /**
  * Cells of an answer in the source they stand in.
@@ -45,7 +45,7 @@ public record OriginView(List<Surroundings> surroundings, List<Ladder> ladders) 
     }
   }
 
-  static OriginView of(Answer<?> answer, Desk desk) {
+  static OriginView of(Answer<?> answer, QueryContext desk) {
     Map<String, List<OriginRow>> bySheet = new LinkedHashMap<>();
     for (Object row : answer.rows()) {
       OriginRow origin = (OriginRow) row;

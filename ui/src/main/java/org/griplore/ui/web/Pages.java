@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import org.griplore.query.Questions;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 import org.griplore.query.table.TableRow;
 
@@ -18,12 +18,12 @@ final class Pages {
   private final TemplateEngine templates =
       TemplateEngine.createPrecompiled(
           null, ContentType.Html, Pages.class.getClassLoader(), "org.griplore.ui.pages");
-  private final Desk desk;
+  private final QueryContext desk;
   private final WriteGate writing;
   private final Offers offers;
   private final Citation citation;
 
-  Pages(Desk desk, WriteGate writing) {
+  Pages(QueryContext desk, WriteGate writing) {
     this.desk = desk;
     this.writing = writing;
     this.offers = new Offers(desk);

@@ -6,7 +6,7 @@ import java.util.Map;
 import org.griplore.query.Questions;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.profile.ModelQuestion.Known;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 
 /**
  * What the page of a model or a line shows beside its table.
@@ -32,7 +32,7 @@ public record RecordView(
   /** The generation steps with their own page. */
   public record StepsView(String summary, TableView table, String address) {}
 
-  static RecordView ofModel(Answer<?> answer, Desk desk) {
+  static RecordView ofModel(Answer<?> answer, QueryContext desk) {
     Known known = (Known) answer.relations().get("known");
     Map<String, List<String>> filters = Doors.filters(answer.asked());
     Answer<?> notes =
@@ -57,7 +57,7 @@ public record RecordView(
             : Addresses.of("find", Map.of("text", List.of("*"), "model", List.of(known.model()))));
   }
 
-  static RecordView ofLine(Answer<?> answer, Desk desk) {
+  static RecordView ofLine(Answer<?> answer, QueryContext desk) {
     List<String> models =
         ((List<?>) answer.relations().get("known"))
             .stream().map(Known.class::cast).map(Known::model).toList();
@@ -76,7 +76,7 @@ public record RecordView(
         null);
   }
 
-  private static LineageView lineage(Desk desk, List<String> models, String current) {
+  private static LineageView lineage(QueryContext desk, List<String> models, String current) {
     return LineageView.of(ask(desk, "models", Map.of("line", models)), current);
   }
 
@@ -124,7 +124,7 @@ public record RecordView(
 
   private static StepsView steps(
       Answer<?> answer,
-      Desk desk,
+      QueryContext desk,
       String option,
       List<String> names,
       Map<String, List<String>> filters) {
@@ -162,7 +162,7 @@ public record RecordView(
     return options;
   }
 
-  private static Answer<?> ask(Desk desk, String kind, Map<String, List<String>> options) {
+  private static Answer<?> ask(QueryContext desk, String kind, Map<String, List<String>> options) {
     return Questions.ask(Questions.of(kind).orElseThrow(), desk, options);
   }
 }

@@ -12,7 +12,7 @@ import org.griplore.ingest.decide.DescentDecisions;
 import org.griplore.ingest.decide.NameDecisions;
 import org.griplore.query.Questions;
 import org.griplore.query.browse.LineageQuestion;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.store.vocabulary.Decision;
 import org.griplore.store.vocabulary.Decision.Topic;
 import org.griplore.store.vocabulary.Problem;
@@ -22,10 +22,10 @@ import org.griplore.store.vocabulary.Refusal;
 final class SettlePages {
   private static final String TAKE_BACK = "undecided";
 
-  private final Desk desk;
+  private final QueryContext desk;
   private final Clock clock;
 
-  SettlePages(Desk desk, Clock clock) {
+  SettlePages(QueryContext desk, Clock clock) {
     this.desk = desk;
     this.clock = clock;
   }
@@ -82,7 +82,7 @@ final class SettlePages {
   }
 
   /** The decisions on names that stand, the newest first. */
-  static List<Decision> made(Desk desk) {
+  static List<Decision> made(QueryContext desk) {
     List<Decision> made =
         new ArrayList<>(
             desk.archive().decisions().stream()

@@ -26,7 +26,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.zip.GZIPInputStream;
 import org.griplore.ingest.Intake;
 import org.griplore.ingest.ReadOptions;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.store.archive.Archive;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
 import org.griplore.ui.web.Browser;
@@ -102,7 +102,7 @@ public final class PageBench {
     try (Archive archive = Archive.openOrCreate(folder.resolve("archive"))) {
       new Intake(archive, DisciplineCatalogue.standard(), Clock.systemUTC())
           .add(List.of(lineage, table), ReadOptions.NONE, (name, done, total) -> {});
-      try (Desk desk = new Desk(archive, DisciplineCatalogue.standard());
+      try (QueryContext desk = new QueryContext(archive, DisciplineCatalogue.standard());
           Explorer explorer = new Explorer(desk)) {
         PageBench bench = new PageBench(explorer.start(0));
         bench.pages();

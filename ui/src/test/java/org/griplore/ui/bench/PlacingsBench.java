@@ -18,7 +18,7 @@ import org.griplore.ingest.ReadOptions;
 import org.griplore.query.Questions;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Ranking;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.store.archive.Archive;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
 
@@ -43,7 +43,7 @@ public final class PlacingsBench {
       new Intake(archive, DisciplineCatalogue.standard(), Clock.systemUTC())
           .add(List.of(file), ReadOptions.NONE, (name, done, total) -> {});
       long start = System.nanoTime();
-      try (Desk desk = new Desk(archive, DisciplineCatalogue.standard())) {
+      try (QueryContext desk = new QueryContext(archive, DisciplineCatalogue.standard())) {
         desk.evidence();
         System.out.printf("evidence loaded in %.0f ms%n", (System.nanoTime() - start) / 1e6);
         compare(desk, file);
@@ -53,7 +53,7 @@ public final class PlacingsBench {
     Folders.remove(folder);
   }
 
-  private static void compare(Desk desk, Path file) throws SQLException {
+  private static void compare(QueryContext desk, Path file) throws SQLException {
     double[] ours = new double[TIMES];
     double[] peers = new double[TIMES];
     Map<String, Integer> counted = Map.of();
@@ -118,7 +118,7 @@ public final class PlacingsBench {
     return counts;
   }
 
-  private static void answers(Desk desk) {
+  private static void answers(QueryContext desk) {
     String model = desk.evidence().models().get(17).name();
     time(
         "placings of one model",
@@ -127,7 +127,7 @@ public final class PlacingsBench {
     time("placings of all models", desk, Map.of("discipline", List.of("wet-braking")));
   }
 
-  private static void time(String what, Desk desk, Map<String, List<String>> options) {
+  private static void time(String what, QueryContext desk, Map<String, List<String>> options) {
     double[] times = new double[20];
     for (int time = 0; time < times.length; time++) {
       long start = System.nanoTime();

@@ -21,7 +21,7 @@ import org.griplore.ingest.ReadOptions;
 import org.griplore.query.Questions;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.option.Option;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 import org.griplore.store.archive.Archive;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
@@ -54,7 +54,7 @@ class AnyQuestionTest {
     Clock clock = Clock.fixed(Instant.parse("2024-12-01T00:00:00Z"), ZoneOffset.UTC);
     DisciplineCatalogue catalogue = DisciplineCatalogue.standard();
     try (Archive archive = Archive.openOrCreate(folder.resolve("archive"));
-        Desk desk = new Desk(archive, catalogue)) {
+        QueryContext desk = new QueryContext(archive, catalogue)) {
       new Intake(archive, catalogue, clock)
           .add(List.of(file, lineage), ReadOptions.NONE, (name, done, total) -> {});
       for (Question question : Questions.all()) {
@@ -66,7 +66,7 @@ class AnyQuestionTest {
   }
 
   private static void ask(
-      Desk desk, Question question, Map<String, List<String>> options, long seed) {
+      QueryContext desk, Question question, Map<String, List<String>> options, long seed) {
     String asked = "seed " + seed + ": " + question.kind() + " " + options;
     try {
       Answer<?> answer = Questions.ask(question, desk, options);

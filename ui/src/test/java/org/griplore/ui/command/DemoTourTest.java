@@ -7,7 +7,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.Arrays;
 import java.util.regex.Pattern;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.store.archive.Archive;
 import org.griplore.ui.DemoArchive;
 import org.griplore.ui.render.TerminalStyle;
@@ -18,7 +18,7 @@ class DemoTourTest {
   void goesFromThePastOfAGenerationToTheTableOfANewTest() {
     StringWriter out = new StringWriter();
     try (Archive archive = Archive.open(DemoArchive.folder());
-        Desk desk = new Desk(archive, CommonWords.catalogue(archive))) {
+        QueryContext desk = new QueryContext(archive, CommonWords.catalogue(archive))) {
       PrintWriter writer = new PrintWriter(out);
       DemoTour.show(
           desk, new Terminal(writer, writer, TerminalStyle.PLAIN, OutputStream.nullOutputStream()));

@@ -10,7 +10,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.store.archive.Archive;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
 import org.junit.jupiter.api.AfterAll;
@@ -27,7 +27,7 @@ import org.openqa.selenium.support.ui.Select;
 @DisplayName("In a browser, a pasted table")
 class AddBrowserTest {
   private static Archive archive;
-  private static Desk desk;
+  private static QueryContext desk;
   private static Explorer explorer;
   private static String base;
   private static Browser browser;
@@ -35,7 +35,7 @@ class AddBrowserTest {
   @BeforeAll
   static void open(@TempDir Path folder) {
     archive = Archive.openOrCreate(folder.resolve("archive"));
-    desk = new Desk(archive, DisciplineCatalogue.standard());
+    desk = new QueryContext(archive, DisciplineCatalogue.standard());
     Clock clock = Clock.fixed(Instant.parse("2025-01-01T12:00:00Z"), ZoneOffset.UTC);
     explorer = new Explorer(desk, clock);
     base = "http://localhost:" + explorer.start(0);

@@ -9,7 +9,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Map;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.store.archive.Archive;
 import org.griplore.store.archive.Revision;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
@@ -26,7 +26,7 @@ class AddPagesTest {
           + "Ovrand One;101;7\nOvrand Two;105;8\nOvrand Three;109;6\n";
 
   private Archive archive;
-  private Desk desk;
+  private QueryContext desk;
   private Explorer explorer;
   private String base;
   private Sender sender;
@@ -34,7 +34,7 @@ class AddPagesTest {
   @BeforeEach
   void open(@TempDir Path folder) {
     archive = Archive.openOrCreate(folder.resolve("archive"));
-    desk = new Desk(archive, DisciplineCatalogue.standard());
+    desk = new QueryContext(archive, DisciplineCatalogue.standard());
     Clock clock = Clock.fixed(Instant.parse("2025-01-01T12:00:00Z"), ZoneOffset.UTC);
     explorer = new Explorer(desk, clock);
     base = "http://localhost:" + explorer.start(0);

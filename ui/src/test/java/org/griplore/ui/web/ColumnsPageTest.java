@@ -15,7 +15,7 @@ import java.util.Map;
 import org.griplore.ingest.Intake;
 import org.griplore.ingest.ReadOptions;
 import org.griplore.ingest.recognise.ColumnMapReader;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.store.archive.Addition;
 import org.griplore.store.archive.Archive;
 import org.griplore.store.archive.Original;
@@ -32,7 +32,7 @@ class ColumnsPageTest {
       Clock.fixed(Instant.parse("2025-01-01T12:00:00Z"), ZoneOffset.UTC);
 
   private Archive archive;
-  private Desk desk;
+  private QueryContext desk;
   private Explorer explorer;
   private String page;
   private Sender sender;
@@ -50,7 +50,7 @@ class ColumnsPageTest {
             List.of(table),
             new ReadOptions(Map.of(), false, ColumnMapReader.read(map, "map", catalogue)),
             (name, done, total) -> {});
-    desk = new Desk(archive, catalogue);
+    desk = new QueryContext(archive, catalogue);
     explorer = new Explorer(desk, CLOCK);
     String base = "http://localhost:" + explorer.start(0);
     page = base + "/columns";

@@ -11,7 +11,7 @@ import java.util.List;
 import org.griplore.ingest.AddedSource;
 import org.griplore.ingest.Intake;
 import org.griplore.ingest.ReadOptions;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.store.archive.Archive;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
 
@@ -19,13 +19,13 @@ import org.griplore.store.vocabulary.DisciplineCatalogue;
 final class DemoExplorer {
   private static DemoExplorer open;
 
-  private final Desk desk;
+  private final QueryContext desk;
   private final int port;
 
   private DemoExplorer() throws IOException {
     Path folder = Files.createTempDirectory("griplore-web-");
     Archive archive = archive(folder, demoFolder());
-    this.desk = new Desk(archive, DisciplineCatalogue.standard());
+    this.desk = new QueryContext(archive, DisciplineCatalogue.standard());
     Explorer explorer = new Explorer(desk);
     this.port = explorer.start(0);
     Runtime.getRuntime()
@@ -67,7 +67,7 @@ final class DemoExplorer {
     return open;
   }
 
-  Desk desk() {
+  QueryContext desk() {
     return desk;
   }
 

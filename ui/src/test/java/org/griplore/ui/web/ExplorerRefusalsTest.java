@@ -12,7 +12,7 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.store.archive.Archive;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
 import org.junit.jupiter.api.DisplayName;
@@ -161,7 +161,7 @@ class ExplorerRefusalsTest {
         """,
         StandardCharsets.UTF_8);
     try (Archive archive = DemoExplorer.archive(folder, source);
-        Desk desk = new Desk(archive, DisciplineCatalogue.standard());
+        QueryContext desk = new QueryContext(archive, DisciplineCatalogue.standard());
         Explorer explorer = new Explorer(desk)) {
       String base = "http://localhost:" + explorer.start(0);
       String test = desk.evidence().tests().get(0).key();
@@ -195,7 +195,7 @@ class ExplorerRefusalsTest {
     Path source = folder.resolve("small.csv");
     Files.writeString(source, "Tyre;Wet braking (m)\nOvrand One;30.1\nOvrand Two;31.2\n");
     try (Archive archive = DemoExplorer.archive(folder, source);
-        Desk desk = new Desk(archive, DisciplineCatalogue.standard());
+        QueryContext desk = new QueryContext(archive, DisciplineCatalogue.standard());
         Explorer explorer = new Explorer(desk)) {
       String base = "http://localhost:" + explorer.start(0);
       assertThat(Reader.get(base + "/tests").statusCode()).isEqualTo(200);

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.store.archive.Archive;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
 import org.junit.jupiter.api.DisplayName;
@@ -26,7 +26,7 @@ class LongPagesTest {
     }
     Path file = Files.writeString(folder.resolve("long.csv"), table);
     try (Archive archive = DemoExplorer.archive(folder, file);
-        Desk desk = new Desk(archive, DisciplineCatalogue.standard());
+        QueryContext desk = new QueryContext(archive, DisciplineCatalogue.standard());
         Explorer explorer = new Explorer(desk)) {
       String at = "http://localhost:" + explorer.start(0);
       String page = Reader.get(at + "/tests").body();

@@ -11,7 +11,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.store.archive.Archive;
 import org.griplore.store.archive.NoteRecord;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
@@ -24,7 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
 @DisplayName("A note written in the page")
 class NotePagesTest {
   private Archive archive;
-  private Desk desk;
+  private QueryContext desk;
   private Explorer explorer;
   private String base;
   private Sender sender;
@@ -34,7 +34,7 @@ class NotePagesTest {
     Path table = folder.resolve("own-2021-1.csv");
     Files.writeString(table, "Tyre;Wet braking (m)\nOvrand One;31\nOvrand Two;32\n");
     archive = DemoExplorer.archive(folder, table);
-    desk = new Desk(archive, DisciplineCatalogue.standard());
+    desk = new QueryContext(archive, DisciplineCatalogue.standard());
     Clock clock = Clock.fixed(Instant.parse("2025-01-01T12:00:00Z"), ZoneOffset.UTC);
     explorer = new Explorer(desk, clock);
     base = "http://localhost:" + explorer.start(0);

@@ -20,7 +20,7 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.store.archive.Archive;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
 import org.junit.jupiter.api.AfterEach;
@@ -35,7 +35,7 @@ class SettlePagesTest {
       Clock.fixed(Instant.parse("2025-01-01T12:00:00Z"), ZoneOffset.UTC);
 
   private Archive archive;
-  private Desk desk;
+  private QueryContext desk;
   private Explorer explorer;
   private String base;
 
@@ -54,7 +54,7 @@ class SettlePagesTest {
             folder.resolve("t1.csv"),
             "Test: T1\n\nTyre;Wet braking (m)\nVelmora Aurelys 5;31\nHaslund <b>Vejgrip</b> 7;32\n");
     archive = DemoExplorer.archive(folder, lineage, table);
-    desk = new Desk(archive, DisciplineCatalogue.standard());
+    desk = new QueryContext(archive, DisciplineCatalogue.standard());
     explorer = new Explorer(desk, NOON);
     base = "http://localhost:" + explorer.start(0);
   }

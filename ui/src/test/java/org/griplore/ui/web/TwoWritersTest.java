@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import org.griplore.ingest.Intake;
 import org.griplore.ingest.ReadOptions;
-import org.griplore.query.question.Desk;
+import org.griplore.query.question.QueryContext;
 import org.griplore.store.archive.Archive;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
 import org.griplore.store.vocabulary.Refusal;
@@ -28,7 +28,7 @@ class TwoWritersTest {
   void twoWriters(@TempDir Path folder) throws IOException {
     Path first = Files.writeString(folder.resolve("first.csv"), table("first"));
     try (Archive archive = DemoExplorer.archive(folder, first);
-        Desk desk = new Desk(archive, DisciplineCatalogue.standard());
+        QueryContext desk = new QueryContext(archive, DisciplineCatalogue.standard());
         Explorer explorer = new Explorer(desk)) {
       String at = "http://localhost:" + explorer.start(0);
       CompletableFuture<Void> one = writing(folder, "one");

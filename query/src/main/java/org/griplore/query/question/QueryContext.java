@@ -15,7 +15,7 @@ import org.griplore.store.vocabulary.DisciplineCatalogue;
  * Where questions are answered: an open archive, with its evidence kept for as long as the archive
  * does not change. Safe for many threads.
  */
-public final class Desk implements AutoCloseable {
+public final class QueryContext implements AutoCloseable {
   private final Archive archive;
   private final DisciplineCatalogue catalogue;
   private final AtomicReference<Loaded> loaded = new AtomicReference<>();
@@ -26,7 +26,7 @@ public final class Desk implements AutoCloseable {
   private record Loaded(Evidence evidence, Names names, Supplier<Directory> directory) {}
 
   /** A desk at an open archive. Closing the desk leaves the archive open. */
-  public Desk(Archive archive, DisciplineCatalogue catalogue) {
+  public QueryContext(Archive archive, DisciplineCatalogue catalogue) {
     this.archive = archive;
     this.catalogue = catalogue;
   }
