@@ -58,7 +58,7 @@ record DisciplineOutlook(
     }
     int[] field = known.stream().mapToInt(i -> asked[i]).toArray();
     Needed needed = new Needed(descent, rounds, field);
-    Belief belief = new Belief(descent, spreads);
+    LevelPosterior belief = new LevelPosterior(descent, spreads);
     for (int r = 0; r < rounds.size(); r++) {
       belief.take(rounds.get(r));
       for (int model : needed.endingAt(r)) {

@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Until which test each model is needed in a {@link Belief}: to its last test, or to the first of a
+ * Until which test each model is needed in a {@link LevelPosterior}: to its last test, or to the first of a
  * model that descends from it. Forgetting it then changes nothing that is told afterwards.
  */
 final class Needed {

@@ -35,7 +35,7 @@ final class PastPredictions {
   private int contrasts;
   private int soughtAt;
   private Spreads spreads;
-  private Belief belief;
+  private LevelPosterior belief;
 
   private PastPredictions(Descent descent, List<Round> rounds) {
     this.descent = descent;
@@ -109,7 +109,7 @@ final class PastPredictions {
       return false;
     }
     spreads = found;
-    belief = new Belief(descent, spreads);
+    belief = new LevelPosterior(descent, spreads);
     for (int number = 0; number < taken; number++) {
       takeIn(number);
     }

@@ -106,7 +106,7 @@ final class SpreadSearch {
   }
 
   private double fit(double[] logSd) {
-    Belief belief = new Belief(descent, spreads(logSd));
+    LevelPosterior belief = new LevelPosterior(descent, spreads(logSd));
     double sum = 0;
     for (int r = 0; r < rounds.size(); r++) {
       sum += belief.take(rounds.get(r));

@@ -81,7 +81,7 @@ class OutlookTruthTest {
         Evidence evidence = SimulatedEvidence.of(scenario, seed);
         List<Round> rounds = rounds(evidence, discipline);
         Descent descent = Descent.of(evidence.models());
-        Belief belief = new Belief(descent, SpreadSearch.of(descent, rounds, null));
+        LevelPosterior belief = new LevelPosterior(descent, SpreadSearch.of(descent, rounds, null));
         rounds.forEach(belief::take);
         int[] models = IntStream.range(0, evidence.models().size()).toArray();
         double[] truth =

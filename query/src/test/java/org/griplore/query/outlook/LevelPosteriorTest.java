@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
-class BeliefTest {
+class LevelPosteriorTest {
   private static Round round(int[] models, double... y) {
     int k = models.length;
     double[] unknown = new double[k];
@@ -31,7 +31,7 @@ class BeliefTest {
    */
   @Test
   void thePublishedSiresAreShrunkAsPrinted() {
-    Belief belief = new Belief(unrelated(4), new Spreads(1, 0.1, 0, 0, 0, 1));
+    LevelPosterior belief = new LevelPosterior(unrelated(4), new Spreads(1, 0.1, 0, 0, 0, 1));
     belief.take(round(new int[] {0, 3}, 110, 100));
     belief.take(round(new int[] {1, 3, 3}, 110, 100, 100));
     belief.take(round(new int[] {2, 2, 3, 3}, 110, 110, 100, 100));
@@ -76,10 +76,10 @@ class BeliefTest {
   void theOrderOfTestsChangesNothing() {
     int[] field = {0, 3, 7, 8};
     List<Round> rounds = drawn(1);
-    Belief one = new Belief(LINES, SPREADS);
+    LevelPosterior one = new LevelPosterior(LINES, SPREADS);
     double likelihood = rounds.stream().mapToDouble(one::take).sum();
     Collections.reverse(rounds);
-    Belief other = new Belief(LINES, SPREADS);
+    LevelPosterior other = new LevelPosterior(LINES, SPREADS);
     assertThat(rounds.stream().mapToDouble(other::take).sum()).isCloseTo(likelihood, within(1e-9));
     same(one.levels(field).lessMean(), other.levels(field).lessMean());
   }
@@ -88,8 +88,8 @@ class BeliefTest {
   void forgettingWhatNoLaterTestNeedsChangesNothing() {
     int[] field = {3, 7};
     List<Round> rounds = drawn(2);
-    Belief whole = new Belief(LINES, SPREADS);
-    Belief lean = new Belief(LINES, SPREADS);
+    LevelPosterior whole = new LevelPosterior(LINES, SPREADS);
+    LevelPosterior lean = new LevelPosterior(LINES, SPREADS);
     Needed needed = new Needed(LINES, rounds, field);
     int forgotten = 0;
     for (int r = 0; r < rounds.size(); r++) {
@@ -106,7 +106,7 @@ class BeliefTest {
 
   @Test
   void aModelNeverTestedIsExpectedAtItsPredecessorPlusTheUsualStepWithMoreDoubt() {
-    Belief belief = new Belief(LINES, SPREADS);
+    LevelPosterior belief = new LevelPosterior(LINES, SPREADS);
     // two lines step by +1; the third has only begun
     belief.take(round(new int[] {0, 1, 4, 5, 8}, 0, 1, 0, 1, 0));
     belief.take(round(new int[] {0, 1, 4, 5, 8}, 0, 1, 0, 1, 0));
@@ -122,7 +122,7 @@ class BeliefTest {
     Descent circle =
         Descent.of(List.of(model(1, "A", 3), model(2, "B", 1), model(3, "C", 2), model(4, "D", 4)));
     assertThat(Arrays.stream(circle.parent()).filter(p -> p < 0).count()).isEqualTo(2);
-    assertThat(new Belief(circle, SPREADS).levels(new int[] {0, 1, 2, 3}).mean()).hasSize(4);
+    assertThat(new LevelPosterior(circle, SPREADS).levels(new int[] {0, 1, 2, 3}).mean()).hasSize(4);
   }
 
   private static org.griplore.store.archive.ModelRecord model(int id, String name, int follows) {

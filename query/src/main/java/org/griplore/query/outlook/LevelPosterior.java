@@ -14,7 +14,7 @@ import java.util.Arrays;
  * tests. Sources: Robinson 1991, Statistical Science 6:15 (best linear unbiased prediction); Kalman
  * 1960 (taking results in one after another).
  */
-final class Belief {
+final class LevelPosterior {
   /** How far off the mean of a season class may be before any test, in spreads within a test. */
   private static final double VAGUE = 10;
 
@@ -31,7 +31,7 @@ final class Belief {
   private double[][] covariance;
   private int size;
 
-  Belief(Descent descent, Spreads spreads) {
+  LevelPosterior(Descent descent, Spreads spreads) {
     this.descent = descent;
     this.spreads = spreads;
     this.position = new int[descent.parent().length];
