@@ -52,7 +52,7 @@ record DisciplineOutlook(
       return Optional.empty();
     }
     Spreads spreads =
-        SpreadSearch.of(descent, Affordable.newest(descent, rounds, SEARCH_WORK), null);
+        VarianceComponentsFit.of(descent, Affordable.newest(descent, rounds, SEARCH_WORK), null);
     if (spreads == null) {
       return Optional.empty();
     }

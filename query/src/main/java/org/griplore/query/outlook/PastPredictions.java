@@ -103,7 +103,7 @@ final class PastPredictions {
     }
     soughtAt = contrasts;
     Spreads found =
-        SpreadSearch.of(
+        VarianceComponentsFit.of(
             descent, Affordable.newest(descent, rounds.subList(0, taken), SEARCH_WORK), spreads);
     if (found == null) {
       return false;

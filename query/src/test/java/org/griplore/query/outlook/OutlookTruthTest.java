@@ -81,7 +81,7 @@ class OutlookTruthTest {
         Evidence evidence = SimulatedEvidence.of(scenario, seed);
         List<Round> rounds = rounds(evidence, discipline);
         Descent descent = Descent.of(evidence.models());
-        LevelPosterior belief = new LevelPosterior(descent, SpreadSearch.of(descent, rounds, null));
+        LevelPosterior belief = new LevelPosterior(descent, VarianceComponentsFit.of(descent, rounds, null));
         rounds.forEach(belief::take);
         int[] models = IntStream.range(0, evidence.models().size()).toArray();
         double[] truth =
@@ -110,7 +110,7 @@ class OutlookTruthTest {
       Scenario scenario = Scenario.drawn(300 + seed).plain();
       Evidence evidence = SimulatedEvidence.of(scenario, seed);
       Spreads spreads =
-          SpreadSearch.of(Descent.of(evidence.models()), rounds(evidence, "wet-braking"), null);
+          VarianceComponentsFit.of(Descent.of(evidence.models()), rounds(evidence, "wet-braking"), null);
       found[0] += Math.log(spreads.interplay()) / 2 / (2 * ARCHIVES);
       found[1] += Math.log(spreads.line()) / 2 / (2 * ARCHIVES);
       found[2] += Math.log(spreads.step()) / 2 / (2 * ARCHIVES);

@@ -11,7 +11,7 @@ import java.util.List;
  *
  * <p>The scatter of runs is not sought: it is pooled over results that tell it.
  */
-final class SpreadSearch {
+final class VarianceComponentsFit {
   private static final double PRIOR_SD = 1;
   private static final double LOWEST = -5;
   private static final double HIGHEST = 2.5;
@@ -24,7 +24,7 @@ final class SpreadSearch {
   private final Needed needed;
   private final Spreads yardstick;
 
-  private SpreadSearch(Descent descent, List<Round> rounds, Spreads yardstick) {
+  private VarianceComponentsFit(Descent descent, List<Round> rounds, Spreads yardstick) {
     this.descent = descent;
     this.rounds = rounds;
     this.needed = new Needed(descent, rounds, new int[0]);
@@ -39,7 +39,7 @@ final class SpreadSearch {
    */
   static Spreads of(Descent descent, List<Round> rounds, Spreads start) {
     Spreads yardstick = yardstick(descent, rounds);
-    return yardstick.within() > 0 ? new SpreadSearch(descent, rounds, yardstick).best(start) : null;
+    return yardstick.within() > 0 ? new VarianceComponentsFit(descent, rounds, yardstick).best(start) : null;
   }
 
   /** What needs no search: scatter of runs, and spread within test and season class. */
