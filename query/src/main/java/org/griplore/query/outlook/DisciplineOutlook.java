@@ -18,7 +18,7 @@ import org.griplore.query.statistics.Tails;
  * @param usualStep from one generation to the next
  */
 record DisciplineOutlook(
-    Spreads spreads,
+    VarianceComponents spreads,
     int contrasts,
     int tests,
     int leftOut,
@@ -51,7 +51,7 @@ record DisciplineOutlook(
     if (rounds.size() < 2 || contrasts < FEWEST_CONTRASTS || known.size() < 2) {
       return Optional.empty();
     }
-    Spreads spreads =
+    VarianceComponents spreads =
         VarianceComponentsFit.of(descent, Affordable.newest(descent, rounds, SEARCH_WORK), null);
     if (spreads == null) {
       return Optional.empty();

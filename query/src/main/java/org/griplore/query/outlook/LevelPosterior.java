@@ -24,14 +24,14 @@ final class LevelPosterior {
   private static final int STEP = Descent.GROUPS;
 
   private final Descent descent;
-  private final Spreads spreads;
+  private final VarianceComponents spreads;
   private final int[] position;
   private int[] modelAt;
   private double[] mean;
   private double[][] covariance;
   private int size;
 
-  LevelPosterior(Descent descent, Spreads spreads) {
+  LevelPosterior(Descent descent, VarianceComponents spreads) {
     this.descent = descent;
     this.spreads = spreads;
     this.position = new int[descent.parent().length];

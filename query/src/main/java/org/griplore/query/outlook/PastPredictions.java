@@ -34,7 +34,7 @@ final class PastPredictions {
   private final Tally tally = new Tally();
   private int contrasts;
   private int soughtAt;
-  private Spreads spreads;
+  private VarianceComponents spreads;
   private LevelPosterior belief;
 
   private PastPredictions(Descent descent, List<Round> rounds) {
@@ -102,7 +102,7 @@ final class PastPredictions {
       return true;
     }
     soughtAt = contrasts;
-    Spreads found =
+    VarianceComponents found =
         VarianceComponentsFit.of(
             descent, Affordable.newest(descent, rounds.subList(0, taken), SEARCH_WORK), spreads);
     if (found == null) {

@@ -22,9 +22,9 @@ final class VarianceComponentsFit {
   private final Descent descent;
   private final List<Round> rounds;
   private final Needed needed;
-  private final Spreads yardstick;
+  private final VarianceComponents yardstick;
 
-  private VarianceComponentsFit(Descent descent, List<Round> rounds, Spreads yardstick) {
+  private VarianceComponentsFit(Descent descent, List<Round> rounds, VarianceComponents yardstick) {
     this.descent = descent;
     this.rounds = rounds;
     this.needed = new Needed(descent, rounds, new int[0]);
@@ -37,13 +37,13 @@ final class VarianceComponentsFit {
    * @param start spreads of fewer tests to start from; null for none
    * @return null when no two results inside a test differ
    */
-  static Spreads of(Descent descent, List<Round> rounds, Spreads start) {
-    Spreads yardstick = yardstick(descent, rounds);
+  static VarianceComponents of(Descent descent, List<Round> rounds, VarianceComponents start) {
+    VarianceComponents yardstick = yardstick(descent, rounds);
     return yardstick.within() > 0 ? new VarianceComponentsFit(descent, rounds, yardstick).best(start) : null;
   }
 
   /** What needs no search: scatter of runs, and spread within test and season class. */
-  private static Spreads yardstick(Descent descent, List<Round> rounds) {
+  private static VarianceComponents yardstick(Descent descent, List<Round> rounds) {
     double squares = 0;
     double scatterDf = 0;
     double shares = 0;
@@ -68,7 +68,7 @@ final class VarianceComponentsFit {
     }
     double spread = within[0] > 0 ? within[0] / within[1] : mixed[0] / Math.max(1, mixed[1]);
     double run = scatterDf == 0 ? 0 : squares / scatterDf;
-    return new Spreads(0, 0, 0, run, told == 0 ? 0 : shares / told, spread);
+    return new VarianceComponents(0, 0, 0, run, told == 0 ? 0 : shares / told, spread);
   }
 
   /** Adds squares around the mean of the models of a season class, and degrees of freedom. */
@@ -91,8 +91,8 @@ final class VarianceComponentsFit {
     }
   }
 
-  private Spreads spreads(double[] logSd) {
-    return new Spreads(
+  private VarianceComponents spreads(double[] logSd) {
+    return new VarianceComponents(
         Math.exp(2 * logSd[0]),
         Math.exp(2 * logSd[1]),
         Math.exp(2 * logSd[2]),
@@ -122,7 +122,7 @@ final class VarianceComponentsFit {
   }
 
   /** One standard deviation after the other, by the top of the parabola through three points. */
-  private Spreads best(Spreads start) {
+  private VarianceComponents best(VarianceComponents start) {
     double[] at = new double[3];
     for (int j = 0; j < 3; j++) {
       at[j] = centre();

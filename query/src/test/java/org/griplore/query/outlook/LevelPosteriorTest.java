@@ -31,7 +31,7 @@ class LevelPosteriorTest {
    */
   @Test
   void thePublishedSiresAreShrunkAsPrinted() {
-    LevelPosterior belief = new LevelPosterior(unrelated(4), new Spreads(1, 0.1, 0, 0, 0, 1));
+    LevelPosterior belief = new LevelPosterior(unrelated(4), new VarianceComponents(1, 0.1, 0, 0, 0, 1));
     belief.take(round(new int[] {0, 3}, 110, 100));
     belief.take(round(new int[] {1, 3, 3}, 110, 100, 100));
     belief.take(round(new int[] {2, 2, 3, 3}, 110, 110, 100, 100));
@@ -46,7 +46,7 @@ class LevelPosteriorTest {
   private static final Descent LINES =
       new Descent(new int[] {-1, 0, 1, 2, -1, 4, 5, 6, -1, 8, 9, 10}, new int[12]);
 
-  private static final Spreads SPREADS = new Spreads(0.3, 1, 0.4, 0.2, 0.5, 1);
+  private static final VarianceComponents SPREADS = new VarianceComponents(0.3, 1, 0.4, 0.2, 0.5, 1);
 
   private static List<Round> drawn(long seed) {
     Random random = new Random(seed);

@@ -109,7 +109,7 @@ class OutlookTruthTest {
     for (long seed = 1; seed <= 2 * ARCHIVES; seed++) {
       Scenario scenario = Scenario.drawn(300 + seed).plain();
       Evidence evidence = SimulatedEvidence.of(scenario, seed);
-      Spreads spreads =
+      VarianceComponents spreads =
           VarianceComponentsFit.of(Descent.of(evidence.models()), rounds(evidence, "wet-braking"), null);
       found[0] += Math.log(spreads.interplay()) / 2 / (2 * ARCHIVES);
       found[1] += Math.log(spreads.line()) / 2 / (2 * ARCHIVES);

@@ -10,7 +10,7 @@ package org.griplore.query.outlook;
  * @param usualShare mean of 1/runs over results that tell their runs; for those that do not
  * @param within spread of results within a test and season class, the yardstick of all
  */
-record Spreads(
+record VarianceComponents(
     double interplay, double line, double step, double run, double usualShare, double within) {
 
   /** Variance of a result around its model's level, by its number of runs; 0 for not known. */
