@@ -69,7 +69,7 @@ record FieldPlaces(double[] expected, double[] top) {
         whole[i][j] += level;
       }
     }
-    double[][] factor = LevelFree.cholesky(whole);
+    double[][] factor = ErrorContrasts.cholesky(whole);
     SplittableRandom random = new SplittableRandom(seed);
     double[][] draws = new double[DRAWS][k];
     double[] z = new double[k];

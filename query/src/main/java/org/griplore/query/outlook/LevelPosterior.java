@@ -153,7 +153,7 @@ final class LevelPosterior {
       a[i][i] += spreads.result(round.runs()[i]);
       error[i] = round.y()[i] - mean[at[i]];
     }
-    LevelFree free = LevelFree.of(a);
+    ErrorContrasts free = ErrorContrasts.of(a);
     update(at, free.weights(), error);
     return -0.5 * (free.logDeterminant() + free.quadratic(error));
   }

@@ -7,8 +7,8 @@ package org.griplore.query.outlook;
  * @param weights W
  * @param logDeterminant {@code log |A| + log (1' A^-1 1)}
  */
-record LevelFree(double[][] weights, double logDeterminant) {
-  static LevelFree of(double[][] a) {
+record ErrorContrasts(double[][] weights, double logDeterminant) {
+  static ErrorContrasts of(double[][] a) {
     int k = a.length;
     double[][] factor = cholesky(a);
     double log = 0;
@@ -46,7 +46,7 @@ record LevelFree(double[][] weights, double logDeterminant) {
         inverse[i][j] -= sums[i] * sums[j] / all;
       }
     }
-    return new LevelFree(inverse, log + Math.log(all));
+    return new ErrorContrasts(inverse, log + Math.log(all));
   }
 
   /** {@code e' W e}. */
