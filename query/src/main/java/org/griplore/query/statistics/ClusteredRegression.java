@@ -167,7 +167,7 @@ public final class ClusteredRegression {
       return Optional.of(new Estimate(value, Math.sqrt(norm * squares / (n - k)), n - k));
     }
     Optional<Estimate> reduced =
-        ReducedBias.estimate(value, design.qr(), direction, residuals, cluster, clusters);
+        Cr2.estimate(value, design.qr(), direction, residuals, cluster, clusters);
     if (errors == Errors.REDUCED_BIAS || reduced.isEmpty()) {
       return reduced;
     }

@@ -9,11 +9,11 @@ import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
  * a cluster g are multiplied by (I - Q_g Q_g')^-½, a pseudo-inverse where a cluster alone carries a
  * coefficient. All is done in the k columns of Q, so large clusters cost no more than small ones.
  */
-final class ReducedBias {
+final class Cr2 {
   /** Leverage so near 1 is a coefficient that the cluster alone carries. */
   private static final double ALONE = 1e-10;
 
-  private ReducedBias() {}
+  private Cr2() {}
 
   static Optional<ClusteredRegression.Estimate> estimate(
       double value,
