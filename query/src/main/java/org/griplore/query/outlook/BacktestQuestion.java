@@ -126,7 +126,7 @@ public final class BacktestQuestion implements Question {
     DisciplineArms arms = DisciplineArms.of(evidence, key, filter);
     Exclusions excluded = new Exclusions();
     arms.excluded().list().forEach(left -> excluded.add(left.reason(), left.count()));
-    Tally tally = PastPredictions.of(descent, Rounds.of(evidence, arms), excluded);
+    Tally tally = PastPredictions.of(descent, TestBlocks.of(evidence, arms), excluded);
     return new Judged(key, arms.measure(), excluded, tally);
   }
 

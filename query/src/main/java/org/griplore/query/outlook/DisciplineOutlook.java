@@ -35,7 +35,7 @@ record DisciplineOutlook(
   /**
    * Reckons it.
    *
-   * @param all the discipline's tests in the order of {@link Rounds}
+   * @param all the discipline's tests in the order of {@link TestBlocks}
    * @return empty when the tests are too few or alike, or fewer than two of the models are known
    */
   static Optional<DisciplineOutlook> of(Descent descent, List<Round> all, int[] asked) {

@@ -69,7 +69,7 @@ final class OutlookAnswer {
             .map(
                 key -> {
                   DisciplineArms arms = DisciplineArms.of(evidence, key, filter);
-                  List<Round> rounds = Rounds.of(evidence, arms);
+                  List<Round> rounds = TestBlocks.of(evidence, arms);
                   return new Reckoned(
                       arms.measure(),
                       arms.excluded(),

@@ -48,7 +48,7 @@ final class PastPredictions {
   /**
    * Predicts them all.
    *
-   * @param all in the order of {@link Rounds}
+   * @param all in the order of {@link TestBlocks}
    */
   static Tally of(Descent descent, List<Round> all, Exclusions excluded) {
     List<Round> dated = all.stream().filter(round -> round.first() != null).toList();

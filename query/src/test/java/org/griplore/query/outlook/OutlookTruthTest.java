@@ -27,7 +27,7 @@ class OutlookTruthTest {
 
   private static List<Round> rounds(Evidence evidence, String discipline) {
     Filter filter = new Filter(Choices.of("backtest", "", Filter.OPTIONS, Map.of()), evidence);
-    return Rounds.of(evidence, DisciplineArms.of(evidence, discipline, filter.withoutMakers()));
+    return TestBlocks.of(evidence, DisciplineArms.of(evidence, discipline, filter.withoutMakers()));
   }
 
   /**

@@ -11,8 +11,8 @@ import org.griplore.query.evidence.Evidence;
 import org.griplore.store.vocabulary.TestDate;
 
 /** The tests of one discipline in the order of the latest day they can have been run. */
-final class Rounds {
-  private Rounds() {}
+final class TestBlocks {
+  private TestBlocks() {}
 
   /** Tests with two results or more; those without a date come last. */
   static List<Round> of(Evidence evidence, DisciplineArms arms) {
