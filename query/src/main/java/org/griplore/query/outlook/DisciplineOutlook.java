@@ -38,9 +38,9 @@ record DisciplineOutlook(
    * @param all the discipline's tests in the order of {@link TestBlocks}
    * @return empty when the tests are too few or alike, or fewer than two of the models are known
    */
-  static Optional<DisciplineOutlook> of(Descent descent, List<Round> all, int[] asked) {
-    List<Round> rounds = Affordable.about(descent, all, asked, WORK);
-    int contrasts = rounds.stream().mapToInt(Round::contrasts).sum();
+  static Optional<DisciplineOutlook> of(Descent descent, List<TestBlock> all, int[] asked) {
+    List<TestBlock> rounds = Affordable.about(descent, all, asked, WORK);
+    int contrasts = rounds.stream().mapToInt(TestBlock::contrasts).sum();
     Basis[] basis = basis(descent, rounds, asked);
     List<Integer> known = new ArrayList<>();
     for (int i = 0; i < asked.length; i++) {
@@ -79,10 +79,10 @@ record DisciplineOutlook(
             belief.usualStep()));
   }
 
-  private static Basis[] basis(Descent descent, List<Round> rounds, int[] asked) {
+  private static Basis[] basis(Descent descent, List<TestBlock> rounds, int[] asked) {
     boolean[] tested = new boolean[descent.parent().length];
     boolean[] above = new boolean[tested.length];
-    for (Round round : rounds) {
+    for (TestBlock round : rounds) {
       for (int model : round.models()) {
         tested[model] = true;
         for (int at = descent.parent()[model]; at >= 0 && !above[at]; at = descent.parent()[at]) {

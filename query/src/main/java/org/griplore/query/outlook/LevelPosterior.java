@@ -138,7 +138,7 @@ final class LevelPosterior {
    * @return the restricted log likelihood of its differences given all before it, up to a constant
    *     of its size
    */
-  double take(Round round) {
+  double take(TestBlock round) {
     int k = round.models().length;
     int[] at = new int[k];
     for (int i = 0; i < k; i++) {

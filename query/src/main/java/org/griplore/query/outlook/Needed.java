@@ -16,7 +16,7 @@ final class Needed {
    * @param rounds in the order they are taken in
    * @param kept models that are asked for after the last of them
    */
-  Needed(Descent descent, List<Round> rounds, int[] kept) {
+  Needed(Descent descent, List<TestBlock> rounds, int[] kept) {
     int models = descent.parent().length;
     last = new int[models];
     first = new int[models];

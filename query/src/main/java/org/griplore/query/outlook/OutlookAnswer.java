@@ -58,7 +58,7 @@ final class OutlookAnswer {
   }
 
   private record Reckoned(
-      Measure measure, Exclusions left, List<Round> rounds, Optional<DisciplineOutlook> outlook) {}
+      Measure measure, Exclusions left, List<TestBlock> rounds, Optional<DisciplineOutlook> outlook) {}
 
   /** Reckons the disciplines, side by side. */
   void reckon(List<String> keys) {
@@ -69,7 +69,7 @@ final class OutlookAnswer {
             .map(
                 key -> {
                   DisciplineArms arms = DisciplineArms.of(evidence, key, filter);
-                  List<Round> rounds = TestBlocks.of(evidence, arms);
+                  List<TestBlock> rounds = TestBlocks.of(evidence, arms);
                   return new Reckoned(
                       arms.measure(),
                       arms.excluded(),
@@ -127,9 +127,9 @@ final class OutlookAnswer {
     rows.addAll(told);
   }
 
-  private static List<Integer> entriesOf(int model, List<Round> rounds) {
+  private static List<Integer> entriesOf(int model, List<TestBlock> rounds) {
     List<Integer> entries = new ArrayList<>();
-    for (Round round : rounds) {
+    for (TestBlock round : rounds) {
       for (int i = 0; i < round.models().length; i++) {
         if (round.models()[i] == model) {
           entries.add(round.entries()[i]);

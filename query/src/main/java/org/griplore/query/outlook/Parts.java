@@ -7,10 +7,10 @@ import org.griplore.query.statistics.DisjointSets;
 final class Parts {
   private Parts() {}
 
-  static boolean connected(List<Round> rounds, DisciplineOutlook outlook, Descent descent) {
+  static boolean connected(List<TestBlock> rounds, DisciplineOutlook outlook, Descent descent) {
     boolean[] tested = new boolean[descent.parent().length];
     DisjointSets chains = new DisjointSets(tested.length);
-    for (Round round : rounds) {
+    for (TestBlock round : rounds) {
       for (int model : round.models()) {
         tested[model] = true;
         chains.join(round.models()[0], model);

@@ -27,7 +27,7 @@ final class PastPredictions {
   private static final double SEARCH_WORK = 5e6;
 
   private final Descent descent;
-  private final List<Round> rounds;
+  private final List<TestBlock> rounds;
   private final Needed needed;
   private final double[] last;
   private final boolean[] tested;
@@ -37,7 +37,7 @@ final class PastPredictions {
   private VarianceComponents spreads;
   private LevelPosterior belief;
 
-  private PastPredictions(Descent descent, List<Round> rounds) {
+  private PastPredictions(Descent descent, List<TestBlock> rounds) {
     this.descent = descent;
     this.rounds = rounds;
     this.needed = new Needed(descent, rounds, new int[0]);
@@ -50,10 +50,10 @@ final class PastPredictions {
    *
    * @param all in the order of {@link TestBlocks}
    */
-  static Tally of(Descent descent, List<Round> all, Exclusions excluded) {
-    List<Round> dated = all.stream().filter(round -> round.first() != null).toList();
+  static Tally of(Descent descent, List<TestBlock> all, Exclusions excluded) {
+    List<TestBlock> dated = all.stream().filter(round -> round.first() != null).toList();
     excluded.add("tests without a date", all.size() - dated.size());
-    List<Round> newest = Affordable.newest(descent, dated, WORK);
+    List<TestBlock> newest = Affordable.newest(descent, dated, WORK);
     excluded.add("oldest tests of a large archive", dated.size() - newest.size());
     PastPredictions past = new PastPredictions(descent, newest);
     past.run(excluded);
@@ -61,10 +61,10 @@ final class PastPredictions {
   }
 
   private void run(Exclusions excluded) {
-    List<Round> byFirstDay = new ArrayList<>(rounds);
-    byFirstDay.sort(Comparator.comparing(Round::first).thenComparing(Round::test));
+    List<TestBlock> byFirstDay = new ArrayList<>(rounds);
+    byFirstDay.sort(Comparator.comparing(TestBlock::first).thenComparing(TestBlock::test));
     int taken = 0;
-    for (Round round : byFirstDay) {
+    for (TestBlock round : byFirstDay) {
       while (taken < rounds.size() && rounds.get(taken).last().isBefore(round.first())) {
         take(taken++);
       }
@@ -77,7 +77,7 @@ final class PastPredictions {
   }
 
   private void take(int number) {
-    Round round = rounds.get(number);
+    TestBlock round = rounds.get(number);
     contrasts += round.contrasts();
     double mean = round.mean();
     for (int i = 0; i < round.y().length; i++) {
@@ -116,7 +116,7 @@ final class PastPredictions {
     return true;
   }
 
-  private void predict(Round round, Exclusions excluded) {
+  private void predict(TestBlock round, Exclusions excluded) {
     int[] of = new int[round.models().length];
     double[] naive = new double[of.length];
     int size = 0;
@@ -137,7 +137,7 @@ final class PastPredictions {
     compare(round, Arrays.copyOf(of, size), Arrays.copyOf(naive, size));
   }
 
-  private void compare(Round round, int[] of, double[] last) {
+  private void compare(TestBlock round, int[] of, double[] last) {
     int[] models = Arrays.stream(of).map(i -> round.models()[i]).toArray();
     double[] variance =
         Arrays.stream(of).mapToDouble(i -> spreads.result(round.runs()[i])).toArray();

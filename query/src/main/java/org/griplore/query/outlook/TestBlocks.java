@@ -15,12 +15,12 @@ final class TestBlocks {
   private TestBlocks() {}
 
   /** Tests with two results or more; those without a date come last. */
-  static List<Round> of(Evidence evidence, DisciplineArms arms) {
+  static List<TestBlock> of(Evidence evidence, DisciplineArms arms) {
     Map<Integer, List<Integer>> byTest = new TreeMap<>();
     for (int arm = 0; arm < arms.size(); arm++) {
       byTest.computeIfAbsent(arms.test()[arm], t -> new ArrayList<>()).add(arm);
     }
-    List<Round> rounds = new ArrayList<>();
+    List<TestBlock> rounds = new ArrayList<>();
     byTest.forEach(
         (test, of) -> {
           if (of.size() > 1) {
@@ -28,12 +28,12 @@ final class TestBlocks {
           }
         });
     rounds.sort(
-        Comparator.comparing(Round::last, Comparator.nullsLast(Comparator.naturalOrder()))
-            .thenComparing(Round::test));
+        Comparator.comparing(TestBlock::last, Comparator.nullsLast(Comparator.naturalOrder()))
+            .thenComparing(TestBlock::test));
     return rounds;
   }
 
-  private static Round round(
+  private static TestBlock round(
       Evidence evidence, DisciplineArms arms, int test, List<Integer> ofTest) {
     int[] of = ofTest.stream().mapToInt(arm -> arm).toArray();
     int size = of.length;
@@ -51,7 +51,7 @@ final class TestBlocks {
       scatter[i] = variance > 0 && runs[i] > 1 ? variance : Double.NaN;
     }
     TestDate date = evidence.tests().get(test).details().date();
-    return new Round(
+    return new TestBlock(
         test,
         date == null ? null : date.firstDay(),
         date == null ? null : lastDay(date),

@@ -20,11 +20,11 @@ final class VarianceComponentsFit {
   private static final int MOST_SWEEPS = 8;
 
   private final Descent descent;
-  private final List<Round> rounds;
+  private final List<TestBlock> rounds;
   private final Needed needed;
   private final VarianceComponents yardstick;
 
-  private VarianceComponentsFit(Descent descent, List<Round> rounds, VarianceComponents yardstick) {
+  private VarianceComponentsFit(Descent descent, List<TestBlock> rounds, VarianceComponents yardstick) {
     this.descent = descent;
     this.rounds = rounds;
     this.needed = new Needed(descent, rounds, new int[0]);
@@ -37,20 +37,20 @@ final class VarianceComponentsFit {
    * @param start spreads of fewer tests to start from; null for none
    * @return null when no two results inside a test differ
    */
-  static VarianceComponents of(Descent descent, List<Round> rounds, VarianceComponents start) {
+  static VarianceComponents of(Descent descent, List<TestBlock> rounds, VarianceComponents start) {
     VarianceComponents yardstick = yardstick(descent, rounds);
     return yardstick.within() > 0 ? new VarianceComponentsFit(descent, rounds, yardstick).best(start) : null;
   }
 
   /** What needs no search: scatter of runs, and spread within test and season class. */
-  private static VarianceComponents yardstick(Descent descent, List<Round> rounds) {
+  private static VarianceComponents yardstick(Descent descent, List<TestBlock> rounds) {
     double squares = 0;
     double scatterDf = 0;
     double shares = 0;
     int told = 0;
     double[] within = new double[2];
     double[] mixed = new double[2];
-    for (Round round : rounds) {
+    for (TestBlock round : rounds) {
       for (int i = 0; i < round.y().length; i++) {
         if (!Double.isNaN(round.scatter()[i])) {
           squares += round.scatter()[i] * (round.runs()[i] - 1);
@@ -72,7 +72,7 @@ final class VarianceComponentsFit {
   }
 
   /** Adds squares around the mean of the models of a season class, and degrees of freedom. */
-  private static void add(double[] sums, Round round, Descent descent, int group) {
+  private static void add(double[] sums, TestBlock round, Descent descent, int group) {
     double sum = 0;
     double squares = 0;
     int count = 0;

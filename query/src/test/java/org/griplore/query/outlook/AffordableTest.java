@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 class AffordableTest {
   private static final int MODELS = 400;
   private static final Descent DESCENT = descent();
-  private static final List<Round> ROUNDS = rounds();
+  private static final List<TestBlock> ROUNDS = rounds();
 
   /** Every second model follows the one forty before it. */
   private static Descent descent() {
@@ -25,23 +25,23 @@ class AffordableTest {
   }
 
   /** Fifteen hundred tests of eight, any model at any time but the last ten, which never come. */
-  private static List<Round> rounds() {
+  private static List<TestBlock> rounds() {
     Random random = new Random(5);
     double[] level = random.doubles(MODELS, -1, 1).toArray();
     double[] unknown = new double[8];
     Arrays.fill(unknown, Double.NaN);
-    List<Round> rounds = new ArrayList<>();
+    List<TestBlock> rounds = new ArrayList<>();
     for (int t = 0; t < 1500; t++) {
       int[] models = random.ints(0, MODELS - 10).distinct().limit(8).toArray();
       double[] y =
           Arrays.stream(models).mapToDouble(m -> level[m] + random.nextGaussian()).toArray();
       LocalDate day = LocalDate.of(2000, 1, 1).plusDays(t);
-      rounds.add(new Round(t, day, day, models, new int[8], y, new int[8], unknown));
+      rounds.add(new TestBlock(t, day, day, models, new int[8], y, new int[8], unknown));
     }
     return rounds;
   }
 
-  private static double steps(List<Round> rounds) {
+  private static double steps(List<TestBlock> rounds) {
     int[] held = new Needed(DESCENT, rounds, new int[0]).held();
     double sum = 0;
     for (int r = 0; r < held.length; r++) {
@@ -58,12 +58,12 @@ class AffordableTest {
 
   @Test
   void aLargeArchiveGivesItsNewestTestsAndThoseOfTheField() {
-    List<Round> newest = Affordable.newest(DESCENT, ROUNDS, 1e8);
+    List<TestBlock> newest = Affordable.newest(DESCENT, ROUNDS, 1e8);
     assertThat(newest).hasSizeBetween(20, 500).endsWith(ROUNDS.get(ROUNDS.size() - 1));
     assertThat(steps(newest)).isLessThan(1.01e8);
 
     int[] field = {3, 117, MODELS - 1};
-    List<Round> about = Affordable.about(DESCENT, ROUNDS, field, 1e8);
+    List<TestBlock> about = Affordable.about(DESCENT, ROUNDS, field, 1e8);
     assertThat(about).isSortedAccordingTo((a, b) -> Integer.compare(a.test(), b.test()));
     assertThat(steps(about)).isLessThan(1.1e8);
     // the last never came: its predecessor stands for it

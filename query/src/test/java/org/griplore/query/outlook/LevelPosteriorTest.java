@@ -11,11 +11,11 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 class LevelPosteriorTest {
-  private static Round round(int[] models, double... y) {
+  private static TestBlock round(int[] models, double... y) {
     int k = models.length;
     double[] unknown = new double[k];
     Arrays.fill(unknown, Double.NaN);
-    return new Round(0, null, null, models, new int[k], y, new int[k], unknown);
+    return new TestBlock(0, null, null, models, new int[k], y, new int[k], unknown);
   }
 
   private static Descent unrelated(int models) {
@@ -48,9 +48,9 @@ class LevelPosteriorTest {
 
   private static final VarianceComponents SPREADS = new VarianceComponents(0.3, 1, 0.4, 0.2, 0.5, 1);
 
-  private static List<Round> drawn(long seed) {
+  private static List<TestBlock> drawn(long seed) {
     Random random = new Random(seed);
-    List<Round> rounds = new ArrayList<>();
+    List<TestBlock> rounds = new ArrayList<>();
     for (int r = 0; r < 12; r++) {
       List<Integer> all = new ArrayList<>();
       for (int model = 0; model < 12; model++) {
@@ -75,7 +75,7 @@ class LevelPosteriorTest {
   @Test
   void theOrderOfTestsChangesNothing() {
     int[] field = {0, 3, 7, 8};
-    List<Round> rounds = drawn(1);
+    List<TestBlock> rounds = drawn(1);
     LevelPosterior one = new LevelPosterior(LINES, SPREADS);
     double likelihood = rounds.stream().mapToDouble(one::take).sum();
     Collections.reverse(rounds);
@@ -87,7 +87,7 @@ class LevelPosteriorTest {
   @Test
   void forgettingWhatNoLaterTestNeedsChangesNothing() {
     int[] field = {3, 7};
-    List<Round> rounds = drawn(2);
+    List<TestBlock> rounds = drawn(2);
     LevelPosterior whole = new LevelPosterior(LINES, SPREADS);
     LevelPosterior lean = new LevelPosterior(LINES, SPREADS);
     Needed needed = new Needed(LINES, rounds, field);

@@ -25,7 +25,7 @@ class OutlookTruthTest {
           "wet-braking", "dry-braking", "rolling-resistance", "exterior-noise", "comfort", "price");
   private static final int ARCHIVES = 10;
 
-  private static List<Round> rounds(Evidence evidence, String discipline) {
+  private static List<TestBlock> rounds(Evidence evidence, String discipline) {
     Filter filter = new Filter(Choices.of("backtest", "", Filter.OPTIONS, Map.of()), evidence);
     return TestBlocks.of(evidence, DisciplineArms.of(evidence, discipline, filter.withoutMakers()));
   }
@@ -79,7 +79,7 @@ class OutlookTruthTest {
       for (long seed = 1; seed <= ARCHIVES; seed++) {
         Scenario scenario = Scenario.drawn(200 + seed).plain();
         Evidence evidence = SimulatedEvidence.of(scenario, seed);
-        List<Round> rounds = rounds(evidence, discipline);
+        List<TestBlock> rounds = rounds(evidence, discipline);
         Descent descent = Descent.of(evidence.models());
         LevelPosterior belief = new LevelPosterior(descent, VarianceComponentsFit.of(descent, rounds, null));
         rounds.forEach(belief::take);

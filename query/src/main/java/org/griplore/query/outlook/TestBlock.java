@@ -14,7 +14,7 @@ import java.time.LocalDate;
  * @param runs runs behind each; 0 when not stated
  * @param scatter variance of single runs of each; NaN when not stated
  */
-record Round(
+record TestBlock(
     int test,
     LocalDate first,
     LocalDate last,
