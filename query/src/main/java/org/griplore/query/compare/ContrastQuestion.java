@@ -32,7 +32,7 @@ public final class ContrastQuestion implements Question {
    * @param meetings the tests that held both, oldest first
    */
   public record ContrastRow(
-      String discipline, Difference difference, Double interplay, List<Meeting> meetings) {}
+      String discipline, Difference difference, Double interplay, List<HeadToHead> meetings) {}
 
   @Override
   public String kind() {
@@ -89,7 +89,7 @@ public final class ContrastQuestion implements Question {
               net.interplay().isPresent()
                   ? (Double) Math.sqrt(net.interplay().getAsDouble())
                   : null,
-              Meeting.of(evidence, net, models.get(0), models.get(1), citations)));
+              HeadToHead.of(evidence, net, models.get(0), models.get(1), citations)));
       net.entries().stream()
           .filter(e -> models.contains(evidence.entries().model()[e]))
           .forEach(citations::citeEntry);
@@ -185,6 +185,6 @@ public final class ContrastQuestion implements Question {
             .asDetail(),
         Column.<ContrastRow>number("logSe", "Log SE", Format.NUMBER, 4, r -> r.difference().logSe())
             .asDetail(),
-        Column.rows("meetings", "Tests with both", Meeting.COLUMNS, ContrastRow::meetings));
+        Column.rows("meetings", "Tests with both", HeadToHead.COLUMNS, ContrastRow::meetings));
   }
 }

@@ -62,7 +62,7 @@ class CompareQuestionsTest {
               "contrast", Map.of("model", List.of("A", "B"), "discipline", List.of("wet-braking")));
       ContrastQuestion.ContrastRow row = (ContrastQuestion.ContrastRow) answer.rows().get(0);
       assertThat(row.meetings()).hasSize(row.difference().directTests());
-      Meeting met = row.meetings().get(0);
+      HeadToHead met = row.meetings().get(0);
       assertThat(met.test()).isEqualTo("t1");
       assertThat(List.of(met.first(), met.second())).containsExactly(30.0, 33.0);
       // 33/30 in deceleration, by arithmetic

@@ -13,7 +13,7 @@ import org.griplore.query.browse.SourcesQuestion.SourceRow;
 import org.griplore.query.browse.TestsQuestion.TestRow;
 import org.griplore.query.compare.ContrastQuestion.ContrastRow;
 import org.griplore.query.compare.GenerationsQuestion.GenerationRow;
-import org.griplore.query.compare.Meeting;
+import org.griplore.query.compare.HeadToHead;
 import org.griplore.query.compare.StandingsByPlaces.PlacesRow;
 import org.griplore.query.compare.StandingsQuestion.StandingRow;
 import org.griplore.query.evidence.Filter;
@@ -70,10 +70,10 @@ final class Doors {
     if (row instanceof Placing placing && key.equals("place")) {
       return Addresses.result(placing.result());
     }
-    if (row instanceof Meeting met && key.equals("first")) {
+    if (row instanceof HeadToHead met && key.equals("first")) {
       return Addresses.result(met.firstResult());
     }
-    return row instanceof Meeting met && key.equals("second")
+    return row instanceof HeadToHead met && key.equals("second")
         ? Addresses.result(met.secondResult())
         : null;
   }

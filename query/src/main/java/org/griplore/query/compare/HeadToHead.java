@@ -23,7 +23,7 @@ import org.griplore.store.vocabulary.TestDate;
  * @param firstResult number of the first's stored result
  * @param secondResult number of the second's
  */
-public record Meeting(
+public record HeadToHead(
     String test,
     String date,
     double first,
@@ -34,23 +34,23 @@ public record Meeting(
     int source,
     long firstResult,
     long secondResult) {
-  static final List<Column<Meeting>> COLUMNS =
+  static final List<Column<HeadToHead>> COLUMNS =
       List.of(
-          Column.of("test", "Test", Format.TEST, Meeting::test),
-          Column.of("date", "Date", Format.DATE, Meeting::date),
-          Column.number("first", "First", Format.NUMBER, 2, Meeting::first),
-          Column.of("firstUnit", "in", Format.TEXT, Meeting::firstUnit),
-          Column.<Meeting>of("firstResult", "First's cell", Format.RESULT, Meeting::firstResult)
+          Column.of("test", "Test", Format.TEST, HeadToHead::test),
+          Column.of("date", "Date", Format.DATE, HeadToHead::date),
+          Column.number("first", "First", Format.NUMBER, 2, HeadToHead::first),
+          Column.of("firstUnit", "in", Format.TEXT, HeadToHead::firstUnit),
+          Column.<HeadToHead>of("firstResult", "First's cell", Format.RESULT, HeadToHead::firstResult)
               .asDetail(),
-          Column.number("second", "Second", Format.NUMBER, 2, Meeting::second),
-          Column.of("secondUnit", "in", Format.TEXT, Meeting::secondUnit),
-          Column.<Meeting>of("secondResult", "Second's cell", Format.RESULT, Meeting::secondResult)
+          Column.number("second", "Second", Format.NUMBER, 2, HeadToHead::second),
+          Column.of("secondUnit", "in", Format.TEXT, HeadToHead::secondUnit),
+          Column.<HeadToHead>of("secondResult", "Second's cell", Format.RESULT, HeadToHead::secondResult)
               .asDetail(),
-          Column.number("difference", "Difference", Format.DELTA, 1, Meeting::difference),
-          Column.of("source", "Source", Format.COUNT, Meeting::source));
+          Column.number("difference", "Difference", Format.DELTA, 1, HeadToHead::difference),
+          Column.of("source", "Source", Format.COUNT, HeadToHead::source));
 
   /** The tests that held both, oldest first. */
-  static List<Meeting> of(
+  static List<HeadToHead> of(
       Evidence evidence, Network network, int first, int second, Citations citations) {
     DisciplineArms arms = network.arms();
     Map<Integer, Integer> firstArm = new HashMap<>();
@@ -59,7 +59,7 @@ public record Meeting(
         firstArm.put(arms.test()[arm], arm);
       }
     }
-    List<Meeting> meetings = new ArrayList<>();
+    List<HeadToHead> meetings = new ArrayList<>();
     for (int arm = 0; arm < arms.size(); arm++) {
       Integer other = arms.model()[arm] == second ? firstArm.get(arms.test()[arm]) : null;
       if (other != null) {
@@ -68,19 +68,19 @@ public record Meeting(
     }
     meetings.sort(
         java.util.Comparator.comparing(
-                Meeting::date, java.util.Comparator.nullsLast(java.util.Comparator.naturalOrder()))
-            .thenComparing(Meeting::test));
+                HeadToHead::date, java.util.Comparator.nullsLast(java.util.Comparator.naturalOrder()))
+            .thenComparing(HeadToHead::test));
     return meetings;
   }
 
-  private static Meeting meeting(
+  private static HeadToHead meeting(
       Evidence evidence, Network network, int first, int second, Citations citations) {
     DisciplineArms arms = network.arms();
     var test = evidence.tests().get(arms.test()[first]);
     TestDate date = test.details().date();
     int firstRow = arms.result()[first];
     int secondRow = arms.result()[second];
-    return new Meeting(
+    return new HeadToHead(
         test.key(),
         date == null ? null : date.text(),
         evidence.results().value()[firstRow],
