@@ -80,7 +80,7 @@ public final class OriginQuestion implements Question {
               origin -> {
                 rows.addAll(rows(origin, desk.evidence()));
                 told.add(sentence(origin));
-                int at = Ladder.position(desk.evidence(), origin.result());
+                int at = Provenance.position(desk.evidence(), origin.result());
                 if (at >= 0) {
                   Labels.ofResult(desk, at).ifPresent(labels::add);
                 }
@@ -127,7 +127,7 @@ public final class OriginQuestion implements Question {
 
   private static List<OriginRow> rows(ResultOrigin origin, Evidence evidence) {
     List<OriginRow> rows = new ArrayList<>();
-    List<Rung> ladder = Ladder.of(origin, evidence);
+    List<Rung> ladder = Provenance.of(origin, evidence);
     add(rows, origin, "value", origin.value(), origin.unit(), origin.cells().value(), ladder);
     List<Rung> none = List.of();
     add(rows, origin, "spread", origin.spread(), origin.unit(), origin.cells().spread(), none);

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** From the text found to the difference, every figure before and after is told. */
-class LadderTest {
+class ProvenanceTest {
   @TempDir Path folder;
 
   private List<Rung> ladder(String discipline, Unit unit, double value, double other) {

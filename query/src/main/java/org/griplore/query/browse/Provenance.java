@@ -13,10 +13,10 @@ import org.griplore.store.vocabulary.Step;
  * difference to the best of its test. The way to the value is as it was kept when the source was
  * read; the difference is of today's evidence and is left out for a reading that was replaced.
  */
-final class Ladder {
+final class Provenance {
   private static final String AS_WRITTEN = "number as written";
 
-  private Ladder() {}
+  private Provenance() {}
 
   static List<Rung> of(ResultOrigin origin, Evidence evidence) {
     if (origin.value() == null) {
