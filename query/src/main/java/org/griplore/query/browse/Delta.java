@@ -34,23 +34,23 @@ record Delta(Double logDifference, double delta, String unit) {
    *
    * @param to what the other figure is, in words
    */
-  List<Rung> rungs(Discipline discipline, Unit unit, double value, double base, String to) {
+  List<ProvenanceStep> rungs(Discipline discipline, Unit unit, double value, double base, String to) {
     boolean less = discipline.directionOf(unit) == Direction.LOW;
     String symbol = unit.symbol();
-    String other = to + ", " + Rung.told(base) + " " + symbol;
+    String other = to + ", " + ProvenanceStep.told(base) + " " + symbol;
     if (logDifference == null) {
       String rule =
           "difference to "
               + other
               + (less ? ", turned as less is better" : "")
               + ": plus is better";
-      return List.of(Rung.of(rule, value, symbol, delta, symbol));
+      return List.of(ProvenanceStep.of(rule, value, symbol, delta, symbol));
     }
     String ratio = "natural logarithm of the ratio to " + other;
     String turned = less ? ", turned as less is better" : "";
     return List.of(
-        Rung.of(ratio + turned, value, symbol, logDifference, ""),
-        Rung.of(
+        ProvenanceStep.of(ratio + turned, value, symbol, logDifference, ""),
+        ProvenanceStep.of(
             "in per cent, 100 (e^x - 1), of " + of(unit, less) + ": plus is better",
             logDifference,
             "",

@@ -41,7 +41,7 @@ public final class OriginQuestion implements Question {
       String found,
       String rule,
       String sha256,
-      List<Rung> steps) {}
+      List<ProvenanceStep> steps) {}
 
   @Override
   public String kind() {
@@ -109,7 +109,7 @@ public final class OriginQuestion implements Question {
     String figure =
         origin.value() == null
             ? "place " + origin.place()
-            : Rung.told(origin.value()) + " " + origin.unit();
+            : ProvenanceStep.told(origin.value()) + " " + origin.unit();
     String written =
         origin.nameFound() == null || origin.nameFound().equals(origin.model())
             ? ""
@@ -127,9 +127,9 @@ public final class OriginQuestion implements Question {
 
   private static List<OriginRow> rows(ResultOrigin origin, Evidence evidence) {
     List<OriginRow> rows = new ArrayList<>();
-    List<Rung> ladder = Provenance.of(origin, evidence);
+    List<ProvenanceStep> ladder = Provenance.of(origin, evidence);
     add(rows, origin, "value", origin.value(), origin.unit(), origin.cells().value(), ladder);
-    List<Rung> none = List.of();
+    List<ProvenanceStep> none = List.of();
     add(rows, origin, "spread", origin.spread(), origin.unit(), origin.cells().spread(), none);
     add(rows, origin, "runs", origin.runs(), null, origin.cells().runs(), none);
     add(rows, origin, "place", origin.place(), null, origin.cells().place(), none);
@@ -143,7 +143,7 @@ public final class OriginQuestion implements Question {
       Object figure,
       String unit,
       Cell cell,
-      List<Rung> steps) {
+      List<ProvenanceStep> steps) {
     if (figure == null || cell == null) {
       return;
     }
@@ -175,6 +175,6 @@ public final class OriginQuestion implements Question {
         Column.of("found", "Text found", Format.TEXT, OriginRow::found),
         Column.of("rule", "Rule", Format.TEXT, OriginRow::rule),
         Column.<OriginRow>of("sha256", "SHA-256", Format.TEXT, OriginRow::sha256).asDetail(),
-        Column.rows("steps", "Steps", Rung.COLUMNS, OriginRow::steps));
+        Column.rows("steps", "Steps", ProvenanceStep.COLUMNS, OriginRow::steps));
   }
 }

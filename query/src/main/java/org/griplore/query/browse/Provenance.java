@@ -18,32 +18,32 @@ final class Provenance {
 
   private Provenance() {}
 
-  static List<Rung> of(ResultOrigin origin, Evidence evidence) {
+  static List<ProvenanceStep> of(ResultOrigin origin, Evidence evidence) {
     if (origin.value() == null) {
       return List.of();
     }
-    List<Rung> rungs = new ArrayList<>(kept(origin));
+    List<ProvenanceStep> rungs = new ArrayList<>(kept(origin));
     if (origin.revision().supersededBy() == null) {
       rungs.addAll(difference(origin.result(), evidence));
     }
     return rungs;
   }
 
-  private static List<Rung> kept(ResultOrigin origin) {
+  private static List<ProvenanceStep> kept(ResultOrigin origin) {
     if (origin.steps().isEmpty()) {
       String rule = origin.rule().isEmpty() ? AS_WRITTEN : origin.rule();
-      return List.of(Rung.read(rule, origin.cells().value(), origin.value(), origin.unit()));
+      return List.of(ProvenanceStep.read(rule, origin.cells().value(), origin.value(), origin.unit()));
     }
-    List<Rung> rungs = new ArrayList<>();
+    List<ProvenanceStep> rungs = new ArrayList<>();
     for (Step step : origin.steps()) {
-      Rung rung = Rung.of(step);
+      ProvenanceStep rung = ProvenanceStep.of(step);
       boolean fromCell = rungs.isEmpty() && step.cell() == null && origin.cells().value() != null;
       rungs.add(fromCell ? rung.from(origin.cells().value()) : rung);
     }
     return rungs;
   }
 
-  private static List<Rung> difference(long result, Evidence evidence) {
+  private static List<ProvenanceStep> difference(long result, Evidence evidence) {
     int at = position(evidence, result);
     if (at < 0) {
       return List.of();

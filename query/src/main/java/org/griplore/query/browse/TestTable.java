@@ -149,7 +149,7 @@ final class TestTable {
   }
 
   /** The way from a result's value to its difference; empty where there is none. */
-  List<Rung> rungs(int result) {
+  List<ProvenanceStep> rungs(int result) {
     String key = discipline(result);
     Delta delta = delta(result, key);
     if (delta == null) {

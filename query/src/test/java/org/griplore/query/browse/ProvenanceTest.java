@@ -17,7 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 class ProvenanceTest {
   @TempDir Path folder;
 
-  private List<Rung> ladder(String discipline, Unit unit, double value, double other) {
+  private List<ProvenanceStep> ladder(String discipline, Unit unit, double value, double other) {
     try (TestArchive archive = new TestArchive(folder)) {
       archive.add(
           TestArchive.told("t-1", "2021-06-14", SourceKind.OWN, "205/55 R16")
@@ -33,7 +33,7 @@ class ProvenanceTest {
 
   @Test
   void aDistanceBecomesARatioToTheBestAndPerCentOfGrip() {
-    List<Rung> rungs = ladder("wet-braking", Unit.METRE, 33, 30);
+    List<ProvenanceStep> rungs = ladder("wet-braking", Unit.METRE, 33, 30);
     assertThat(rungs).hasSize(3);
     assertThat(rungs.get(0).found()).isEqualTo("33.0");
     assertThat(rungs.get(0).after()).isEqualTo(33);
@@ -48,14 +48,14 @@ class ProvenanceTest {
 
   @Test
   void perCentOfTheBestIsARatioAndMarksAreTurned() {
-    List<Rung> share = ladder("wet-braking", Unit.PERCENT_OF_BEST, 96, 100);
+    List<ProvenanceStep> share = ladder("wet-braking", Unit.PERCENT_OF_BEST, 96, 100);
     assertThat(share.get(1).after()).isCloseTo(Math.log(0.96), within(1e-12));
     assertThat(share.get(2).after()).isCloseTo(-4, within(1e-9));
   }
 
   @Test
   void schoolMarksAndLevelsAreDifferencesAndNeverPerCent() {
-    List<Rung> marks = ladder("comfort", Unit.SCHOOL_MARK, 2.5, 1.5);
+    List<ProvenanceStep> marks = ladder("comfort", Unit.SCHOOL_MARK, 2.5, 1.5);
     assertThat(marks).hasSize(2);
     assertThat(marks.get(1).after()).isEqualTo(-1);
     assertThat(marks.get(1).rule()).contains("turned as less is better");
@@ -64,7 +64,7 @@ class ProvenanceTest {
 
   @Test
   void theBestItselfIsNothingBehind() {
-    List<Rung> rungs = ladder("exterior-noise", Unit.DECIBEL_A, 69, 71);
+    List<ProvenanceStep> rungs = ladder("exterior-noise", Unit.DECIBEL_A, 69, 71);
     assertThat(1 / rungs.get(1).after())
         .as("zero without a sign")
         .isEqualTo(Double.POSITIVE_INFINITY);

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.browse.OriginQuestion.OriginRow;
-import org.griplore.query.browse.Rung;
+import org.griplore.query.browse.ProvenanceStep;
 import org.griplore.query.question.QueryContext;
 
 /**
@@ -27,7 +27,7 @@ public record OriginView(List<Surroundings> surroundings, List<Ladder> ladders) 
    * @param place where what went in stands; null when that is the step before
    */
   public record Step(String rule, String before, String after, String label, String place) {
-    static Step of(Rung rung) {
+    static Step of(ProvenanceStep rung) {
       return new Step(
           rung.rule(),
           rung.found() != null && rung.before() == null
@@ -41,7 +41,7 @@ public record OriginView(List<Surroundings> surroundings, List<Ladder> ladders) 
     private static String figure(Double value, String unit) {
       return value == null
           ? ""
-          : (Rung.told(value).replace('-', '\u2212') + " " + Symbols.set(unit)).strip();
+          : (ProvenanceStep.told(value).replace('-', '\u2212') + " " + Symbols.set(unit)).strip();
     }
   }
 
@@ -66,7 +66,7 @@ public record OriginView(List<Surroundings> surroundings, List<Ladder> ladders) 
 
   private static String heading(OriginRow row) {
     return "How "
-        + Rung.told((Double) row.figure())
+        + ProvenanceStep.told((Double) row.figure())
         + " "
         + Symbols.set(row.unit())
         + " came about";

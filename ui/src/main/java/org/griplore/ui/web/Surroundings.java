@@ -13,7 +13,7 @@ import org.griplore.ingest.grid.Grid;
 import org.griplore.ingest.grid.GridCell;
 import org.griplore.ingest.grid.source.DocumentReader;
 import org.griplore.query.browse.OriginQuestion.OriginRow;
-import org.griplore.query.browse.Rung;
+import org.griplore.query.browse.ProvenanceStep;
 import org.griplore.store.archive.Original;
 import org.griplore.store.archive.OriginalFiles;
 import org.griplore.store.vocabulary.Refusal;
@@ -107,7 +107,7 @@ public record Surroundings(String heading, List<Head> columns, List<Row> rows, S
       around(rows, cell.row(), ROWS_AROUND);
       around(columns, cell.column(), known.size() > NARROW_SHEET ? COLUMNS_AROUND : known.last());
       cell.steps().stream()
-          .map(Rung::cell)
+          .map(ProvenanceStep::cell)
           .filter(at -> at != null)
           .forEach(at -> rows.add(at.row()));
     }
@@ -173,7 +173,7 @@ public record Surroundings(String heading, List<Head> columns, List<Row> rows, S
             cell ->
                 cell.row() == row && cell.column() == column
                     || cell.steps().stream()
-                        .map(Rung::cell)
+                        .map(ProvenanceStep::cell)
                         .anyMatch(at -> at != null && at.row() == row && at.column() == column));
   }
 }

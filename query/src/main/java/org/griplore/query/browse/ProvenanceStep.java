@@ -21,7 +21,7 @@ import org.griplore.store.vocabulary.Unit;
  * @param label how sure the rule is, or the figure's error; null when nothing must be said
  * @param cell where what went in stands; null when that is the rung before
  */
-public record Rung(
+public record ProvenanceStep(
     String rule,
     String found,
     Double before,
@@ -30,20 +30,20 @@ public record Rung(
     String afterUnit,
     String label,
     Cell cell) {
-  static final List<Column<Rung>> COLUMNS =
+  static final List<Column<ProvenanceStep>> COLUMNS =
       List.of(
-          Column.of("rule", "Rule", Format.TEXT, Rung::rule),
-          Column.of("found", "Text found", Format.TEXT, Rung::found),
-          Column.of("before", "Before", Format.TEXT, Rung::before),
-          Column.of("beforeUnit", "Unit before", Format.TEXT, Rung::beforeUnit),
-          Column.of("after", "After", Format.TEXT, Rung::after),
-          Column.of("afterUnit", "Unit after", Format.TEXT, Rung::afterUnit),
-          Column.of("label", "To be said", Format.TEXT, Rung::label),
-          Column.<Rung>of("sheet", "Sheet", Format.TEXT, rung -> at(rung, Cell::sheet)).asDetail(),
+          Column.of("rule", "Rule", Format.TEXT, ProvenanceStep::rule),
+          Column.of("found", "Text found", Format.TEXT, ProvenanceStep::found),
+          Column.of("before", "Before", Format.TEXT, ProvenanceStep::before),
+          Column.of("beforeUnit", "Unit before", Format.TEXT, ProvenanceStep::beforeUnit),
+          Column.of("after", "After", Format.TEXT, ProvenanceStep::after),
+          Column.of("afterUnit", "Unit after", Format.TEXT, ProvenanceStep::afterUnit),
+          Column.of("label", "To be said", Format.TEXT, ProvenanceStep::label),
+          Column.<ProvenanceStep>of("sheet", "Sheet", Format.TEXT, rung -> at(rung, Cell::sheet)).asDetail(),
           Column.of("row", "Row", Format.COUNT, rung -> at(rung, Cell::row)),
           Column.of("column", "Column", Format.COUNT, rung -> at(rung, Cell::column)));
 
-  private static <T> T at(Rung rung, java.util.function.Function<Cell, T> part) {
+  private static <T> T at(ProvenanceStep rung, java.util.function.Function<Cell, T> part) {
     return rung.cell == null ? null : part.apply(rung.cell);
   }
 
@@ -54,19 +54,19 @@ public record Rung(
   }
 
   /** From figure to figure. */
-  static Rung of(String rule, double before, String beforeUnit, double after, String afterUnit) {
-    return new Rung(rule, null, before, beforeUnit, after, afterUnit, null, null);
+  static ProvenanceStep of(String rule, double before, String beforeUnit, double after, String afterUnit) {
+    return new ProvenanceStep(rule, null, before, beforeUnit, after, afterUnit, null, null);
   }
 
   /** From the text of a cell to its figure. */
-  static Rung read(String rule, Cell cell, double after, String afterUnit) {
-    return new Rung(
+  static ProvenanceStep read(String rule, Cell cell, double after, String afterUnit) {
+    return new ProvenanceStep(
         rule, cell == null ? null : cell.found(), null, null, after, afterUnit, null, cell);
   }
 
   /** A step that was kept. */
-  static Rung of(Step step) {
-    return new Rung(
+  static ProvenanceStep of(Step step) {
+    return new ProvenanceStep(
         step.rule(),
         null,
         step.before(),
@@ -82,8 +82,8 @@ public record Rung(
   }
 
   /** The same rung with the text that went in. */
-  Rung from(Cell place) {
-    return new Rung(
+  ProvenanceStep from(Cell place) {
+    return new ProvenanceStep(
         rule,
         place.found(),
         before,
