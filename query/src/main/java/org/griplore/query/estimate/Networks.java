@@ -17,9 +17,9 @@ import org.griplore.query.network.VarianceMethod;
  * here, whatever filter led to the arms. Safe for many threads.
  */
 public final class Networks {
-  private final Kept<Key, NetworkFit> fits;
-  private final Kept<Asked, Optional<Network>> recent;
-  private final Kept<Asked, PlacesStanding> places;
+  private final SizedCache<Key, NetworkFit> fits;
+  private final SizedCache<Asked, Optional<Network>> recent;
+  private final SizedCache<Asked, PlacesStanding> places;
   private final AtomicLong fitted = new AtomicLong();
   private Evidence of;
 
@@ -39,10 +39,10 @@ public final class Networks {
   /** Keeps fits, and recent networks with theirs, in this many bytes. */
   Networks(long room) {
     this.places =
-        new Kept<>(room / 8, its -> 1024 + 64L * its.rows().size() + 24L * its.entries().size());
-    this.fits = new Kept<>(room / 2, fit -> bytes(fit.models(), fit.arms()));
+        new SizedCache<>(room / 8, its -> 1024 + 64L * its.rows().size() + 24L * its.entries().size());
+    this.fits = new SizedCache<>(room / 2, fit -> bytes(fit.models(), fit.arms()));
     this.recent =
-        new Kept<>(
+        new SizedCache<>(
             room / 2,
             network ->
                 1024 + network.map(its -> bytes(its.models(), its.arms().size())).orElse(0L));
@@ -84,7 +84,7 @@ public final class Networks {
   }
 
   /** What is at hand belongs to one evidence: another's positions mean something else. */
-  private synchronized <V> V known(Evidence evidence, Kept<Asked, V> kept, Asked asked) {
+  private synchronized <V> V known(Evidence evidence, SizedCache<Asked, V> kept, Asked asked) {
     if (of != evidence) {
       recent.clear();
       places.clear();
@@ -93,7 +93,7 @@ public final class Networks {
     return kept.get(asked);
   }
 
-  private synchronized <V> void keep(Evidence evidence, Kept<Asked, V> kept, Asked asked, V value) {
+  private synchronized <V> void keep(Evidence evidence, SizedCache<Asked, V> kept, Asked asked, V value) {
     if (of == evidence) {
       kept.put(asked, value);
     }

@@ -9,13 +9,13 @@ import java.util.function.ToLongFunction;
  * What was computed and may be asked for again, in so many bytes; the longest unused goes first.
  * Safe for many threads.
  */
-final class Kept<K, V> {
+final class SizedCache<K, V> {
   private final Map<K, V> kept = new LinkedHashMap<>(16, 0.75f, true);
   private final long room;
   private final ToLongFunction<V> bytes;
   private long taken;
 
-  Kept(long room, ToLongFunction<V> bytes) {
+  SizedCache(long room, ToLongFunction<V> bytes) {
     this.room = room;
     this.bytes = bytes;
   }
