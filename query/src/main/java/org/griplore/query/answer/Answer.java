@@ -19,7 +19,7 @@ import java.util.Map;
  * @param footnotes what figures refer to by number (may be empty)
  */
 public record Answer<R>(
-    Asked asked,
+    Inquiry asked,
     String summary,
     List<Column<R>> columns,
     List<R> rows,
@@ -41,7 +41,7 @@ public record Answer<R>(
 
   /** An answer without footnotes. */
   public Answer(
-      Asked asked,
+      Inquiry asked,
       String summary,
       List<Column<R>> columns,
       List<R> rows,
@@ -54,7 +54,7 @@ public record Answer<R>(
 
   /** An answer without figures about the rows as a whole. */
   public Answer(
-      Asked asked,
+      Inquiry asked,
       String summary,
       List<Column<R>> columns,
       List<R> rows,

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Exclusion;
 import org.griplore.query.answer.Format;
@@ -104,7 +104,7 @@ public final class CoverageQuestion implements Question {
     List<String> disciplines = counts.disciplines(all);
     String without = missing.isEmpty() ? "" : " never tested in " + String.join(" or ", missing);
     return new Answer<>(
-        new Asked(
+        new Inquiry(
             kind(),
             "What was tested of each model" + without + filter.words() + "?",
             choices.given()),

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.evidence.Exclusions;
@@ -58,7 +58,7 @@ public final class DecisionsQuestion implements Question {
       }
     }
     return new Answer<>(
-        new Asked(
+        new Inquiry(
             kind(),
             ever ? "What was ever decided on names?" : "What is decided on names?",
             choices.given()),

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.evidence.Exclusions;
@@ -72,7 +72,7 @@ public final class FindingsQuestion implements Question {
       }
     }
     return new Answer<>(
-        new Asked(kind(), "What was not understood, or assumed?", choices.given()),
+        new Inquiry(kind(), "What was not understood, or assumed?", choices.given()),
         rows.size() == 1 ? "One finding." : rows.size() + " findings.",
         columns(),
         rows,

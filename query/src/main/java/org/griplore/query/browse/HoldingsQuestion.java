@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.evidence.Evidence;
@@ -89,7 +89,7 @@ public final class HoldingsQuestion implements Question {
             "sources", desk.archive().sourceCount(),
             "findings", desk.archive().findingCount());
     return new Answer<>(
-        new Asked(kind(), "What does the archive hold?", choices.given()),
+        new Inquiry(kind(), "What does the archive hold?", choices.given()),
         summary(evidence, totals),
         columns(),
         rows,

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.option.Choices;
@@ -83,7 +83,7 @@ public final class LineageQuestion implements Question {
         TOPICS.stream().map(topic -> fact(topic, model, models, said, decisions)).toList();
     long known = facts.stream().filter(fact -> fact.value() != null).count();
     return new Answer<>(
-        new Asked(kind(), "What is known of the descent of " + model.name() + "?", choices.given()),
+        new Inquiry(kind(), "What is known of the descent of " + model.name() + "?", choices.given()),
         model.name() + ": " + known + " of " + facts.size() + " things are known.",
         columns(),
         facts,

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.evidence.Evidence;
@@ -89,7 +89,7 @@ public final class ModelsQuestion implements Question {
       }
     }
     return new Answer<>(
-        new Asked(
+        new Inquiry(
             kind(), "Which models does the archive know" + filter.words() + "?", choices.given()),
         "%d models, %d of them tested."
             .formatted(rows.size(), rows.stream().filter(row -> row.tests() > 0).count()),

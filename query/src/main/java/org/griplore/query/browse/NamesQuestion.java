@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.evidence.Exclusions;
@@ -60,7 +60,7 @@ public final class NamesQuestion implements Question {
     }
     long open = rows.stream().filter(NameRecord::open).count();
     return new Answer<>(
-        new Asked(kind(), "Which model does each name mean?", choices.given()),
+        new Inquiry(kind(), "Which model does each name mean?", choices.given()),
         (rows.size() == 1 ? "One name" : rows.size() + " names")
             + ", "
             + open

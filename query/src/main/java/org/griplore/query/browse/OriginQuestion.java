@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.evidence.Evidence;
@@ -94,7 +94,7 @@ public final class OriginQuestion implements Question {
     }
     labels.stream().map(LabelClaim::sentence).forEach(caveats::add);
     return new Answer<>(
-        new Asked(kind(), "Where does this figure come from?", choices.given()),
+        new Inquiry(kind(), "Where does this figure come from?", choices.given()),
         String.join(" ", told),
         columns(),
         rows,

@@ -3,7 +3,7 @@ package org.griplore.query.browse;
 import java.util.ArrayList;
 import java.util.List;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.evidence.Exclusions;
@@ -74,7 +74,7 @@ public final class ReadingQuestion implements Question {
     Exclusions excluded = new Exclusions();
     excluded.add("further figures", further);
     return new Answer<>(
-        new Asked(
+        new Inquiry(
             kind(),
             "What did reading %d of %s tell?".formatted(revision.number(), revision.name()),
             choices.given()),

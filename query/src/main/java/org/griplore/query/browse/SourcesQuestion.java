@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.evidence.Evidence;
@@ -79,7 +79,7 @@ public final class SourcesQuestion implements Question {
                         findings.getOrDefault(revision.id(), 0)))
             .toList();
     return new Answer<>(
-        new Asked(kind(), "Which files were added?", choices.given()),
+        new Inquiry(kind(), "Which files were added?", choices.given()),
         "%d files in %d readings."
             .formatted(rows.stream().filter(SourceRow::current).count(), rows.size()),
         columns(),

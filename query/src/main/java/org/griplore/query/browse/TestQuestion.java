@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.compare.CompareOptions;
@@ -81,7 +81,7 @@ public final class TestQuestion implements Question {
     }
     caveats.add(CommonOptions.RESULTS_HOLD);
     return new Answer<>(
-        new Asked(kind(), "What came out of test " + record.key() + "?", choices.given()),
+        new Inquiry(kind(), "What came out of test " + record.key() + "?", choices.given()),
         summary(record, rows, table.disciplines()),
         columns(evidence, table.disciplines(), table.unitOf()),
         rows,

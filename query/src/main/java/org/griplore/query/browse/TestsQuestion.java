@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.evidence.Citations;
@@ -94,7 +94,7 @@ public final class TestsQuestion implements Question {
                     " and ", models.stream().map(i -> evidence.models().get(i).name()).toList());
     String of = (discipline == null ? "" : " of " + discipline) + with + filter.words();
     return new Answer<>(
-        new Asked(kind(), "Which tests" + of + " does the archive hold?", choices.given()),
+        new Inquiry(kind(), "Which tests" + of + " does the archive hold?", choices.given()),
         "%d of the archive's %d tests%s."
             .formatted(rows.size(), evidence.tests().size(), of.isEmpty() ? "" : " are" + of),
         columns(),

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.answer.Wording;
@@ -97,7 +97,7 @@ public final class ContrastQuestion implements Question {
     String first = evidence.models().get(models.get(0)).name();
     String second = evidence.models().get(models.get(1)).name();
     return new Answer<>(
-        new Asked(
+        new Inquiry(
             kind(),
             "How does " + first + " compare with " + second + filter.words() + "?",
             choices.given()),

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.estimate.Difference;
@@ -125,7 +125,7 @@ public final class GenerationsQuestion implements Question {
     }
     String names = String.join(", ", choices.all("line"));
     return new Answer<>(
-        new Asked(
+        new Inquiry(
             kind(),
             "What did new generations of " + names + " gain" + filter.words() + "?",
             choices.given()),

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.answer.Wording;
@@ -62,7 +62,7 @@ public final class StandingsByPlaces {
 
   Answer<PlacesRow> answer() {
     String sentence = "How do models stand by places in " + discipline + filter.words() + "?";
-    Asked asked = new Asked("standings", sentence, choices.given());
+    Inquiry asked = new Inquiry("standings", sentence, choices.given());
     PlacesStanding standing;
     try {
       standing = desk.networks().byPlaces(evidence, discipline, filter);

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.answer.Missing;
@@ -88,8 +88,8 @@ public final class StandingsQuestion implements Question {
     Filter filter = new Filter(choices, evidence);
     Optional<Network> network =
         desk.networks().of(evidence, discipline, filter, CompareOptions.variance(choices));
-    Asked asked =
-        new Asked(
+    Inquiry asked =
+        new Inquiry(
             kind(), "How do models stand in " + discipline + filter.words() + "?", choices.given());
     if (network.isEmpty()) {
       return new Answer<>(

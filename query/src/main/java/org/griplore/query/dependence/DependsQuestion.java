@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Wording;
 import org.griplore.query.compare.CompareOptions;
 import org.griplore.query.estimate.DisciplineArms;
@@ -67,8 +67,8 @@ public final class DependsQuestion implements Question {
     arms.excluded().list().forEach(left -> excluded.add(left.reason(), left.count()));
     List<TestContrast> contrasts = TestContrast.of(evidence, arms, sides, excluded);
     String versus = sides.get(0).name() + " against " + sides.get(1).name() + " in " + discipline;
-    Asked asked =
-        new Asked(
+    Inquiry asked =
+        new Inquiry(
             kind(),
             "Does %s depend on %s%s?"
                 .formatted(

@@ -3,7 +3,7 @@ package org.griplore.query.log;
 import java.util.List;
 import java.util.Map;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Wording;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
@@ -65,7 +65,7 @@ public final class LogQuestion implements Question {
         .forEach(citations::cite);
     List<LogRow> rows = LogRows.of(reductions, runs);
     return new Answer<>(
-        new Asked(kind(), "What did the runs of test " + test.key() + " say?", choices.given()),
+        new Inquiry(kind(), "What did the runs of test " + test.key() + " say?", choices.given()),
         summary(test, rows, runs.size()),
         LogRow.COLUMNS,
         rows,

@@ -5,7 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Exclusion;
 import org.griplore.query.answer.Format;
@@ -56,7 +56,7 @@ public final class FindQuestion implements Question {
       further.add(new Exclusion("further notes that match; see --limit and --skip", (int) beyond));
     }
     return new Answer<>(
-        new Asked(kind(), "What do notes say on: " + text + "?", choices.given()),
+        new Inquiry(kind(), "What do notes say on: " + text + "?", choices.given()),
         summary(hits),
         columns(),
         hits.hits(),

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.option.Choices;
@@ -56,7 +56,7 @@ public final class TallyQuestion implements Question {
     rows.addAll(most("discipline", counts.disciplines()));
     counts.years().forEach((year, notes) -> rows.add(new TallyRow("year", year + "", notes)));
     return new Answer<>(
-        new Asked(kind(), "How are notes spread on: " + text + "?", choices.given()),
+        new Inquiry(kind(), "How are notes spread on: " + text + "?", choices.given()),
         counts.total() == 1 ? "One note matches." : counts.total() + " notes match.",
         columns(),
         rows,

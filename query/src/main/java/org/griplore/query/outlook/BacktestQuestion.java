@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.compare.CompareOptions;
@@ -106,7 +106,7 @@ public final class BacktestQuestion implements Question {
       rows.add(row(of));
     }
     return new Answer<>(
-        new Asked(
+        new Inquiry(
             kind(),
             "How well would tests have been predicted from those before them"
                 + (choices.has("discipline") ? ", in " + keys.get(0) : "")

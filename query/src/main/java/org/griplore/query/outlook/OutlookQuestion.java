@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.evidence.Evidence;
@@ -92,7 +92,7 @@ public final class OutlookQuestion implements Question {
     told.reckon(disciplines(choices, desk, comparable, weights.keySet()));
     told.total(weights);
     return new Answer<>(
-        new Asked(
+        new Inquiry(
             kind(),
             "What is to be expected of %d tyres in a new test%s%s?"
                 .formatted(asked.length, likeness.asked(), whole.words()),

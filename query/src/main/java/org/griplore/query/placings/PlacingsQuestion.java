@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.evidence.Citations;
@@ -81,7 +81,7 @@ public final class PlacingsQuestion implements Question {
     }
     List<String> names = models.stream().map(i -> evidence.models().get(i).name()).toList();
     return new Answer<>(
-        new Asked(kind(), sentence(choices, names, top, discipline, filter), choices.given()),
+        new Inquiry(kind(), sentence(choices, names, top, discipline, filter), choices.given()),
         summary(rows, names, choices, top, discipline),
         columns(top),
         rows,

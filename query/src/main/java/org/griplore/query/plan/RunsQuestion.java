@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.estimate.Measure;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
@@ -99,7 +99,7 @@ public final class RunsQuestion implements Question {
       }
     }
     return new Answer<>(
-        new Asked(kind(), sentence(discipline, measure, difference, filter), choices.given()),
+        new Inquiry(kind(), sentence(discipline, measure, difference, filter), choices.given()),
         summary(rows, discipline),
         RunsRow.columns(measure.shownUnit()),
         rows,

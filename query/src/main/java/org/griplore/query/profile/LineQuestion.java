@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Wording;
 import org.griplore.query.compare.CompareOptions;
 import org.griplore.query.evidence.Evidence;
@@ -65,7 +65,7 @@ public final class LineQuestion implements Question {
     }
     String names = String.join(", ", choices.all("line"));
     return new Answer<>(
-        new Asked(
+        new Inquiry(
             kind(),
             "How do the generations of " + names + " stand" + filter.words() + "?",
             choices.given()),

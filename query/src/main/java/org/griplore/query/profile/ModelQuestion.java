@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Wording;
 import org.griplore.query.compare.CompareOptions;
 import org.griplore.query.evidence.Evidence;
@@ -90,7 +90,7 @@ public final class ModelQuestion implements Question {
     String name = known.model();
     String in = choices.has("discipline") ? " in " + disciplines.get(0) : "";
     return new Answer<>(
-        new Asked(
+        new Inquiry(
             kind(), "What is on record of " + name + in + filter.words() + "?", choices.given()),
         summary(known, rows),
         ProfileColumns.of(false),

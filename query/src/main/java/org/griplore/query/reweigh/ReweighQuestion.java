@@ -10,7 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
 import org.griplore.query.evidence.Filter;
@@ -98,7 +98,7 @@ public final class ReweighQuestion implements Question {
             ? "each model"
             : named.stream().map(i -> evidence.models().get(i).name()).collect(joining(", "));
     return new Answer<>(
-        new Asked(
+        new Inquiry(
             kind(),
             "How often would %s have been among the first %d with %s%s?"
                 .formatted(who, top, words(choices, weights), filter.words()),

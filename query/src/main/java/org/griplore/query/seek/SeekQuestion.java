@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.answer.Wording;
@@ -104,7 +104,7 @@ public final class SeekQuestion implements Question {
             .collect(Collectors.toCollection(ArrayList::new));
     notes(desk, text, limit).forEach(hit -> rows.add(row(hit)));
     return new Answer<>(
-        new Asked(kind(), "Where is: " + text + "?", choices.given()),
+        new Inquiry(kind(), "Where is: " + text + "?", choices.given()),
         summary(rows),
         columns(),
         rows,

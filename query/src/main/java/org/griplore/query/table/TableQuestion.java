@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Footnote;
 import org.griplore.query.answer.Format;
@@ -99,7 +99,7 @@ public final class TableQuestion implements Question {
     }
     TableAnswer told = new TableAnswer(evidence, likeness, field, columns, weights, desk);
     return new Answer<>(
-        new Asked(
+        new Inquiry(
             kind(),
             "How do these tyres compare" + likeness.asked() + filter.words() + "?",
             choices.given()),

@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.compare.CompareOptions;
 import org.griplore.query.estimate.ModelStep;
 import org.griplore.query.estimate.Network;
@@ -75,8 +75,8 @@ public final class TradeoffQuestion implements Question {
     Evidence evidence = desk.evidence();
     Filter filter = new Filter(choices, evidence);
     VarianceMethod method = CompareOptions.variance(choices);
-    Asked asked =
-        new Asked(
+    Inquiry asked =
+        new Inquiry(
             kind(),
             "Is a gain in %s paid for in %s%s?"
                 .formatted(given.get(0), given.get(1), filter.words()),
@@ -111,7 +111,7 @@ public final class TradeoffQuestion implements Question {
     return told(asked, evidence, given, x.get(), y.get(), models, excluded);
   }
 
-  private static Answer<TradeoffRow> none(Asked asked, String sentence, Exclusions excluded) {
+  private static Answer<TradeoffRow> none(Inquiry asked, String sentence, Exclusions excluded) {
     return new Answer<>(
         asked,
         sentence,
@@ -123,7 +123,7 @@ public final class TradeoffQuestion implements Question {
   }
 
   private static Answer<TradeoffRow> told(
-      Asked asked,
+      Inquiry asked,
       Evidence evidence,
       List<String> disciplines,
       Network x,

@@ -6,7 +6,7 @@ import org.griplore.ingest.names.Candidate;
 import org.griplore.ingest.names.OpenName;
 import org.griplore.ingest.names.OpenNames;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.option.Choices;
@@ -41,7 +41,7 @@ public final class SettleQuestion implements Question {
     List<OpenName> names = OpenNames.of(desk.archive());
     long like = names.stream().filter(name -> !name.candidates().isEmpty()).count();
     return new Answer<>(
-        new Asked(kind(), "Which names are undecided?", choices.given()),
+        new Inquiry(kind(), "Which names are undecided?", choices.given()),
         summary(names.size(), like),
         columns(),
         names,

@@ -5,7 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Inquiry;
 
 /** Builds every address of the explorer: {@code /QUESTION?option=value}. */
 public final class Addresses {
@@ -17,22 +17,22 @@ public final class Addresses {
   private Addresses() {}
 
   /** The page of an answer, with the options as they were given. */
-  public static String page(Asked asked) {
+  public static String page(Inquiry asked) {
     return of(asked.kind(), "", asked.options());
   }
 
   /** The page of an answer with every row of its table. */
-  static String whole(Asked asked) {
+  static String whole(Inquiry asked) {
     return with(asked, ROWS, ALL);
   }
 
   /** The same answer in another form: {@code json}, {@code csv}, {@code md}. */
-  public static String form(Asked asked, String ending) {
+  public static String form(Inquiry asked, String ending) {
     return of(asked.kind(), "." + ending, asked.options());
   }
 
   /** The same question with one option given these values instead; none takes the option away. */
-  public static String with(Asked asked, String option, String... values) {
+  public static String with(Inquiry asked, String option, String... values) {
     return with(asked.kind(), asked.options(), option, values);
   }
 

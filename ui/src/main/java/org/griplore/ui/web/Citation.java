@@ -2,7 +2,7 @@ package org.griplore.ui.web;
 
 import java.time.ZoneOffset;
 import java.util.concurrent.atomic.AtomicReference;
-import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.store.archive.Archive;
 import org.griplore.store.archive.Revision;
 
@@ -19,7 +19,7 @@ final class Citation {
   private record State(long stamp, String words) {}
 
   /** The line; what narrows the question is in its sentence and in its address. */
-  String of(Asked asked) {
+  String of(Inquiry asked) {
     return "\u201c%s\u201d %s. %s".formatted(asked.sentence(), words(), Addresses.page(asked));
   }
 

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.table.ComparedFigure;
@@ -87,7 +87,7 @@ public record ComparisonView(List<Head> heads, List<Row> rows, String markdown, 
         heads, told, OutputFormat.MARKDOWN.text(answer, TerminalStyle.PLAIN), weighted);
   }
 
-  private static List<Cell> cells(Asked asked, Column<?> column, List<TableRow> rows) {
+  private static List<Cell> cells(Inquiry asked, Column<?> column, List<TableRow> rows) {
     List<ComparedFigure> figures =
         rows.stream().map(row -> row.figures().get(column.key())).toList();
     IntervalDrawing.Frame frame =
@@ -137,7 +137,7 @@ public record ComparisonView(List<Head> heads, List<Row> rows, String markdown, 
   }
 
   /** One result leads to its cell, a difference to the two tyres, all else to the tyre's tests. */
-  private static String address(Asked asked, String model, ComparedFigure figure) {
+  private static String address(Inquiry asked, String model, ComparedFigure figure) {
     if (figure.basis().equals("none")) {
       return null;
     }

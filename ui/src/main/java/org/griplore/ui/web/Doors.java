@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.browse.CoverageQuestion.CoverageRow;
 import org.griplore.query.browse.HoldingsQuestion.HoldingsRow;
 import org.griplore.query.browse.ModelsQuestion.ModelRow;
@@ -45,10 +45,10 @@ final class Doors {
   private static final Set<String> DIFFERENCES =
       Set.of("difference", "step", "se", "low", "high", "direct", "indirect", "disagreementP");
 
-  private final Asked asked;
+  private final Inquiry asked;
   private final Map<String, List<String>> filters;
 
-  private Doors(Asked asked) {
+  private Doors(Inquiry asked) {
     this.asked = asked;
     this.filters = filters(asked);
   }
@@ -79,7 +79,7 @@ final class Doors {
   }
 
   /** The filters of a question, as the next question takes them. */
-  static Map<String, List<String>> filters(Asked asked) {
+  static Map<String, List<String>> filters(Inquiry asked) {
     Map<String, List<String>> filters = new LinkedHashMap<>();
     for (Option option : Filter.OPTIONS) {
       if (asked.options().containsKey(option.name())) {

@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.griplore.query.Questions;
-import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.question.Question;
 
 /**
@@ -24,7 +24,7 @@ public final class Prose {
   public record Piece(String text, String address) {}
 
   /** A sentence of an answer; options named in it are added to those asked. */
-  public static List<Piece> of(String sentence, Asked asked) {
+  public static List<Piece> of(String sentence, Inquiry asked) {
     List<Piece> pieces = new ArrayList<>();
     String[] parts = Symbols.set(sentence).split("`", -1);
     for (int i = 0; i < parts.length; i++) {
@@ -38,7 +38,7 @@ public final class Prose {
     return pieces;
   }
 
-  private static Piece command(String words, Asked asked) {
+  private static Piece command(String words, Inquiry asked) {
     if (words.startsWith("--") && asked != null) {
       Map<String, List<String>> options = new LinkedHashMap<>(asked.options());
       Map<String, List<String>> named = named(words);

@@ -20,7 +20,7 @@ import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.ReadingOptions;
 import org.dhatim.fastexcel.reader.Row;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Asked;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Exclusion;
 import org.griplore.query.answer.Figure;
@@ -74,7 +74,7 @@ class RenderingsTest {
 
   private static Answer<Line> answer(String name) {
     return new Answer<>(
-        new Asked("table", "How do <tyres> compare?", Map.of("models", List.of(name))),
+        new Inquiry("table", "How do <tyres> compare?", Map.of("models", List.of(name))),
         "Two & more.",
         COLUMNS,
         List.of(

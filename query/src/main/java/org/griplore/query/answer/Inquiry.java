@@ -10,4 +10,4 @@ import java.util.Map;
  * @param sentence the question in words
  * @param options the options as given, by name; the same names in command line and address
  */
-public record Asked(String kind, String sentence, Map<String, List<String>> options) {}
+public record Inquiry(String kind, String sentence, Map<String, List<String>> options) {}
