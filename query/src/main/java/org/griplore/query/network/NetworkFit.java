@@ -54,7 +54,7 @@ public final class NetworkFit {
     this.testEffects = point.testEffects(effects);
   }
 
-  static NetworkFit known(Basis basis, InterplayEstimator.Estimate estimate, double[] effects) {
+  static NetworkFit known(Basis basis, HeterogeneityEstimator.Estimate estimate, double[] effects) {
     return new NetworkFit(
         basis,
         estimate.point(),

@@ -38,14 +38,14 @@ public final class NetworkFitter {
       return NetworkFit.lumped(basis, point);
     }
     double[] variance = filled(rows, options.typicalVariance());
-    InterplayEstimator.Estimate estimate =
-        new InterplayEstimator(laplacian, parts, variance, df).estimate(options.method());
+    HeterogeneityEstimator.Estimate estimate =
+        new HeterogeneityEstimator(laplacian, parts, variance, df).estimate(options.method());
     return NetworkFit.known(basis, estimate, effects(laplacian, variance, estimate));
   }
 
   /** Effects at the estimate, which may stand a last small step from the fitted point. */
   private static double[] effects(
-      Laplacian laplacian, double[] variance, InterplayEstimator.Estimate estimate) {
+      Laplacian laplacian, double[] variance, HeterogeneityEstimator.Estimate estimate) {
     if (estimate.interplay() == estimate.point().interplay || laplacian.size() < 500) {
       return estimate.point().effects;
     }

@@ -82,10 +82,10 @@ class LargePathTest {
   void aStochasticStartEndsAtTheSameRoot(long seed) {
     Setting s = Setting.of(GeneratedNetwork.of(60, 80, 5, Time.NONE, seed).arms());
     double[] v = s.rows.variance;
-    InterplayEstimator.Estimate exact =
-        new InterplayEstimator(s.laplacian, s.parts, v, s.df).estimate(VarianceMethod.REML);
-    InterplayEstimator.Estimate stochastic =
-        new InterplayEstimator(s.laplacian, s.parts, v, s.df, 0).estimate(VarianceMethod.REML);
+    HeterogeneityEstimator.Estimate exact =
+        new HeterogeneityEstimator(s.laplacian, s.parts, v, s.df).estimate(VarianceMethod.REML);
+    HeterogeneityEstimator.Estimate stochastic =
+        new HeterogeneityEstimator(s.laplacian, s.parts, v, s.df, 0).estimate(VarianceMethod.REML);
     assertThat(exact.interplay()).isPositive();
     assertThat(stochastic.interplay())
         .isCloseTo(exact.interplay(), within(1e-9 * exact.interplay()));
@@ -103,7 +103,7 @@ class LargePathTest {
     }
     Setting s = Setting.of(quiet.build(60, 40));
     assertThat(
-            new InterplayEstimator(s.laplacian, s.parts, s.rows.variance, s.df, 0)
+            new HeterogeneityEstimator(s.laplacian, s.parts, s.rows.variance, s.df, 0)
                 .estimate(VarianceMethod.REML)
                 .interplay())
         .isZero();

@@ -10,7 +10,7 @@ package org.griplore.query.network;
  * tr P)} in {@code u = log(t + typical variance)}. With equal arm variances g is a straight line of
  * slope -1 in u, so that the first step from the start lands close and secant steps finish.
  */
-final class InterplayEstimator {
+final class HeterogeneityEstimator {
   /** Above this work of a factor the start comes from {@link StochasticStart} instead of DL. */
   private static final double HEAVY = 5e7;
 
@@ -50,12 +50,12 @@ final class InterplayEstimator {
     }
   }
 
-  InterplayEstimator(Laplacian laplacian, Parts parts, double[] variance, int df) {
+  HeterogeneityEstimator(Laplacian laplacian, Parts parts, double[] variance, int df) {
     this(laplacian, parts, variance, df, HEAVY);
   }
 
   /** With another bound on the work of a factor above which the start is stochastic. */
-  InterplayEstimator(Laplacian laplacian, Parts parts, double[] variance, int df, double heavy) {
+  HeterogeneityEstimator(Laplacian laplacian, Parts parts, double[] variance, int df, double heavy) {
     this.laplacian = laplacian;
     this.parts = parts;
     this.heavy = heavy;
