@@ -6,7 +6,7 @@ package org.griplore.query.network;
 final class Centred {
   private Centred() {}
 
-  static double[] effects(ModelOrder order, Parts parts, double[] byPosition) {
+  static double[] effects(ModelOrder order, Components parts, double[] byPosition) {
     double[] mean = new double[parts.count()];
     for (int p = 0; p < byPosition.length; p++) {
       mean[parts.ofModel[order.modelAt[p]]] += byPosition[p];

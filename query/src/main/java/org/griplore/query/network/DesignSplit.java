@@ -50,7 +50,7 @@ public record DesignSplit(Heterogeneity within, Heterogeneity between) {
       v[k] = variance[arm];
     }
     TestRows own = new TestRows(new Arms(tests.size(), models, test, model, y, v));
-    Parts parts = new Parts(own, models);
+    Components parts = new Components(own, models);
     Laplacian laplacian = new Laplacian(own, ModelOrder.of(own, parts, models));
     return GlsPoint.at(laplacian, v, 0, false, false).quadratic;
   }

@@ -14,21 +14,21 @@ final class EffectCovariance {
   private final double[] rowSums;
 
   private final double[] partSums;
-  private final Parts parts;
+  private final Components parts;
 
   /**
    * @param held inverse already at hand, possibly only inside the envelope, or null
    * @param scale factor of every variance
    */
   EffectCovariance(
-      ModelOrder order, Parts parts, EnvelopeCholesky factor, SymmetricInverse held, double scale) {
+      ModelOrder order, Components parts, EnvelopeCholesky factor, SymmetricInverse held, double scale) {
     this(order, parts, factor, held, scale, WHOLE);
   }
 
   /** With another bound on the order up to which the whole inverse is kept. */
   EffectCovariance(
       ModelOrder order,
-      Parts parts,
+      Components parts,
       EnvelopeCholesky factor,
       SymmetricInverse held,
       double scale,

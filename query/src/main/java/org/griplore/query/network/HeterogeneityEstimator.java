@@ -29,7 +29,7 @@ final class HeterogeneityEstimator {
   private static final int MOST_STEPS = 80;
 
   private final Laplacian laplacian;
-  private final Parts parts;
+  private final Components parts;
   private final double[] variance;
   private final int df;
   private final double typical;
@@ -50,12 +50,12 @@ final class HeterogeneityEstimator {
     }
   }
 
-  HeterogeneityEstimator(Laplacian laplacian, Parts parts, double[] variance, int df) {
+  HeterogeneityEstimator(Laplacian laplacian, Components parts, double[] variance, int df) {
     this(laplacian, parts, variance, df, HEAVY);
   }
 
   /** With another bound on the work of a factor above which the start is stochastic. */
-  HeterogeneityEstimator(Laplacian laplacian, Parts parts, double[] variance, int df, double heavy) {
+  HeterogeneityEstimator(Laplacian laplacian, Components parts, double[] variance, int df, double heavy) {
     this.laplacian = laplacian;
     this.parts = parts;
     this.heavy = heavy;

@@ -38,7 +38,7 @@ final class ModelOrder {
     this.work = work;
   }
 
-  static ModelOrder of(TestRows rows, Parts parts, int models) {
+  static ModelOrder of(TestRows rows, Components parts, int models) {
     int[] tests = new int[models];
     double[] firstTest = new double[models];
     double[] middle = new double[models];
@@ -55,7 +55,7 @@ final class ModelOrder {
     java.util.Arrays.fill(ground, -1);
     for (int m = 0; m < models; m++) {
       int p = parts.ofModel[m];
-      if (p != Parts.NONE) {
+      if (p != Components.NONE) {
         middle[m] /= tests[m];
         if (ground[p] < 0 || tests[m] > tests[ground[p]]) {
           ground[p] = m;
@@ -85,7 +85,7 @@ final class ModelOrder {
   }
 
   /** Models as they are numbered, with nothing grounded: enough where no matrix is formed. */
-  static ModelOrder unordered(Parts parts) {
+  static ModelOrder unordered(Components parts) {
     int models = parts.ofModel.length;
     int[] modelAt = IntStream.range(0, models).filter(m -> parts.ofModel[m] >= 0).toArray();
     int[] position = new int[models];
@@ -100,7 +100,7 @@ final class ModelOrder {
 
   private static ModelOrder by(
       TestRows rows,
-      Parts parts,
+      Components parts,
       int[] members,
       int[] ground,
       double[] key,

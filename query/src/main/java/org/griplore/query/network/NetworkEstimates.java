@@ -10,11 +10,11 @@ import java.util.OptionalDouble;
 public final class NetworkEstimates {
   private static final double TOLERANCE = 1e-12;
 
-  private final Parts parts;
+  private final Components parts;
   private final ModelOrder order;
   private final double[] effects;
 
-  private NetworkEstimates(Parts parts, ModelOrder order, double[] effects) {
+  private NetworkEstimates(Components parts, ModelOrder order, double[] effects) {
     this.parts = parts;
     this.order = order;
     this.effects = effects;
@@ -28,7 +28,7 @@ public final class NetworkEstimates {
    */
   public static NetworkEstimates of(Arms arms, OptionalDouble typicalVariance) {
     TestRows rows = new TestRows(arms);
-    Parts parts = new Parts(rows, arms.models());
+    Components parts = new Components(rows, arms.models());
     ModelOrder order = ModelOrder.unordered(parts);
     Laplacian laplacian = new Laplacian(rows, order);
     double[] w = new double[rows.arms];
@@ -45,19 +45,19 @@ public final class NetworkEstimates {
   /** Part of a model, or empty when it was never tested against another. */
   public java.util.OptionalInt part(int model) {
     int part = parts.ofModel[model];
-    return part == Parts.NONE ? java.util.OptionalInt.empty() : java.util.OptionalInt.of(part);
+    return part == Components.NONE ? java.util.OptionalInt.empty() : java.util.OptionalInt.of(part);
   }
 
   /** Effect of a model less the mean effect of its part's models. */
   public OptionalDouble effect(int model) {
-    return parts.ofModel[model] == Parts.NONE
+    return parts.ofModel[model] == Components.NONE
         ? OptionalDouble.empty()
         : OptionalDouble.of(effects[order.position[model]]);
   }
 
   /** First model minus second; empty when no chain of tests connects them. */
   public OptionalDouble difference(int first, int second) {
-    return parts.ofModel[first] == Parts.NONE || parts.ofModel[first] != parts.ofModel[second]
+    return parts.ofModel[first] == Components.NONE || parts.ofModel[first] != parts.ofModel[second]
         ? OptionalDouble.empty()
         : OptionalDouble.of(effects[order.position[first]] - effects[order.position[second]]);
   }

@@ -17,7 +17,7 @@ public final class NetworkFit {
       Arms arms,
       FitOptions options,
       TestRows rows,
-      Parts parts,
+      Components parts,
       Laplacian laplacian,
       ArmsOfModel armsOfModel,
       ErrorKnowledge errors,
@@ -157,7 +157,7 @@ public final class NetworkFit {
   /** Part of a model; empty when it was never tested against another. */
   public OptionalInt part(int model) {
     int part = basis.parts.ofModel[model];
-    return part == Parts.NONE ? OptionalInt.empty() : OptionalInt.of(part);
+    return part == Components.NONE ? OptionalInt.empty() : OptionalInt.of(part);
   }
 
   /** Number of times the information matrix was factored. */
@@ -208,7 +208,7 @@ public final class NetworkFit {
     double value = 0;
     for (int k = 0; k < models.length; k++) {
       int part = basis.parts.ofModel[models[k]];
-      if (part == Parts.NONE) {
+      if (part == Components.NONE) {
         return Optional.empty();
       }
       positions[k] = position(models[k]);
@@ -279,7 +279,7 @@ public final class NetworkFit {
 
   /** Effect of a model less the mean effect of its part's models; empty for a model in no part. */
   public Optional<Estimate> effect(int model) {
-    if (basis.parts.ofModel[model] == Parts.NONE) {
+    if (basis.parts.ofModel[model] == Components.NONE) {
       return Optional.empty();
     }
     int p = position(model);
@@ -331,7 +331,7 @@ public final class NetworkFit {
 
   Optional<NotCompared> whyNot(int first, int second) {
     for (int model : new int[] {first, second}) {
-      if (basis.parts.ofModel[model] == Parts.NONE) {
+      if (basis.parts.ofModel[model] == Components.NONE) {
         return Optional.of(
             new NotCompared(
                 model,

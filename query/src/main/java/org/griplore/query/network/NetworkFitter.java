@@ -23,7 +23,7 @@ public final class NetworkFitter {
    */
   public static NetworkFit fit(Arms arms, FitOptions options) {
     TestRows rows = new TestRows(arms);
-    Parts parts = new Parts(rows, arms.models());
+    Components parts = new Components(rows, arms.models());
     ModelOrder order = ModelOrder.of(rows, parts, arms.models());
     Laplacian laplacian = new Laplacian(rows, order);
     int df = rows.arms - rows.tests - order.size() + parts.count();

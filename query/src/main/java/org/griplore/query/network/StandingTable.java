@@ -19,12 +19,12 @@ final class StandingTable {
   }
 
   List<ModelStanding> rows() {
-    Parts parts = fit.basis().parts();
+    Components parts = fit.basis().parts();
     ArmsOfModel arms = fit.basis().armsOfModel();
     double[] scores = scores();
     List<ModelStanding> rows = new ArrayList<>();
     for (int m = 0; m < parts.ofModel.length; m++) {
-      if (parts.ofModel[m] != Parts.NONE) {
+      if (parts.ofModel[m] != Components.NONE) {
         Estimate effect = fit.effect(m).orElseThrow();
         rows.add(
             new ModelStanding(
@@ -44,7 +44,7 @@ final class StandingTable {
 
   /** P-score by model; zero where a model is in no part. */
   private double[] scores() {
-    Parts parts = fit.basis().parts();
+    Components parts = fit.basis().parts();
     double[] scores = new double[parts.ofModel.length];
     for (int part = 0; part < parts.count(); part++) {
       int wanted = part;

@@ -18,13 +18,13 @@ final class StochasticStart {
   private static final double TOLERANCE = 1e-7;
 
   private final Laplacian laplacian;
-  private final Parts parts;
+  private final Components parts;
   private final double[] variance;
   private final double typical;
   private final double[][] signs;
   private double slope = -1;
 
-  StochasticStart(Laplacian laplacian, Parts parts, double[] variance, double typical) {
+  StochasticStart(Laplacian laplacian, Components parts, double[] variance, double typical) {
     this.laplacian = laplacian;
     this.parts = parts;
     this.variance = variance;

@@ -16,10 +16,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 class LargePathTest {
 
   /** A network whose order, envelope and blocks are all in play. */
-  private record Setting(TestRows rows, Parts parts, Laplacian laplacian, int df) {
+  private record Setting(TestRows rows, Components parts, Laplacian laplacian, int df) {
     static Setting of(Arms arms) {
       TestRows rows = new TestRows(arms);
-      Parts parts = new Parts(rows, arms.models());
+      Components parts = new Components(rows, arms.models());
       Laplacian laplacian = new Laplacian(rows, ModelOrder.of(rows, parts, arms.models()));
       int df = rows.arms - rows.tests - laplacian.size() + parts.count();
       return new Setting(rows, parts, laplacian, df);

@@ -3,11 +3,11 @@ package org.griplore.query.network;
 import org.griplore.query.statistics.DisjointSets;
 
 /**
- * Connected parts of the graph of models and tests. Parts are numbered by their smallest model;
+ * Connected parts of the graph of models and tests. Components are numbered by their smallest model;
  * models of different parts are never compared. A model that only stands alone in tests, or in
  * none, is in no part.
  */
-final class Parts {
+final class Components {
   static final int NONE = -1;
 
   /** Part of each model, {@link #NONE} where it has none. */
@@ -16,7 +16,7 @@ final class Parts {
   /** Number of models of each part. */
   final int[] size;
 
-  Parts(TestRows rows, int models) {
+  Components(TestRows rows, int models) {
     DisjointSets chains = new DisjointSets(models);
     boolean[] compared = new boolean[models];
     for (int t = 0; t < rows.tests; t++) {
