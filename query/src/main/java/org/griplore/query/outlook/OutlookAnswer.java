@@ -85,7 +85,7 @@ final class OutlookAnswer {
       }
       reckoned.left.list().forEach(left -> excluded.add(left.reason(), left.count()));
       outlooks.put(keys.get(d), reckoned.outlook.get());
-      apart |= !Parts.connected(reckoned.rounds, reckoned.outlook.get(), descent);
+      apart |= !FieldComponent.connected(reckoned.rounds, reckoned.outlook.get(), descent);
       add(keys.get(d), reckoned, seed + d);
     }
   }

@@ -4,8 +4,8 @@ import java.util.List;
 import org.griplore.query.statistics.DisjointSets;
 
 /** Whether chains of tests connect a field; a model stands for its nearest tested relative. */
-final class Parts {
-  private Parts() {}
+final class FieldComponent {
+  private FieldComponent() {}
 
   static boolean connected(List<TestBlock> rounds, DisciplineOutlook outlook, Descent descent) {
     boolean[] tested = new boolean[descent.parent().length];
