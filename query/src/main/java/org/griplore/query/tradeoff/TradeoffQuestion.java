@@ -95,7 +95,7 @@ public final class TradeoffQuestion implements Question {
     Stream.of(x.get(), y.get())
         .flatMap(network -> network.excluded().list().stream())
         .forEach(left -> excluded.add(left.reason(), left.count()));
-    int[] models = CommonPart.of(x.get(), y.get(), evidence.models().size(), excluded);
+    int[] models = CommonComponent.of(x.get(), y.get(), evidence.models().size(), excluded);
     if (models.length > MOST_MODELS) {
       throw new Refusal(
           "%d models are too many to set against each other; `--season`, `--segment` or `--from` leave fewer."

@@ -34,7 +34,7 @@ class TradeoffTruthTest {
       Networks networks = new Networks();
       Network x = networks.of(evidence, X, filter, VarianceMethod.REML).orElseThrow();
       Network y = networks.of(evidence, Y, filter, VarianceMethod.REML).orElseThrow();
-      int[] models = CommonPart.of(x, y, evidence.models().size(), new Exclusions());
+      int[] models = CommonComponent.of(x, y, evidence.models().size(), new Exclusions());
       return new Simulated(evidence, x, y, models);
     }
 

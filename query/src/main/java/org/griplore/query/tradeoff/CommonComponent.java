@@ -10,8 +10,8 @@ import org.griplore.query.estimate.Network;
 import org.griplore.query.evidence.Exclusions;
 
 /** Which models two networks can set against each other: the largest part that both connect. */
-final class CommonPart {
-  private CommonPart() {}
+final class CommonComponent {
+  private CommonComponent() {}
 
   /** A part of either network. */
   private record Parts(int x, int y) {}
