@@ -4,7 +4,7 @@ import java.util.Optional;
 import org.griplore.query.answer.Missing;
 import org.griplore.query.network.Compared;
 import org.griplore.query.network.Estimate;
-import org.griplore.query.network.Evidence;
+import org.griplore.query.network.EvidenceSplit;
 import org.griplore.query.statistics.Interval;
 
 /**
@@ -43,11 +43,11 @@ public record Difference(
 
   /** The difference of two models; empty when nothing connects them. */
   public static Optional<Difference> of(Network network, int first, int second) {
-    Optional<Evidence> told = network.evidence(first, second);
+    Optional<EvidenceSplit> told = network.evidence(first, second);
     if (told.isEmpty() || !(told.get().network() instanceof Compared compared)) {
       return Optional.empty();
     }
-    Evidence evidence = told.get();
+    EvidenceSplit evidence = told.get();
     Measure measure = network.measure();
     double difference = compared.difference();
     Double se = Missing.orNull(compared.se());

@@ -12,7 +12,7 @@ import org.griplore.query.evidence.Exclusions;
 import org.griplore.query.network.Arms;
 import org.griplore.query.network.Comparison;
 import org.griplore.query.network.Estimate;
-import org.griplore.query.network.Evidence;
+import org.griplore.query.network.EvidenceSplit;
 import org.griplore.query.network.ModelStanding;
 import org.griplore.query.network.NetworkFit;
 import org.griplore.query.network.NotCompared;
@@ -154,7 +154,7 @@ public final class Network {
   }
 
   /** Direct and indirect evidence on two models; empty when nothing connects them. */
-  public Optional<Evidence> evidence(int first, int second) {
+  public Optional<EvidenceSplit> evidence(int first, int second) {
     return compare(first, second) instanceof NotCompared
         ? Optional.empty()
         : Optional.of(fit.evidence(own(first), own(second)));

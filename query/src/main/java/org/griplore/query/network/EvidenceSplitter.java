@@ -14,16 +14,16 @@ final class EvidenceSplitter {
     this.fit = fit;
   }
 
-  Evidence split(int first, int second) {
+  EvidenceSplit split(int first, int second) {
     Comparison network = fit.compare(first, second);
     if (network instanceof Compared whole && first != second) {
       return split(first, second, whole);
     }
-    return new Evidence(
+    return new EvidenceSplit(
         network, 0, Optional.empty(), Optional.empty(), Optional.empty(), OptionalDouble.empty());
   }
 
-  private Evidence split(int first, int second, Compared whole) {
+  private EvidenceSplit split(int first, int second, Compared whole) {
     TestRows rows = fit.basis().rows();
     double[] w = fit.weights();
     double sum = 0;
@@ -49,7 +49,7 @@ final class EvidenceSplitter {
     double root = Math.sqrt(fit.scale());
     double vn = fit.covariance().unscaledDifference(fit.position(first), fit.position(second));
     if (tests == 0) {
-      return new Evidence(
+      return new EvidenceSplit(
           whole,
           0,
           Optional.empty(),
@@ -61,7 +61,7 @@ final class EvidenceSplitter {
     double share = Math.min(1, vn * precision);
     Estimate directEstimate = fit.estimate(direct, root / Math.sqrt(precision));
     if (1 - share < ALL) {
-      return new Evidence(
+      return new EvidenceSplit(
           whole,
           tests,
           Optional.of(directEstimate),
@@ -71,7 +71,7 @@ final class EvidenceSplitter {
     }
     double vi = 1 / (1 / vn - precision);
     double indirect = vi * (whole.difference() / vn - sum);
-    return new Evidence(
+    return new EvidenceSplit(
         whole,
         tests,
         Optional.of(directEstimate),

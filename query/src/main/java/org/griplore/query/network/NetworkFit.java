@@ -265,7 +265,7 @@ public final class NetworkFit {
   }
 
   /** Direct and indirect evidence on the difference of two models, first minus second. */
-  public Evidence evidence(int first, int second) {
+  public EvidenceSplit evidence(int first, int second) {
     return new EvidenceSplitter(this).split(first, second);
   }
 

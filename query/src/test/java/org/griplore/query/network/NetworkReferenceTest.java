@@ -99,7 +99,7 @@ class NetworkReferenceTest {
         if (!c.has("direct.TE." + key, DRUGS[a], DRUGS[b])) {
           continue;
         }
-        Evidence e = fit.evidence(a, b);
+        EvidenceSplit e = fit.evidence(a, b);
         check(c, e.direct().orElseThrow(), "direct.TE." + key, "direct.seTE." + key, a, b);
         direct++;
         if (c.has("indirect.TE." + key, DRUGS[a], DRUGS[b])) {
@@ -177,7 +177,7 @@ class NetworkReferenceTest {
         archive.check(c, wls, "wls", a, b, 1e-8);
         archive.check(c, dl, "dl", a, b, 1e-8);
         archive.check(c, reml, "reml", a, b, 1e-6);
-        Evidence common = wls.evidence(archive.model(a), archive.model(b));
+        EvidenceSplit common = wls.evidence(archive.model(a), archive.model(b));
         c.check(common.directTests(), "shared.tests", a, b, 0);
         archive.checkSplit(c, common, "common", a, b);
         archive.checkSplit(c, dl.evidence(archive.model(a), archive.model(b)), "random", a, b);
@@ -263,7 +263,7 @@ class NetworkReferenceTest {
       c.check(compared.se().orElseThrow(), key + ".se", a, b, relative);
     }
 
-    void checkSplit(ReferenceCase c, Evidence e, String key, String a, String b) {
+    void checkSplit(ReferenceCase c, EvidenceSplit e, String key, String a, String b) {
       if (c.has("split.direct.diff." + key, a, b)) {
         Estimate direct = e.direct().orElseThrow();
         c.check(direct.value(), "split.direct.diff." + key, a, b, 1e-8);

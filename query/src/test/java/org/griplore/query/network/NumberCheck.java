@@ -29,7 +29,7 @@ final class NumberCheck {
     }
   }
 
-  static void evidence(Evidence e) {
+  static void evidence(EvidenceSplit e) {
     comparison(e.network());
     e.direct().ifPresent(NumberCheck::estimate);
     e.indirect().ifPresent(NumberCheck::estimate);

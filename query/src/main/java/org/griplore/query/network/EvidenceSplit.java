@@ -19,7 +19,7 @@ import java.util.OptionalDouble;
  * @param directShare share of direct evidence, Vn / Vd, 0 to 1; empty when the two models cannot be
  *     compared
  */
-public record Evidence(
+public record EvidenceSplit(
     Comparison network,
     int directTests,
     Optional<Estimate> direct,
