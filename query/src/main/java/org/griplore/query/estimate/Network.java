@@ -10,7 +10,7 @@ import java.util.Set;
 import java.util.function.IntPredicate;
 import org.griplore.query.evidence.Exclusions;
 import org.griplore.query.network.Arms;
-import org.griplore.query.network.Comparison;
+import org.griplore.query.network.ModelComparison;
 import org.griplore.query.network.Estimate;
 import org.griplore.query.network.EvidenceSplit;
 import org.griplore.query.network.ModelStanding;
@@ -141,13 +141,13 @@ public final class Network {
   }
 
   /** The difference of two models, first minus second. */
-  public Comparison compare(int first, int second) {
+  public ModelComparison compare(int first, int second) {
     for (int model : new int[] {first, second}) {
       if (own(model) < 0) {
         return new NotCompared(model, NotCompared.Reason.NOT_TESTED);
       }
     }
-    Comparison told = fit.compare(own(first), own(second));
+    ModelComparison told = fit.compare(own(first), own(second));
     return told instanceof NotCompared not
         ? new NotCompared(models[not.model()], not.reason())
         : told;

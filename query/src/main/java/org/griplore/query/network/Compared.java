@@ -16,7 +16,7 @@ import org.griplore.query.statistics.Tails;
  * @param predictionDf degrees of freedom of its t interval; present with predictionSd
  */
 public record Compared(Estimate estimate, OptionalDouble predictionSd, OptionalInt predictionDf)
-    implements Comparison {
+    implements ModelComparison {
 
   /** First model minus second. */
   public double difference() {

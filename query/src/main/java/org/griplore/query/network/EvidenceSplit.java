@@ -20,7 +20,7 @@ import java.util.OptionalDouble;
  *     compared
  */
 public record EvidenceSplit(
-    Comparison network,
+    ModelComparison network,
     int directTests,
     Optional<Estimate> direct,
     Optional<Estimate> indirect,

@@ -15,7 +15,7 @@ final class EvidenceSplitter {
   }
 
   EvidenceSplit split(int first, int second) {
-    Comparison network = fit.compare(first, second);
+    ModelComparison network = fit.compare(first, second);
     if (network instanceof Compared whole && first != second) {
       return split(first, second, whole);
     }

@@ -171,7 +171,7 @@ public final class NetworkFit {
    * @param first number of a model
    * @param second number of a model
    */
-  public Comparison compare(int first, int second) {
+  public ModelComparison compare(int first, int second) {
     Optional<NotCompared> missing = whyNot(first, second);
     if (missing.isPresent()) {
       return missing.get();

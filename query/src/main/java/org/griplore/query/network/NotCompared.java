@@ -6,7 +6,7 @@ package org.griplore.query.network;
  * @param model the model that is missing, or the first of the two when both stand in parts
  * @param reason why there is no comparison
  */
-public record NotCompared(int model, Reason reason) implements Comparison {
+public record NotCompared(int model, Reason reason) implements ModelComparison {
 
   /** Why two models cannot be compared. */
   public enum Reason {

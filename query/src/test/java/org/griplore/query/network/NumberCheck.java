@@ -21,7 +21,7 @@ final class NumberCheck {
     e.interval(0.9).ifPresent(NumberCheck::interval);
   }
 
-  static void comparison(Comparison comparison) {
+  static void comparison(ModelComparison comparison) {
     if (comparison instanceof Compared c) {
       estimate(c.estimate());
       number(c.predictionSd());
