@@ -2,7 +2,7 @@ package org.griplore.query.estimate;
 
 import java.util.Optional;
 import org.griplore.query.answer.Missing;
-import org.griplore.query.network.Compared;
+import org.griplore.query.network.EstimatedComparison;
 import org.griplore.query.network.Estimate;
 import org.griplore.query.network.EvidenceSplit;
 import org.griplore.query.statistics.Interval;
@@ -44,7 +44,7 @@ public record Difference(
   /** The difference of two models; empty when nothing connects them. */
   public static Optional<Difference> of(Network network, int first, int second) {
     Optional<EvidenceSplit> told = network.evidence(first, second);
-    if (told.isEmpty() || !(told.get().network() instanceof Compared compared)) {
+    if (told.isEmpty() || !(told.get().network() instanceof EstimatedComparison compared)) {
       return Optional.empty();
     }
     EvidenceSplit evidence = told.get();

@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import org.griplore.query.network.Compared;
+import org.griplore.query.network.EstimatedComparison;
 import org.griplore.query.statistics.StepDistribution;
 import org.griplore.query.statistics.StepPace;
 import org.griplore.store.archive.ModelRecord;
@@ -26,16 +26,16 @@ public final class StepsOfArchive {
   /** The steps that the network can estimate with a standard error. */
   static StepsOfArchive of(Network network, List<ModelRecord> models) {
     List<ModelStep> estimated = new ArrayList<>();
-    List<Compared> found = new ArrayList<>();
+    List<EstimatedComparison> found = new ArrayList<>();
     for (ModelStep step : ModelStep.all(models)) {
-      if (network.compare(step.newer(), step.older()) instanceof Compared compared
+      if (network.compare(step.newer(), step.older()) instanceof EstimatedComparison compared
           && compared.se().isPresent()
           && compared.se().getAsDouble() > 0) {
         estimated.add(step);
         found.add(compared);
       }
     }
-    double[] differences = found.stream().mapToDouble(Compared::difference).toArray();
+    double[] differences = found.stream().mapToDouble(EstimatedComparison::difference).toArray();
     double[] ses = found.stream().mapToDouble(c -> c.se().getAsDouble()).toArray();
     return new StepsOfArchive(estimated, differences, ses, models);
   }

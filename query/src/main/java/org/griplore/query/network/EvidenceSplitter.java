@@ -16,14 +16,14 @@ final class EvidenceSplitter {
 
   EvidenceSplit split(int first, int second) {
     ModelComparison network = fit.compare(first, second);
-    if (network instanceof Compared whole && first != second) {
+    if (network instanceof EstimatedComparison whole && first != second) {
       return split(first, second, whole);
     }
     return new EvidenceSplit(
         network, 0, Optional.empty(), Optional.empty(), Optional.empty(), OptionalDouble.empty());
   }
 
-  private EvidenceSplit split(int first, int second, Compared whole) {
+  private EvidenceSplit split(int first, int second, EstimatedComparison whole) {
     TestRows rows = fit.basis().rows();
     double[] w = fit.weights();
     double sum = 0;

@@ -182,16 +182,16 @@ public final class NetworkFit {
     return compared(estimate);
   }
 
-  private Compared compared(Estimate estimate) {
+  private EstimatedComparison compared(Estimate estimate) {
     boolean lump = basis.errors == ErrorKnowledge.UNKNOWN;
     int df = lump ? basis.df : basis.options.predictionRule().degrees(basis.df);
     boolean told = lump || basis.options.method() != VarianceMethod.NONE;
     if (!told || df < 1 || estimate.se().isEmpty()) {
-      return new Compared(estimate, OptionalDouble.empty(), OptionalInt.empty());
+      return new EstimatedComparison(estimate, OptionalDouble.empty(), OptionalInt.empty());
     }
     double se = estimate.se().getAsDouble();
     double variance = se * se + 2 * (lump ? scale : interplay);
-    return new Compared(estimate, OptionalDouble.of(Math.sqrt(variance)), OptionalInt.of(df));
+    return new EstimatedComparison(estimate, OptionalDouble.of(Math.sqrt(variance)), OptionalInt.of(df));
   }
 
   /**

@@ -13,7 +13,7 @@ import org.griplore.query.estimate.Measure;
 import org.griplore.query.estimate.Network;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Likeness;
-import org.griplore.query.network.Compared;
+import org.griplore.query.network.EstimatedComparison;
 import org.griplore.query.network.Estimate;
 import org.griplore.query.ranking.Places;
 import org.griplore.query.statistics.Interval;
@@ -250,14 +250,14 @@ final class DisciplineColumn {
     if (toMean
         || difference.isEmpty()
         || difference.get().se().isEmpty()
-        || !(all.compare(models.get(row), models.get(reference)) instanceof Compared compared)
+        || !(all.compare(models.get(row), models.get(reference)) instanceof EstimatedComparison compared)
         || compared.predictionSd().isEmpty()) {
       return Optional.empty();
     }
     double more =
         square(compared.predictionSd().getAsDouble()) - square(compared.se().orElseThrow());
     double sd = Math.sqrt(square(difference.get().se().getAsDouble()) + more);
-    return new Compared(difference.get(), OptionalDouble.of(sd), compared.predictionDf())
+    return new EstimatedComparison(difference.get(), OptionalDouble.of(sd), compared.predictionDf())
         .prediction(Difference.LEVEL);
   }
 

@@ -4,7 +4,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.griplore.query.estimate.Difference;
 import org.griplore.query.estimate.Network;
-import org.griplore.query.network.Compared;
+import org.griplore.query.network.EstimatedComparison;
 import org.griplore.query.statistics.Interval;
 import org.griplore.query.statistics.Tails;
 
@@ -35,7 +35,7 @@ record Axis(double[] effect, double[] variance, double spreadError, OptionalInt 
     double all = 0;
     for (int i = 0; i < n; i++) {
       for (int j = 0; j < i; j++) {
-        Compared pair = (Compared) network.compare(models[i], models[j]);
+        EstimatedComparison pair = (EstimatedComparison) network.compare(models[i], models[j]);
         df = pair.estimate().df();
         if (j == 0) {
           effect[i] = pair.difference();

@@ -3,7 +3,7 @@ package org.griplore.query.tradeoff;
 import java.util.List;
 import org.griplore.query.estimate.ModelStep;
 import org.griplore.query.estimate.Network;
-import org.griplore.query.network.Compared;
+import org.griplore.query.network.EstimatedComparison;
 
 /**
  * Steps from one generation to the next in one discipline, on its scale.
@@ -14,12 +14,12 @@ import org.griplore.query.network.Compared;
  * @param shared mean error covariance of two different steps: those that share a model have errors
  *     in common, and so have those that share tests
  */
-record StepAxis(double[] step, List<Compared> compared, double[] variance, double shared) {
+record StepAxis(double[] step, List<EstimatedComparison> compared, double[] variance, double shared) {
 
   static StepAxis of(Network network, List<ModelStep> steps) {
-    List<Compared> compared =
-        steps.stream().map(s -> (Compared) network.compare(s.newer(), s.older())).toList();
-    double[] step = compared.stream().mapToDouble(Compared::difference).toArray();
+    List<EstimatedComparison> compared =
+        steps.stream().map(s -> (EstimatedComparison) network.compare(s.newer(), s.older())).toList();
+    double[] step = compared.stream().mapToDouble(EstimatedComparison::difference).toArray();
     if (compared.stream().anyMatch(c -> c.se().isEmpty())) {
       return new StepAxis(step, compared, null, 0);
     }
@@ -47,6 +47,6 @@ record StepAxis(double[] step, List<Compared> compared, double[] variance, doubl
   private static double d(Network network, int first, int second) {
     return first == second
         ? 0
-        : Math.pow(((Compared) network.compare(first, second)).se().getAsDouble(), 2);
+        : Math.pow(((EstimatedComparison) network.compare(first, second)).se().getAsDouble(), 2);
   }
 }

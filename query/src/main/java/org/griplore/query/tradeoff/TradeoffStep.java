@@ -6,7 +6,7 @@ import org.griplore.query.estimate.Measure;
 import org.griplore.query.estimate.ModelStep;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Names;
-import org.griplore.query.network.Compared;
+import org.griplore.query.network.EstimatedComparison;
 import org.griplore.query.statistics.Interval;
 
 /**
@@ -31,7 +31,7 @@ public record TradeoffStep(
     Boolean improvedBoth) {
   /** A step as both networks compare its models. */
   static TradeoffStep of(
-      Evidence evidence, ModelStep step, Measure x, Compared dx, Measure y, Compared dy) {
+      Evidence evidence, ModelStep step, Measure x, EstimatedComparison dx, Measure y, EstimatedComparison dy) {
     Optional<Interval> inX = dx.interval(Difference.LEVEL);
     Optional<Interval> inY = dy.interval(Difference.LEVEL);
     Double xLow = x.shownLow(inX);

@@ -10,7 +10,7 @@ import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
 import org.ejml.interfaces.linsol.LinearSolverDense;
 import org.griplore.query.bench.GeneratedNetwork.Time;
-import org.griplore.query.network.Compared;
+import org.griplore.query.network.EstimatedComparison;
 import org.griplore.query.network.FitOptions;
 import org.griplore.query.network.NetworkEstimates;
 import org.griplore.query.network.NetworkFit;
@@ -60,7 +60,7 @@ public final class NetworkBench {
     double sum = fit.standings().size();
     for (int a = 0; a < 49; a++) {
       for (int b = 0; b < a; b++) {
-        if (fit.compare(a, b) instanceof Compared c) {
+        if (fit.compare(a, b) instanceof EstimatedComparison c) {
           sum += c.difference() + c.se().orElseThrow();
         }
       }
@@ -107,7 +107,7 @@ public final class NetworkBench {
             () -> {
               for (int k = 0; k < 10_000; k++) {
                 if (fit.compare(random.nextInt(2_000), random.nextInt(2_000))
-                    instanceof Compared c) {
+                    instanceof EstimatedComparison c) {
                   each[0] += c.se().orElseThrow();
                 }
               }

@@ -9,7 +9,7 @@ import org.griplore.query.SimulatedEvidence;
 import org.griplore.query.TestArchive;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Filter;
-import org.griplore.query.network.Compared;
+import org.griplore.query.network.EstimatedComparison;
 import org.griplore.query.network.VarianceMethod;
 import org.griplore.query.option.Choices;
 import org.griplore.query.statistics.Interval;
@@ -86,7 +86,7 @@ class NetworksTest {
             networks.of(evidence, discipline, filter, VarianceMethod.REML).orElseThrow();
         for (ModelStep step : ModelStep.all(evidence.models())) {
           var compared = network.compare(step.newer(), step.older());
-          if (compared instanceof Compared difference && difference.interval(0.95).isPresent()) {
+          if (compared instanceof EstimatedComparison difference && difference.interval(0.95).isPresent()) {
             Interval interval = difference.interval(0.95).get();
             TrueStep truth =
                 scenario.step(

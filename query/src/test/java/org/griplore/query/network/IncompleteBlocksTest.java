@@ -57,7 +57,7 @@ class IncompleteBlocksTest {
     int pairs = 0;
     for (int a = 0; a < names.size(); a++) {
       for (int b = a + 1; b < names.size(); b++) {
-        double se = ((Compared) fit.compare(a, b)).se().orElseThrow();
+        double se = ((EstimatedComparison) fit.compare(a, b)).se().orElseThrow();
         c.check(se, analysis + ".sed", names.get(a), names.get(b), 1e-8);
         sum += se;
         squares += se * se;
@@ -68,7 +68,7 @@ class IncompleteBlocksTest {
     c.check(sum / pairs, analysis + ".mean.sed", "", "", 1e-8);
     c.check(squares / pairs, analysis + ".mean.var.diff", "", "", 1e-8);
     for (int b = 1; b < names.size(); b++) {
-      Compared compared = (Compared) fit.compare(b, 0);
+      EstimatedComparison compared = (EstimatedComparison) fit.compare(b, 0);
       c.check(compared.difference(), analysis + ".diff.vs.G01", names.get(b), "", 1e-8);
       c.check(compared.se().orElseThrow(), analysis + ".sed.vs.G01", names.get(b), "", 1e-8);
     }

@@ -31,7 +31,7 @@ class NetworkEdgesTest {
         NumberCheck.comparison(fit.compare(a, b));
         NumberCheck.number(estimates.difference(a, b));
         assertThat(estimates.difference(a, b).isPresent())
-            .isEqualTo(fit.compare(a, b) instanceof Compared);
+            .isEqualTo(fit.compare(a, b) instanceof EstimatedComparison);
       }
     }
     for (int t = 0; t < arms.tests(); t++) {
@@ -109,7 +109,7 @@ class NetworkEdgesTest {
     NetworkFit fit =
         NetworkFitter.fit(
             list(1, 2, 0, 0, 1, NONE, 0, 1, 2, NONE), FitOptions.of(VarianceMethod.REML));
-    Compared compared = (Compared) fit.compare(1, 0);
+    EstimatedComparison compared = (EstimatedComparison) fit.compare(1, 0);
     assertThat(compared.difference()).isCloseTo(1, within(1e-15));
     assertThat(compared.se()).isEmpty();
     assertThat(compared.interval(0.95)).isEmpty();
@@ -128,7 +128,7 @@ class NetworkEdgesTest {
     assertThat(whole.errors()).isEqualTo(ErrorKnowledge.KNOWN);
     assertThat(filled.errors()).isEqualTo(ErrorKnowledge.MIXED);
     assertThat(filled.compare(0, 1)).isEqualTo(whole.compare(0, 1));
-    assertThat(((Compared) whole.compare(0, 1)).se().orElseThrow())
+    assertThat(((EstimatedComparison) whole.compare(0, 1)).se().orElseThrow())
         .isCloseTo(Math.sqrt(0.4), within(1e-14));
   }
 
@@ -139,7 +139,7 @@ class NetworkEdgesTest {
     Arms arms = list(2, 2, 0, 0, 1, 0.1, 0, 1, 2, 0.1, 1, 0, 9, 0.1, 1, 1, 6, 0.1);
     NetworkFit fit =
         NetworkFitter.fit(arms, FitOptions.of(VarianceMethod.REML).withPredictionRule(rule));
-    Compared compared = (Compared) fit.compare(0, 1);
+    EstimatedComparison compared = (EstimatedComparison) fit.compare(0, 1);
     assertThat(compared.prediction(0.95).isPresent()).isEqualTo(rule == PredictionRule.Q_DF);
     assertThat(compared.interval(0.95)).isPresent();
   }

@@ -117,7 +117,7 @@ class NetworkPropertyTest {
     }
     for (int a = 0; a < models; a++) {
       for (int b = 0; b < a; b++) {
-        if (fit.compare(a, b) instanceof Compared c) {
+        if (fit.compare(a, b) instanceof EstimatedComparison c) {
           int i = arms.tests() + a;
           int j = arms.tests() + b;
           double variance = covariance.get(i, i) + covariance.get(j, j) - 2 * covariance.get(i, j);
@@ -149,7 +149,7 @@ class NetworkPropertyTest {
     Arms arms = GeneratedNetwork.of(15, 20, 4, Time.LOCAL, 3).arms();
     NetworkFit fit = NetworkFitter.fit(arms, FitOptions.of(VarianceMethod.REML));
     Estimate e = fit.combination(new int[] {4, 7}, new double[] {1, -1}).orElseThrow();
-    Compared c = (Compared) fit.compare(4, 7);
+    EstimatedComparison c = (EstimatedComparison) fit.compare(4, 7);
     assertThat(e.value()).isCloseTo(c.difference(), within(1e-14));
     assertThat(e.se().orElseThrow()).isCloseTo(c.se().orElseThrow(), within(1e-12));
   }
@@ -166,7 +166,7 @@ class NetworkPropertyTest {
       GeneratedNetwork g = GeneratedNetwork.of(12, 25, 4, Time.NONE, 1_000 + seed);
       NetworkFit fit = NetworkFitter.fit(g.arms(), FitOptions.of(method));
       for (int m = 1; m < 12; m++) {
-        Compared c = (Compared) fit.compare(m, m - 1);
+        EstimatedComparison c = (EstimatedComparison) fit.compare(m, m - 1);
         double truth = g.truth()[m] - g.truth()[m - 1];
         inside += c.interval(0.95).orElseThrow().contains(truth) ? 1 : 0;
         all++;
@@ -190,8 +190,8 @@ class NetworkPropertyTest {
       NetworkFit two = NetworkFitter.fit(after, FitOptions.of(method));
       for (int a = 0; a < before.models(); a++) {
         for (int b = 0; b < a; b++) {
-          if (one.compare(a, b) instanceof Compared c) {
-            Compared d = (Compared) two.compare(a, b);
+          if (one.compare(a, b) instanceof EstimatedComparison c) {
+            EstimatedComparison d = (EstimatedComparison) two.compare(a, b);
             double se = factor * c.se().orElseThrow();
             assertThat(d.difference()).isCloseTo(factor * c.difference(), within(relative * se));
             assertThat(d.se().orElseThrow()).isCloseTo(se, within(relative * se));

@@ -39,7 +39,7 @@ class NetworkReferenceTest {
     for (int a = 0; a < DRUGS.length; a++) {
       for (int b = 0; b < DRUGS.length; b++) {
         if (c.has("TE." + key, DRUGS[a], DRUGS[b])) {
-          Compared compared = (Compared) fit.compare(a, b);
+          EstimatedComparison compared = (EstimatedComparison) fit.compare(a, b);
           c.check(compared.difference(), "TE." + key, DRUGS[a], DRUGS[b], relative);
           c.check(compared.se().orElseThrow(), "seTE." + key, DRUGS[a], DRUGS[b], relative);
           checked++;
@@ -138,7 +138,7 @@ class NetworkReferenceTest {
           shares++;
         }
         if (c.has("pi.lb.random.DL", DRUGS[a], DRUGS[b])) {
-          Interval p = ((Compared) fit.compare(a, b)).prediction(0.95).orElseThrow();
+          Interval p = ((EstimatedComparison) fit.compare(a, b)).prediction(0.95).orElseThrow();
           c.check(p.low(), "pi.lb.random.DL", DRUGS[a], DRUGS[b], 1e-8);
           c.check(p.high(), "pi.ub.random.DL", DRUGS[a], DRUGS[b], 1e-8);
           predictions++;
@@ -258,7 +258,7 @@ class NetworkReferenceTest {
     }
 
     void check(ReferenceCase c, NetworkFit fit, String key, String a, String b, double relative) {
-      Compared compared = (Compared) fit.compare(model(a), model(b));
+      EstimatedComparison compared = (EstimatedComparison) fit.compare(model(a), model(b));
       c.check(compared.difference(), key + ".diff", a, b, relative);
       c.check(compared.se().orElseThrow(), key + ".se", a, b, relative);
     }

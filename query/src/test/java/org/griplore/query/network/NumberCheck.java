@@ -22,7 +22,7 @@ final class NumberCheck {
   }
 
   static void comparison(ModelComparison comparison) {
-    if (comparison instanceof Compared c) {
+    if (comparison instanceof EstimatedComparison c) {
       estimate(c.estimate());
       number(c.predictionSd());
       c.prediction(0.9).ifPresent(NumberCheck::interval);

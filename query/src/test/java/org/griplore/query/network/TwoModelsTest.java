@@ -50,7 +50,7 @@ class TwoModelsTest {
       String key = method == VarianceMethod.NONE ? "FE" : method.name();
       check(c, key, data, method, 1e-8);
       if (method != VarianceMethod.NONE) {
-        Compared compared = compared(data, method, PredictionRule.Q_DF_LESS_ONE);
+        EstimatedComparison compared = compared(data, method, PredictionRule.Q_DF_LESS_ONE);
         if (rows.size() == 2) {
           assertThat(compared.prediction(0.95)).isEmpty();
         } else {
@@ -67,7 +67,7 @@ class TwoModelsTest {
       String key = row.get("method");
       VarianceMethod method = key.equals("FE") ? VarianceMethod.NONE : VarianceMethod.valueOf(key);
       NetworkFit fit = fit(logRiskRatios(), method, PredictionRule.Q_DF);
-      Estimate estimate = ((Compared) fit.compare(0, 1)).estimate();
+      Estimate estimate = ((EstimatedComparison) fit.compare(0, 1)).estimate();
       Interval ci = estimate.interval(0.95).orElseThrow();
       double actual =
           switch (row.get("quantity")) {
@@ -91,7 +91,7 @@ class TwoModelsTest {
   private static void check(
       ReferenceCase c, String key, double[][] data, VarianceMethod method, double relative) {
     NetworkFit fit = fit(data, method, PredictionRule.Q_DF);
-    Compared compared = (Compared) fit.compare(0, 1);
+    EstimatedComparison compared = (EstimatedComparison) fit.compare(0, 1);
     Estimate estimate = compared.estimate();
     Interval ci = estimate.interval(0.95).orElseThrow();
     c.check(estimate.value(), "mu", key, "", relative);
@@ -119,14 +119,14 @@ class TwoModelsTest {
   }
 
   private static void checkPrediction(
-      ReferenceCase c, String quantile, String key, Compared compared, double relative) {
+      ReferenceCase c, String quantile, String key, EstimatedComparison compared, double relative) {
     Interval next = compared.prediction(0.95).orElseThrow();
     c.check(next.low(), "pi.lb." + quantile, key, "", relative);
     c.check(next.high(), "pi.ub." + quantile, key, "", relative);
   }
 
-  private static Compared compared(double[][] data, VarianceMethod method, PredictionRule rule) {
-    return (Compared) fit(data, method, rule).compare(0, 1);
+  private static EstimatedComparison compared(double[][] data, VarianceMethod method, PredictionRule rule) {
+    return (EstimatedComparison) fit(data, method, rule).compare(0, 1);
   }
 
   /** One test an estimate, its variance shared by the arms of the two models. */

@@ -15,7 +15,7 @@ import org.griplore.query.statistics.Tails;
  *     the lump, that is, the measured difference); empty when neither was estimated
  * @param predictionDf degrees of freedom of its t interval; present with predictionSd
  */
-public record Compared(Estimate estimate, OptionalDouble predictionSd, OptionalInt predictionDf)
+public record EstimatedComparison(Estimate estimate, OptionalDouble predictionSd, OptionalInt predictionDf)
     implements ModelComparison {
 
   /** First model minus second. */
