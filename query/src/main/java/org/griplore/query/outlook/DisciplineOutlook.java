@@ -23,7 +23,7 @@ record DisciplineOutlook(
     int tests,
     int leftOut,
     int[] field,
-    Basis[] basis,
+    ExpectationBasis[] basis,
     Levels results,
     double usualStep) {
   /** With fewer differences inside tests nothing is said. */
@@ -41,10 +41,10 @@ record DisciplineOutlook(
   static Optional<DisciplineOutlook> of(Descent descent, List<TestBlock> all, int[] asked) {
     List<TestBlock> rounds = Affordable.about(descent, all, asked, WORK);
     int contrasts = rounds.stream().mapToInt(TestBlock::contrasts).sum();
-    Basis[] basis = basis(descent, rounds, asked);
+    ExpectationBasis[] basis = basis(descent, rounds, asked);
     List<Integer> known = new ArrayList<>();
     for (int i = 0; i < asked.length; i++) {
-      if (basis[i] != Basis.NONE) {
+      if (basis[i] != ExpectationBasis.NONE) {
         known.add(i);
       }
     }
@@ -74,12 +74,12 @@ record DisciplineOutlook(
             rounds.size(),
             all.size() - rounds.size(),
             field,
-            known.stream().map(i -> basis[i]).toArray(Basis[]::new),
+            known.stream().map(i -> basis[i]).toArray(ExpectationBasis[]::new),
             belief.levels(field).results(variance).lessMean(),
             belief.usualStep()));
   }
 
-  private static Basis[] basis(Descent descent, List<TestBlock> rounds, int[] asked) {
+  private static ExpectationBasis[] basis(Descent descent, List<TestBlock> rounds, int[] asked) {
     boolean[] tested = new boolean[descent.parent().length];
     boolean[] above = new boolean[tested.length];
     for (TestBlock round : rounds) {
@@ -90,14 +90,14 @@ record DisciplineOutlook(
         }
       }
     }
-    Basis[] basis = new Basis[asked.length];
+    ExpectationBasis[] basis = new ExpectationBasis[asked.length];
     for (int i = 0; i < asked.length; i++) {
       basis[i] =
           tested[asked[i]]
-              ? Basis.TESTS
+              ? ExpectationBasis.TESTS
               : descent.ancestor(asked[i], tested) >= 0
-                  ? Basis.PREDECESSOR
-                  : above[asked[i]] ? Basis.SUCCESSOR : Basis.NONE;
+                  ? ExpectationBasis.PREDECESSOR
+                  : above[asked[i]] ? ExpectationBasis.SUCCESSOR : ExpectationBasis.NONE;
     }
     return basis;
   }

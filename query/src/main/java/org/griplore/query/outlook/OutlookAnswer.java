@@ -246,7 +246,7 @@ final class OutlookAnswer {
               + String.join(", ", unknown)
               + ": neither it nor its line was tested.");
     }
-    if (rows.stream().anyMatch(row -> Basis.PREDECESSOR.key().equals(row.basis()))) {
+    if (rows.stream().anyMatch(row -> ExpectationBasis.PREDECESSOR.key().equals(row.basis()))) {
       caveats.add(
           "A tyre that rests on its predecessor was not tested in the discipline: it is expected at"
               + " the predecessor plus the usual step from one generation to the next.");

@@ -1,7 +1,7 @@
 package org.griplore.query.outlook;
 
 /** What an expectation rests on. */
-public enum Basis {
+public enum ExpectationBasis {
   /** Tests of the model itself. */
   TESTS("tests"),
   /** Tests of its nearest tested predecessor, and the usual step. */
@@ -13,7 +13,7 @@ public enum Basis {
 
   private final String key;
 
-  Basis(String key) {
+  ExpectationBasis(String key) {
     this.key = key;
   }
 
