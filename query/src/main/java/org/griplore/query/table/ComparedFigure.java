@@ -91,7 +91,7 @@ public record ComparedFigure(
   /** An expected value is told from a measured one. */
   @Override
   public String mark() {
-    return basis.equals(Basis.EXPECTED.key()) ? "\u2248\u00a0" : "";
+    return basis.equals(FigureBasis.EXPECTED.key()) ? "\u2248\u00a0" : "";
   }
 
   static ComparedFigure none(String discipline) {
@@ -108,7 +108,7 @@ public record ComparedFigure(
         null,
         null,
         0,
-        Basis.NONE.key(),
+        FigureBasis.NONE.key(),
         null,
         null,
         null,

@@ -68,7 +68,7 @@ final class DisciplineColumn {
           to.chosen() != null
               ? models.get(i).equals(to.chosen())
               : best < 0 || footing.position(i) > footing.position(best);
-      if (footing.basis(i) != Basis.NONE && wanted) {
+      if (footing.basis(i) != FigureBasis.NONE && wanted) {
         best = i;
       }
     }
@@ -77,10 +77,10 @@ final class DisciplineColumn {
 
   /** Whether any tyre has evidence. */
   boolean hasEvidence() {
-    return basis().anyMatch(basis -> basis != Basis.NONE);
+    return basis().anyMatch(basis -> basis != FigureBasis.NONE);
   }
 
-  private java.util.stream.Stream<Basis> basis() {
+  private java.util.stream.Stream<FigureBasis> basis() {
     return java.util.stream.IntStream.range(0, models.size()).mapToObj(footing::basis);
   }
 
@@ -127,7 +127,7 @@ final class DisciplineColumn {
     for (int i = 0; i < arms.size(); i++) {
       int row = models.indexOf(arms.model()[i]);
       if (row >= 0
-          && footing.basis(row) == Basis.MEASURED
+          && footing.basis(row) == FigureBasis.MEASURED
           && like.testEffect(arms.test()[i]).isPresent()
           && unitOf(arms.result()[i]).equals(unit.symbol())) {
         held.merge(arms.test()[i], 1, Integer::sum);
@@ -145,7 +145,7 @@ final class DisciplineColumn {
     DisciplineArms arms = like.arms();
     for (int i = 0; i < arms.size(); i++) {
       int row = models.indexOf(arms.model()[i]);
-      if (arms.test()[i] == levelTest && row >= 0 && footing.basis(row) == Basis.MEASURED) {
+      if (arms.test()[i] == levelTest && row >= 0 && footing.basis(row) == FigureBasis.MEASURED) {
         return footing.level(row, like.testEffect(levelTest).orElseThrow());
       }
     }
@@ -163,7 +163,7 @@ final class DisciplineColumn {
     List<ComparedFigure> figures = new ArrayList<>();
     for (int i = 0; i < models.size(); i++) {
       figures.add(
-          footing.basis(i) == Basis.NONE ? ComparedFigure.none(discipline) : figure(i, places[i]));
+          footing.basis(i) == FigureBasis.NONE ? ComparedFigure.none(discipline) : figure(i, places[i]));
     }
     return figures;
   }
@@ -180,14 +180,14 @@ final class DisciplineColumn {
 
   /** The difference of a tyre to the reference on the discipline's scale; empty without either. */
   Optional<Estimate> difference(int row) {
-    if (footing.basis(row) == Basis.NONE || !toMean && reference < 0) {
+    if (footing.basis(row) == FigureBasis.NONE || !toMean && reference < 0) {
       return Optional.empty();
     }
     double[] weights = new double[models.size()];
     if (toMean) {
-      long held = basis().filter(basis -> basis != Basis.NONE).count();
+      long held = basis().filter(basis -> basis != FigureBasis.NONE).count();
       for (int i = 0; i < weights.length; i++) {
-        weights[i] = footing.basis(i) == Basis.NONE ? 0 : -1.0 / held;
+        weights[i] = footing.basis(i) == FigureBasis.NONE ? 0 : -1.0 / held;
       }
     } else {
       weights[reference] -= 1;
@@ -206,7 +206,7 @@ final class DisciplineColumn {
         itself ? Optional.empty() : difference.flatMap(d -> d.interval(Difference.LEVEL));
     Optional<Interval> prediction = itself ? Optional.empty() : prediction(row, difference);
     List<Integer> held = held(row);
-    boolean measured = footing.basis(row) == Basis.MEASURED;
+    boolean measured = footing.basis(row) == FigureBasis.MEASURED;
     return new ComparedFigure(
         discipline,
         value,
@@ -267,7 +267,7 @@ final class DisciplineColumn {
 
   /** The like tests that a tyre was measured in; none for any other. */
   List<Integer> likeTests(int row) {
-    return footing.basis(row) != Basis.MEASURED
+    return footing.basis(row) != FigureBasis.MEASURED
         ? List.of()
         : held(row).stream()
             .map(result -> evidence.entries().test()[evidence.results().entry()[result]])
@@ -276,7 +276,7 @@ final class DisciplineColumn {
 
   /** The results that say something of a tyre: in like tests when it is measured, else in all. */
   private List<Integer> held(int row) {
-    Network network = footing.basis(row) == Basis.MEASURED ? like : all;
+    Network network = footing.basis(row) == FigureBasis.MEASURED ? like : all;
     DisciplineArms arms = network.arms();
     List<Integer> held = new ArrayList<>();
     for (int i = 0; i < arms.size(); i++) {

@@ -28,7 +28,7 @@ final class Footing {
   private final Network all;
   private final Network like;
   private final int[] models;
-  private final Basis[] basis;
+  private final FigureBasis[] basis;
   private final double[] position;
   private final List<List<Integer>> parts = new ArrayList<>();
 
@@ -42,12 +42,12 @@ final class Footing {
     this.all = all;
     this.like = like;
     this.models = models.stream().mapToInt(Integer::intValue).toArray();
-    this.basis = new Basis[this.models.length];
+    this.basis = new FigureBasis[this.models.length];
     this.position = new double[this.models.length];
     List<Integer> connected = part(all, models, anchor);
     for (int i = 0; i < basis.length; i++) {
       boolean known = connected.contains(this.models[i]);
-      basis[i] = known ? Basis.EXPECTED : Basis.NONE;
+      basis[i] = known ? FigureBasis.EXPECTED : FigureBasis.NONE;
       position[i] = known ? effect(all, this.models[i]) : Double.NaN;
     }
     if (like != null) {
@@ -74,7 +74,7 @@ final class Footing {
     }
     double shift = shift(rows);
     for (int row : rows) {
-      basis[row] = Basis.MEASURED;
+      basis[row] = FigureBasis.MEASURED;
       position[row] = effect(like, models[row]) + shift;
     }
     parts.add(rows);
@@ -131,7 +131,7 @@ final class Footing {
   }
 
   /** What a tyre's position rests on. */
-  Basis basis(int row) {
+  FigureBasis basis(int row) {
     return basis[row];
   }
 
@@ -196,6 +196,6 @@ final class Footing {
 
   private java.util.stream.IntStream rows(boolean measuredOnly) {
     return java.util.stream.IntStream.range(0, basis.length)
-        .filter(i -> measuredOnly ? basis[i] == Basis.MEASURED : basis[i] != Basis.NONE);
+        .filter(i -> measuredOnly ? basis[i] == FigureBasis.MEASURED : basis[i] != FigureBasis.NONE);
   }
 }

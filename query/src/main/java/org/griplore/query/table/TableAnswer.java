@@ -85,7 +85,7 @@ final class TableAnswer {
     return rows;
   }
 
-  private long cells(Basis basis) {
+  private long cells(FigureBasis basis) {
     return figures.values().stream()
         .flatMap(List::stream)
         .filter(figure -> figure.basis().equals(basis.key()))
@@ -100,10 +100,10 @@ final class TableAnswer {
         .formatted(
             Wording.counted(field.size(), "tyre"),
             Wording.counted(columns.size(), "discipline"),
-            Wording.counted(cells(Basis.MEASURED), "cell"),
+            Wording.counted(cells(FigureBasis.MEASURED), "cell"),
             Wording.counted(likeTests.size(), likeness.isOpen() ? "test" : "like test"),
-            cells(Basis.EXPECTED),
-            cells(Basis.NONE));
+            cells(FigureBasis.EXPECTED),
+            cells(FigureBasis.NONE));
   }
 
   List<Exclusion> excluded(Exclusions excluded) {
@@ -143,7 +143,7 @@ final class TableAnswer {
                       .collect(Collectors.joining("; ")))
               + ".");
     }
-    if (cells(Basis.EXPECTED) > 0) {
+    if (cells(FigureBasis.EXPECTED) > 0) {
       caveats.add(
           "Values with \u2248 are expected from tests of other sizes or cars, not measured in like ones.");
     }
@@ -151,7 +151,7 @@ final class TableAnswer {
       long without =
           figures.values().stream()
               .flatMap(List::stream)
-              .filter(figure -> !figure.basis().equals(Basis.NONE.key()) && figure.delta() == null)
+              .filter(figure -> !figure.basis().equals(FigureBasis.NONE.key()) && figure.delta() == null)
               .count();
       if (without > 0) {
         caveats.add(

@@ -1,7 +1,7 @@
 package org.griplore.query.table;
 
 /** What a cell of a comparison table rests on. */
-public enum Basis {
+public enum FigureBasis {
   /** The tyre stood in tests of like size and car. */
   MEASURED("measured"),
   /** Other tests connect the tyre with the rest of the column. */
@@ -11,7 +11,7 @@ public enum Basis {
 
   private final String key;
 
-  Basis(String key) {
+  FigureBasis(String key) {
     this.key = key;
   }
 
