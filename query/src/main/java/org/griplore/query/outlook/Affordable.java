@@ -15,7 +15,7 @@ final class Affordable {
   private Affordable() {}
 
   /** The newest tests that can be taken in with this many steps, in their order. */
-  static List<TestBlock> newest(Descent descent, List<TestBlock> rounds, double work) {
+  static List<TestBlock> newest(DescentForest descent, List<TestBlock> rounds, double work) {
     int[] held = new Needed(descent, rounds, new int[0]).held();
     double sum = 0;
     int from = rounds.size();
@@ -30,7 +30,7 @@ final class Affordable {
   }
 
   private static double steps(int held, TestBlock round) {
-    double size = held + Descent.GROUPS + 1;
+    double size = held + DescentForest.GROUPS + 1;
     return size * size * round.models().length;
   }
 
@@ -39,7 +39,7 @@ final class Affordable {
    * tested predecessor, where it has none), in turn for half of the steps, and the newest of all
    * for the rest; in their order.
    */
-  static List<TestBlock> about(Descent descent, List<TestBlock> rounds, int[] field, double work) {
+  static List<TestBlock> about(DescentForest descent, List<TestBlock> rounds, int[] field, double work) {
     if (newest(descent, rounds, work).size() == rounds.size()) {
       return rounds;
     }
@@ -71,7 +71,7 @@ final class Affordable {
   }
 
   /** For each model of the field the tests that tell of it, the newest first. */
-  private static List<List<Integer>> own(Descent descent, List<TestBlock> rounds, int[] field) {
+  private static List<List<Integer>> own(DescentForest descent, List<TestBlock> rounds, int[] field) {
     boolean[] tested = new boolean[descent.parent().length];
     rounds.forEach(round -> Arrays.stream(round.models()).forEach(m -> tested[m] = true));
     List<List<Integer>> own = new ArrayList<>();

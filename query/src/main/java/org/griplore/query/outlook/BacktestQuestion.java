@@ -86,7 +86,7 @@ public final class BacktestQuestion implements Question {
                 .map(Discipline::key)
                 .filter(key -> !key.equals("overall") && evidence.discipline(key) >= 0)
                 .toList();
-    Descent descent = Descent.of(evidence.models());
+    DescentForest descent = DescentForest.of(evidence.models());
     List<Judged> judged =
         keys.parallelStream().map(key -> judge(evidence, descent, key, filter)).toList();
     Exclusions excluded = new Exclusions();
@@ -122,7 +122,7 @@ public final class BacktestQuestion implements Question {
         relations(rows, covered));
   }
 
-  private static Judged judge(Evidence evidence, Descent descent, String key, Filter filter) {
+  private static Judged judge(Evidence evidence, DescentForest descent, String key, Filter filter) {
     DisciplineArms arms = DisciplineArms.of(evidence, key, filter);
     Exclusions excluded = new Exclusions();
     arms.excluded().list().forEach(left -> excluded.add(left.reason(), left.count()));

@@ -38,7 +38,7 @@ record DisciplineOutlook(
    * @param all the discipline's tests in the order of {@link TestBlocks}
    * @return empty when the tests are too few or alike, or fewer than two of the models are known
    */
-  static Optional<DisciplineOutlook> of(Descent descent, List<TestBlock> all, int[] asked) {
+  static Optional<DisciplineOutlook> of(DescentForest descent, List<TestBlock> all, int[] asked) {
     List<TestBlock> rounds = Affordable.about(descent, all, asked, WORK);
     int contrasts = rounds.stream().mapToInt(TestBlock::contrasts).sum();
     ExpectationBasis[] basis = basis(descent, rounds, asked);
@@ -79,7 +79,7 @@ record DisciplineOutlook(
             belief.usualStep()));
   }
 
-  private static ExpectationBasis[] basis(Descent descent, List<TestBlock> rounds, int[] asked) {
+  private static ExpectationBasis[] basis(DescentForest descent, List<TestBlock> rounds, int[] asked) {
     boolean[] tested = new boolean[descent.parent().length];
     boolean[] above = new boolean[tested.length];
     for (TestBlock round : rounds) {

@@ -7,7 +7,7 @@ import org.griplore.query.statistics.DisjointSets;
 final class FieldComponent {
   private FieldComponent() {}
 
-  static boolean connected(List<TestBlock> rounds, DisciplineOutlook outlook, Descent descent) {
+  static boolean connected(List<TestBlock> rounds, DisciplineOutlook outlook, DescentForest descent) {
     boolean[] tested = new boolean[descent.parent().length];
     DisjointSets chains = new DisjointSets(tested.length);
     for (TestBlock round : rounds) {

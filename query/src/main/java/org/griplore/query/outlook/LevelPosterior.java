@@ -21,9 +21,9 @@ final class LevelPosterior {
   /** The same for the usual step: it is around nothing, and rarely more than a spread. */
   private static final double USUAL_STEP = 0.5;
 
-  private static final int STEP = Descent.GROUPS;
+  private static final int STEP = DescentForest.GROUPS;
 
-  private final Descent descent;
+  private final DescentForest descent;
   private final VarianceComponents spreads;
   private final int[] position;
   private int[] modelAt;
@@ -31,7 +31,7 @@ final class LevelPosterior {
   private double[][] covariance;
   private int size;
 
-  LevelPosterior(Descent descent, VarianceComponents spreads) {
+  LevelPosterior(DescentForest descent, VarianceComponents spreads) {
     this.descent = descent;
     this.spreads = spreads;
     this.position = new int[descent.parent().length];

@@ -16,7 +16,7 @@ final class Needed {
    * @param rounds in the order they are taken in
    * @param kept models that are asked for after the last of them
    */
-  Needed(Descent descent, List<TestBlock> rounds, int[] kept) {
+  Needed(DescentForest descent, List<TestBlock> rounds, int[] kept) {
     int models = descent.parent().length;
     last = new int[models];
     first = new int[models];
@@ -41,7 +41,7 @@ final class Needed {
     endingAt = ending;
   }
 
-  private void seen(Descent descent, int model, int round) {
+  private void seen(DescentForest descent, int model, int round) {
     last[model] = Math.max(last[model], round);
     for (int at = model; at >= 0; at = descent.parent()[at]) {
       last[at] = Math.max(last[at], round);

@@ -63,7 +63,7 @@ final class OutlookAnswer {
   /** Reckons the disciplines, side by side. */
   void reckon(List<String> keys) {
     disciplines = keys;
-    Descent descent = Descent.of(evidence.models());
+    DescentForest descent = DescentForest.of(evidence.models());
     List<Reckoned> all =
         keys.parallelStream()
             .map(

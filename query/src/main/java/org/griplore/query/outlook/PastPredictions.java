@@ -26,7 +26,7 @@ final class PastPredictions {
   /** The same for one look at a set of spreads; some hundred are taken. */
   private static final double SEARCH_WORK = 5e6;
 
-  private final Descent descent;
+  private final DescentForest descent;
   private final List<TestBlock> rounds;
   private final Needed needed;
   private final double[] last;
@@ -37,7 +37,7 @@ final class PastPredictions {
   private VarianceComponents spreads;
   private LevelPosterior belief;
 
-  private PastPredictions(Descent descent, List<TestBlock> rounds) {
+  private PastPredictions(DescentForest descent, List<TestBlock> rounds) {
     this.descent = descent;
     this.rounds = rounds;
     this.needed = new Needed(descent, rounds, new int[0]);
@@ -50,7 +50,7 @@ final class PastPredictions {
    *
    * @param all in the order of {@link TestBlocks}
    */
-  static Tally of(Descent descent, List<TestBlock> all, Exclusions excluded) {
+  static Tally of(DescentForest descent, List<TestBlock> all, Exclusions excluded) {
     List<TestBlock> dated = all.stream().filter(round -> round.first() != null).toList();
     excluded.add("tests without a date", all.size() - dated.size());
     List<TestBlock> newest = Affordable.newest(descent, dated, WORK);

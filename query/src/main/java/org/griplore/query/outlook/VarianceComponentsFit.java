@@ -19,12 +19,12 @@ final class VarianceComponentsFit {
   private static final double CLOSE = 0.04;
   private static final int MOST_SWEEPS = 8;
 
-  private final Descent descent;
+  private final DescentForest descent;
   private final List<TestBlock> rounds;
   private final Needed needed;
   private final VarianceComponents yardstick;
 
-  private VarianceComponentsFit(Descent descent, List<TestBlock> rounds, VarianceComponents yardstick) {
+  private VarianceComponentsFit(DescentForest descent, List<TestBlock> rounds, VarianceComponents yardstick) {
     this.descent = descent;
     this.rounds = rounds;
     this.needed = new Needed(descent, rounds, new int[0]);
@@ -37,13 +37,13 @@ final class VarianceComponentsFit {
    * @param start spreads of fewer tests to start from; null for none
    * @return null when no two results inside a test differ
    */
-  static VarianceComponents of(Descent descent, List<TestBlock> rounds, VarianceComponents start) {
+  static VarianceComponents of(DescentForest descent, List<TestBlock> rounds, VarianceComponents start) {
     VarianceComponents yardstick = yardstick(descent, rounds);
     return yardstick.within() > 0 ? new VarianceComponentsFit(descent, rounds, yardstick).best(start) : null;
   }
 
   /** What needs no search: scatter of runs, and spread within test and season class. */
-  private static VarianceComponents yardstick(Descent descent, List<TestBlock> rounds) {
+  private static VarianceComponents yardstick(DescentForest descent, List<TestBlock> rounds) {
     double squares = 0;
     double scatterDf = 0;
     double shares = 0;
@@ -61,7 +61,7 @@ final class VarianceComponentsFit {
           told++;
         }
       }
-      for (int group = 0; group < Descent.GROUPS; group++) {
+      for (int group = 0; group < DescentForest.GROUPS; group++) {
         add(within, round, descent, group);
       }
       add(mixed, round, descent, -1);
@@ -72,7 +72,7 @@ final class VarianceComponentsFit {
   }
 
   /** Adds squares around the mean of the models of a season class, and degrees of freedom. */
-  private static void add(double[] sums, TestBlock round, Descent descent, int group) {
+  private static void add(double[] sums, TestBlock round, DescentForest descent, int group) {
     double sum = 0;
     double squares = 0;
     int count = 0;

@@ -12,16 +12,16 @@ import org.junit.jupiter.api.Test;
 
 class AffordableTest {
   private static final int MODELS = 400;
-  private static final Descent DESCENT = descent();
+  private static final DescentForest DESCENT = descent();
   private static final List<TestBlock> ROUNDS = rounds();
 
   /** Every second model follows the one forty before it. */
-  private static Descent descent() {
+  private static DescentForest descent() {
     int[] parent = new int[MODELS];
     for (int m = 0; m < MODELS; m++) {
       parent[m] = m % 2 == 1 && m >= 40 ? m - 40 : -1;
     }
-    return new Descent(parent, new int[MODELS]);
+    return new DescentForest(parent, new int[MODELS]);
   }
 
   /** Fifteen hundred tests of eight, any model at any time but the last ten, which never come. */
@@ -45,7 +45,7 @@ class AffordableTest {
     int[] held = new Needed(DESCENT, rounds, new int[0]).held();
     double sum = 0;
     for (int r = 0; r < held.length; r++) {
-      sum += Math.pow(held[r] + Descent.GROUPS + 1, 2) * rounds.get(r).models().length;
+      sum += Math.pow(held[r] + DescentForest.GROUPS + 1, 2) * rounds.get(r).models().length;
     }
     return sum;
   }

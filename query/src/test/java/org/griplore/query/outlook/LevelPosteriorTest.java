@@ -18,10 +18,10 @@ class LevelPosteriorTest {
     return new TestBlock(0, null, null, models, new int[k], y, new int[k], unknown);
   }
 
-  private static Descent unrelated(int models) {
+  private static DescentForest unrelated(int models) {
     int[] none = new int[models];
     Arrays.fill(none, -1);
-    return new Descent(none, new int[models]);
+    return new DescentForest(none, new int[models]);
   }
 
   /**
@@ -43,8 +43,8 @@ class LevelPosteriorTest {
   }
 
   /** Twelve models in three lines, each the predecessor of the next. */
-  private static final Descent LINES =
-      new Descent(new int[] {-1, 0, 1, 2, -1, 4, 5, 6, -1, 8, 9, 10}, new int[12]);
+  private static final DescentForest LINES =
+      new DescentForest(new int[] {-1, 0, 1, 2, -1, 4, 5, 6, -1, 8, 9, 10}, new int[12]);
 
   private static final VarianceComponents SPREADS = new VarianceComponents(0.3, 1, 0.4, 0.2, 0.5, 1);
 
@@ -100,7 +100,7 @@ class LevelPosteriorTest {
       }
     }
     assertThat(forgotten).isEqualTo(10);
-    assertThat(lean.size()).isEqualTo(Descent.GROUPS + 1 + 2);
+    assertThat(lean.size()).isEqualTo(DescentForest.GROUPS + 1 + 2);
     same(whole.levels(field).lessMean(), lean.levels(field).lessMean());
   }
 
@@ -119,8 +119,8 @@ class LevelPosteriorTest {
 
   @Test
   void aLineageInACircleIsCut() {
-    Descent circle =
-        Descent.of(List.of(model(1, "A", 3), model(2, "B", 1), model(3, "C", 2), model(4, "D", 4)));
+    DescentForest circle =
+        DescentForest.of(List.of(model(1, "A", 3), model(2, "B", 1), model(3, "C", 2), model(4, "D", 4)));
     assertThat(Arrays.stream(circle.parent()).filter(p -> p < 0).count()).isEqualTo(2);
     assertThat(new LevelPosterior(circle, SPREADS).levels(new int[] {0, 1, 2, 3}).mean()).hasSize(4);
   }

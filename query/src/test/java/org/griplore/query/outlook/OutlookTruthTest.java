@@ -50,7 +50,7 @@ class OutlookTruthTest {
         Evidence evidence = SimulatedEvidence.of(plain ? drawn.plain() : drawn, seed);
         Tally tally =
             PastPredictions.of(
-                Descent.of(evidence.models()), rounds(evidence, discipline), new Exclusions());
+                DescentForest.of(evidence.models()), rounds(evidence, discipline), new Exclusions());
         for (int level = 0; level < covered.length; level++) {
           covered[level] += tally.covered(level);
         }
@@ -80,7 +80,7 @@ class OutlookTruthTest {
         Scenario scenario = Scenario.drawn(200 + seed).plain();
         Evidence evidence = SimulatedEvidence.of(scenario, seed);
         List<TestBlock> rounds = rounds(evidence, discipline);
-        Descent descent = Descent.of(evidence.models());
+        DescentForest descent = DescentForest.of(evidence.models());
         LevelPosterior belief = new LevelPosterior(descent, VarianceComponentsFit.of(descent, rounds, null));
         rounds.forEach(belief::take);
         int[] models = IntStream.range(0, evidence.models().size()).toArray();
@@ -110,7 +110,7 @@ class OutlookTruthTest {
       Scenario scenario = Scenario.drawn(300 + seed).plain();
       Evidence evidence = SimulatedEvidence.of(scenario, seed);
       VarianceComponents spreads =
-          VarianceComponentsFit.of(Descent.of(evidence.models()), rounds(evidence, "wet-braking"), null);
+          VarianceComponentsFit.of(DescentForest.of(evidence.models()), rounds(evidence, "wet-braking"), null);
       found[0] += Math.log(spreads.interplay()) / 2 / (2 * ARCHIVES);
       found[1] += Math.log(spreads.line()) / 2 / (2 * ARCHIVES);
       found[2] += Math.log(spreads.step()) / 2 / (2 * ARCHIVES);

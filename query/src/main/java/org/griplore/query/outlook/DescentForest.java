@@ -12,11 +12,11 @@ import org.griplore.store.vocabulary.SeasonClass;
  * @param parent position of each model's predecessor; -1 when there is none
  * @param group season class of each model by number; the last for those that state none
  */
-record Descent(int[] parent, int[] group) {
+record DescentForest(int[] parent, int[] group) {
   /** Number of season classes, the unstated one included. */
   static final int GROUPS = SeasonClass.values().length + 1;
 
-  static Descent of(List<ModelRecord> models) {
+  static DescentForest of(List<ModelRecord> models) {
     int[] parent = new int[models.size()];
     Arrays.fill(parent, -1);
     for (ModelStep step : ModelStep.all(models)) {
@@ -28,7 +28,7 @@ record Descent(int[] parent, int[] group) {
         models.stream()
             .mapToInt(model -> model.season() == null ? GROUPS - 1 : model.season().ordinal())
             .toArray();
-    return new Descent(parent, group);
+    return new DescentForest(parent, group);
   }
 
   private static boolean descendsFrom(int model, int ancestor, int[] parent) {
