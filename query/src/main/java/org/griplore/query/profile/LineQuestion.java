@@ -52,7 +52,7 @@ public final class LineQuestion implements Question {
     List<ModelRecord> records = evidence.models();
     Set<Integer> named = new LinkedHashSet<>();
     choices.all("line").forEach(name -> named.addAll(desk.names().lineOrModel("line", name)));
-    List<Integer> models = new Descent(records).inOrder(List.copyOf(named), records);
+    List<Integer> models = new Forebears(records).inOrder(List.copyOf(named), records);
     Filter filter = new Filter(choices, evidence);
     List<String> disciplines =
         choices.has("discipline")

@@ -103,7 +103,7 @@ public final class ModelQuestion implements Question {
 
   static Known known(Evidence evidence, int position) {
     List<ModelRecord> models = evidence.models();
-    Descent descent = new Descent(models);
+    Forebears descent = new Forebears(models);
     ModelRecord model = models.get(position);
     Integer before = descent.before(position);
     return new Known(

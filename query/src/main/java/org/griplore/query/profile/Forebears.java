@@ -10,11 +10,11 @@ import org.griplore.query.estimate.ModelStep;
 import org.griplore.store.archive.ModelRecord;
 
 /** Who follows whom, by positions in the evidence. */
-final class Descent {
+final class Forebears {
   private final Map<Integer, Integer> older = new HashMap<>();
   private final Map<Integer, List<Integer>> newer = new HashMap<>();
 
-  Descent(List<ModelRecord> models) {
+  Forebears(List<ModelRecord> models) {
     for (ModelStep step : ModelStep.all(models)) {
       older.put(step.newer(), step.older());
       newer.computeIfAbsent(step.older(), model -> new ArrayList<>()).add(step.newer());
