@@ -19,8 +19,8 @@ public final class ArchiveEntries {
   private ArchiveEntries() {}
 
   /** The entries: models and tests that are in most reports, or newest, first. */
-  public static List<Entry> of(Evidence evidence) {
-    List<Entry> entries = new ArrayList<>();
+  public static List<DirectoryEntry> of(Evidence evidence) {
+    List<DirectoryEntry> entries = new ArrayList<>();
     Map<String, Integer> lines = new LinkedHashMap<>();
     for (int model = 0; model < evidence.models().size(); model++) {
       ModelRecord record = evidence.models().get(model);
@@ -32,8 +32,8 @@ public final class ArchiveEntries {
     lines.forEach(
         (line, models) ->
             entries.add(
-                new Entry(
-                    Entry.Kind.LINE,
+                new DirectoryEntry(
+                    DirectoryEntry.Kind.LINE,
                     line,
                     List.of(),
                     Wording.counted(models, "model"),
@@ -47,7 +47,7 @@ public final class ArchiveEntries {
     return entries;
   }
 
-  private static Entry model(ModelRecord record, int entered) {
+  private static DirectoryEntry model(ModelRecord record, int entered) {
     String about =
         Stream.of(
                 record.season() == null ? null : record.season().key(),
@@ -56,16 +56,16 @@ public final class ArchiveEntries {
             .filter(Objects::nonNull)
             .reduce((some, more) -> some + ", " + more)
             .orElse("");
-    return new Entry(
-        Entry.Kind.MODEL, record.name(), record.aliases(), about, "model", "model", record.name());
+    return new DirectoryEntry(
+        DirectoryEntry.Kind.MODEL, record.name(), record.aliases(), about, "model", "model", record.name());
   }
 
-  private static Entry discipline(Discipline discipline) {
+  private static DirectoryEntry discipline(Discipline discipline) {
     List<String> names = new ArrayList<>(List.of(discipline.name()));
     discipline.headerWords().values().forEach(names::addAll);
     boolean total = discipline.key().equals("overall");
-    return new Entry(
-        Entry.Kind.DISCIPLINE,
+    return new DirectoryEntry(
+        DirectoryEntry.Kind.DISCIPLINE,
         discipline.key(),
         names,
         discipline.name(),
@@ -74,7 +74,7 @@ public final class ArchiveEntries {
         discipline.key());
   }
 
-  private static Entry test(TestRecord record) {
+  private static DirectoryEntry test(TestRecord record) {
     Details details = record.details();
     String title = details.title() == null ? record.key() : details.title();
     List<String> names =
@@ -93,6 +93,6 @@ public final class ArchiveEntries {
             .filter(Objects::nonNull)
             .reduce((some, more) -> some + ", " + more)
             .orElse("");
-    return new Entry(Entry.Kind.TEST, title, names, about, "test", "test", record.key());
+    return new DirectoryEntry(DirectoryEntry.Kind.TEST, title, names, about, "test", "test", record.key());
   }
 }

@@ -17,23 +17,23 @@ public final class Directory {
   /** More words than this are no name. */
   private static final int MOST_WORDS = 8;
 
-  private final List<Entry> entries;
+  private final List<DirectoryEntry> entries;
   private final String[] words;
   private final int[][] entriesOfWord;
   private final int[] wordCount;
   private final String[] keys;
 
   /** An entry found, with how well it fits, from 0 to 1. */
-  public record Found(Entry entry, double fit) {}
+  public record Found(DirectoryEntry entry, double fit) {}
 
   /** Learns the entries; of equal fits the earlier comes first. */
-  public Directory(List<Entry> entries) {
+  public Directory(List<DirectoryEntry> entries) {
     this.entries = List.copyOf(entries);
     this.wordCount = new int[entries.size()];
     this.keys = new String[entries.size()];
     Map<String, List<Integer>> postings = new LinkedHashMap<>();
     for (int i = 0; i < entries.size(); i++) {
-      Entry entry = entries.get(i);
+      DirectoryEntry entry = entries.get(i);
       keys[i] = NameKey.of(entry.name());
       wordCount[i] = NameKey.words(entry.name()).size();
       Set<String> its = new LinkedHashSet<>(NameKey.words(entry.name()));
@@ -104,7 +104,7 @@ public final class Directory {
   }
 
   private List<Found> picked(List<Integer> sorted, double[] fit, int mostOfKind) {
-    int[] of = new int[Entry.Kind.values().length];
+    int[] of = new int[DirectoryEntry.Kind.values().length];
     List<Found> picked = new ArrayList<>();
     for (int i : sorted) {
       if (of[entries.get(i).kind().ordinal()]++ < mostOfKind) {

@@ -11,7 +11,7 @@ import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.answer.Wording;
 import org.griplore.query.directory.Directory;
-import org.griplore.query.directory.Entry;
+import org.griplore.query.directory.DirectoryEntry;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
 import org.griplore.query.question.QueryContext;
@@ -37,7 +37,7 @@ public final class SeekQuestion implements Question {
    * @param value the option's value
    */
   public record SeekRow(
-      Entry.Kind kind, String name, String about, String question, String option, String value) {}
+      DirectoryEntry.Kind kind, String name, String about, String question, String option, String value) {}
 
   /** Finds these questions too. */
   public SeekQuestion(List<Question> questions) {
@@ -46,8 +46,8 @@ public final class SeekQuestion implements Question {
             questions.stream()
                 .map(
                     question ->
-                        new Entry(
-                            Entry.Kind.QUESTION,
+                        new DirectoryEntry(
+                            DirectoryEntry.Kind.QUESTION,
                             question.kind(),
                             List.of(question.purpose()),
                             question.purpose(),
@@ -133,14 +133,14 @@ public final class SeekQuestion implements Question {
         (hit.model() == null ? "" : hit.model() + ", ")
             + (hit.date() == null ? hit.test() : hit.date().text());
     return new SeekRow(
-        Entry.Kind.NOTE, words.replaceAll("\\s+", " ").strip(), about, "test", "test", hit.test());
+        DirectoryEntry.Kind.NOTE, words.replaceAll("\\s+", " ").strip(), about, "test", "test", hit.test());
   }
 
   private static String summary(List<SeekRow> rows) {
     if (rows.isEmpty()) {
       return "Nothing in the archive is called so, and no note says so.";
     }
-    Map<Entry.Kind, Integer> counts = new EnumMap<>(Entry.Kind.class);
+    Map<DirectoryEntry.Kind, Integer> counts = new EnumMap<>(DirectoryEntry.Kind.class);
     rows.forEach(row -> counts.merge(row.kind(), 1, Integer::sum));
     String told =
         counts.entrySet().stream()

@@ -20,9 +20,9 @@ class DirectoryTest {
               model("Velmora Solvanne"),
               model("Kirazumi Hayari S-100"),
               model("Ostrané Givralle"),
-              new Entry(Entry.Kind.LINE, "Velmora Aurelis", List.of(), "", "line", "line", ""),
-              new Entry(
-                  Entry.Kind.TEST,
+              new DirectoryEntry(DirectoryEntry.Kind.LINE, "Velmora Aurelis", List.of(), "", "line", "line", ""),
+              new DirectoryEntry(
+                  DirectoryEntry.Kind.TEST,
                   "Summer tyres 2021",
                   List.of("own-2021-2", "205/55 R16"),
                   "",
@@ -30,8 +30,8 @@ class DirectoryTest {
                   "test",
                   "own-2021-2")));
 
-  private static Entry model(String name, String... aliases) {
-    return new Entry(Entry.Kind.MODEL, name, List.of(aliases), "", "model", "model", name);
+  private static DirectoryEntry model(String name, String... aliases) {
+    return new DirectoryEntry(DirectoryEntry.Kind.MODEL, name, List.of(aliases), "", "model", "model", name);
   }
 
   private static List<String> found(String text) {
@@ -74,7 +74,7 @@ class DirectoryTest {
   void eachKindHasItsShare() {
     assertThat(DIRECTORY.find("velmora", 1))
         .extracting(found -> found.entry().kind())
-        .containsExactlyInAnyOrder(Entry.Kind.MODEL, Entry.Kind.LINE);
+        .containsExactlyInAnyOrder(DirectoryEntry.Kind.MODEL, DirectoryEntry.Kind.LINE);
   }
 
   /** Counted by hand; "ab" to "ba" is one swap, as Damerau (1964) counts. */
@@ -97,7 +97,7 @@ class DirectoryTest {
   @ValueSource(longs = {1, 2, 3, 4, 5})
   void beginnings(long seed) {
     Random random = new Random(seed);
-    List<Entry> entries =
+    List<DirectoryEntry> entries =
         IntStream.range(0, 200)
             .mapToObj(
                 i ->
@@ -111,7 +111,7 @@ class DirectoryTest {
                             .toString()))
             .toList();
     Directory directory = new Directory(entries);
-    for (Entry entry : entries) {
+    for (DirectoryEntry entry : entries) {
       String beginning = entry.name().substring(0, 3 + random.nextInt(6));
       assertThat(directory.find(beginning, 200))
           .extracting(found -> found.entry().name())

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.griplore.query.TestArchive;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.directory.Entry;
+import org.griplore.query.directory.DirectoryEntry;
 import org.griplore.query.seek.SeekQuestion.SeekRow;
 import org.griplore.store.vocabulary.SourceKind;
 import org.griplore.store.vocabulary.Unit;
@@ -36,21 +36,21 @@ class SeekQuestionTest {
         .extracting(SeekRow::kind, SeekRow::name, SeekRow::question, SeekRow::value)
         .contains(
             org.assertj.core.groups.Tuple.tuple(
-                Entry.Kind.MODEL, "Orlo Tar 1", "model", "Orlo Tar 1"));
+                DirectoryEntry.Kind.MODEL, "Orlo Tar 1", "model", "Orlo Tar 1"));
     assertThat(sought("spring"))
         .extracting(SeekRow::kind, SeekRow::question, SeekRow::value)
-        .contains(org.assertj.core.groups.Tuple.tuple(Entry.Kind.TEST, "test", "spring-2021"));
+        .contains(org.assertj.core.groups.Tuple.tuple(DirectoryEntry.Kind.TEST, "test", "spring-2021"));
     assertThat(sought("wet-brak"))
         .extracting(SeekRow::kind, SeekRow::question, SeekRow::value)
         .contains(
-            org.assertj.core.groups.Tuple.tuple(Entry.Kind.DISCIPLINE, "standings", "wet-braking"));
+            org.assertj.core.groups.Tuple.tuple(DirectoryEntry.Kind.DISCIPLINE, "standings", "wet-braking"));
     assertThat(sought("standings")).extracting(SeekRow::question).contains("standings");
   }
 
   @Test
   void notesAreFoundByBeginningsAndByMisspeltWords() {
-    assertThat(sought("pudd")).extracting(SeekRow::kind).contains(Entry.Kind.NOTE);
-    assertThat(sought("puddels")).extracting(SeekRow::kind).contains(Entry.Kind.NOTE);
+    assertThat(sought("pudd")).extracting(SeekRow::kind).contains(DirectoryEntry.Kind.NOTE);
+    assertThat(sought("puddels")).extracting(SeekRow::kind).contains(DirectoryEntry.Kind.NOTE);
   }
 
   @Test

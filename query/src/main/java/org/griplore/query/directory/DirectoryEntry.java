@@ -13,7 +13,7 @@ import java.util.List;
  * @param option the option that names it; null when the question needs none
  * @param value the option's value
  */
-public record Entry(
+public record DirectoryEntry(
     Kind kind,
     String name,
     List<String> names,
@@ -43,7 +43,7 @@ public record Entry(
   }
 
   /** Keeps the list from changing. */
-  public Entry {
+  public DirectoryEntry {
     names = List.copyOf(names);
   }
 }
