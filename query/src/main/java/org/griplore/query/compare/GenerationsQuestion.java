@@ -10,7 +10,7 @@ import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.estimate.Difference;
-import org.griplore.query.estimate.Measure;
+import org.griplore.query.estimate.ComparisonScale;
 import org.griplore.query.estimate.ModelStep;
 import org.griplore.query.estimate.Network;
 import org.griplore.query.estimate.StepsOfArchive;
@@ -146,7 +146,7 @@ public final class GenerationsQuestion implements Question {
       StepsOfArchive steps) {
     Double percentile = steps.percentile(step);
     Integer years = step.years(evidence.models());
-    Measure measure = new Measure(evidence.catalogue().get(discipline));
+    ComparisonScale measure = new ComparisonScale(evidence.catalogue().get(discipline));
     return new GenerationRow(
         Names.lineName(evidence.models().get(step.newer())),
         evidence.models().get(step.older()).name(),

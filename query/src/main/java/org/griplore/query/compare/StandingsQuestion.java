@@ -10,7 +10,7 @@ import org.griplore.query.answer.Format;
 import org.griplore.query.answer.Missing;
 import org.griplore.query.answer.Wording;
 import org.griplore.query.estimate.Difference;
-import org.griplore.query.estimate.Measure;
+import org.griplore.query.estimate.ComparisonScale;
 import org.griplore.query.estimate.Network;
 import org.griplore.query.estimate.PlacesStanding;
 import org.griplore.query.evidence.Citations;
@@ -101,7 +101,7 @@ public final class StandingsQuestion implements Question {
           List.of(),
           List.of());
     }
-    Measure measure = network.get().measure();
+    ComparisonScale measure = network.get().measure();
     List<StandingRow> rows =
         network.get().standings().stream().map(s -> row(evidence, measure, s)).toList();
     Citations citations = new Citations(evidence);
@@ -116,7 +116,7 @@ public final class StandingsQuestion implements Question {
         citations.list());
   }
 
-  private static StandingRow row(Evidence evidence, Measure measure, ModelStanding standing) {
+  private static StandingRow row(Evidence evidence, ComparisonScale measure, ModelStanding standing) {
     double effect = standing.effect().value();
     Double se = Missing.orNull(standing.effect().se());
     Optional<Interval> interval = standing.effect().interval(Difference.LEVEL);

@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.griplore.query.answer.Missing;
 import org.griplore.query.estimate.Difference;
-import org.griplore.query.estimate.Measure;
+import org.griplore.query.estimate.ComparisonScale;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
@@ -17,7 +17,7 @@ import org.griplore.query.statistics.Interval;
 /** Makes the row of one moderator: the fit where there is one, else why there is none. */
 final class Dependence {
   private final Evidence evidence;
-  private final Measure measure;
+  private final ComparisonScale measure;
   private final List<Side> sides;
   private final List<TestContrast> contrasts;
   private final Exclusions excluded;
@@ -25,7 +25,7 @@ final class Dependence {
 
   Dependence(
       Evidence evidence,
-      Measure measure,
+      ComparisonScale measure,
       List<Side> sides,
       List<TestContrast> contrasts,
       Exclusions excluded,

@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.griplore.query.estimate.Difference;
-import org.griplore.query.estimate.Measure;
+import org.griplore.query.estimate.ComparisonScale;
 import org.griplore.query.statistics.ClusteredRegression;
 import org.griplore.query.statistics.ClusteredRegression.Errors;
 import org.griplore.query.statistics.ClusteredRegression.Estimate;
@@ -70,7 +70,7 @@ record Slope(
   }
 
   /** The fitted line from one value of the moderator to another, as it is shown. */
-  List<FittedPoint> line(double from, double to, Measure measure) {
+  List<FittedPoint> line(double from, double to, ComparisonScale measure) {
     List<FittedPoint> line = new ArrayList<>();
     for (int i = 0; i < LINE; i++) {
       double x = from + (to - from) * i / (LINE - 1);

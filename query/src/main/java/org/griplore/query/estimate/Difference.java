@@ -48,7 +48,7 @@ public record Difference(
       return Optional.empty();
     }
     EvidenceSplit evidence = told.get();
-    Measure measure = network.measure();
+    ComparisonScale measure = network.measure();
     double difference = compared.difference();
     Double se = Missing.orNull(compared.se());
     Optional<Interval> interval = compared.interval(LEVEL);

@@ -16,7 +16,7 @@ import org.griplore.store.vocabulary.Unit;
  * results are positions in the evidence.
  */
 public final class DisciplineArms {
-  private final Measure measure;
+  private final ComparisonScale measure;
   private final Exclusions excluded = new Exclusions();
   private int size;
   private int[] test;
@@ -26,13 +26,13 @@ public final class DisciplineArms {
   private double[] y;
   private double[] variance;
 
-  private DisciplineArms(Measure measure) {
+  private DisciplineArms(ComparisonScale measure) {
     this.measure = measure;
   }
 
   /** Gathers them; none when the discipline does not occur. */
   public static DisciplineArms of(Evidence evidence, String discipline, Filter filter) {
-    DisciplineArms arms = new DisciplineArms(new Measure(evidence.catalogue().get(discipline)));
+    DisciplineArms arms = new DisciplineArms(new ComparisonScale(evidence.catalogue().get(discipline)));
     int position = evidence.discipline(discipline);
     arms.room(position < 0 ? 0 : evidence.resultsOfDiscipline().count(position));
     if (position >= 0) {
@@ -117,7 +117,7 @@ public final class DisciplineArms {
   }
 
   /** The scale the results stand on. */
-  public Measure measure() {
+  public ComparisonScale measure() {
     return measure;
   }
 

@@ -90,7 +90,7 @@ public final class Network {
   }
 
   /** The scale of its figures. */
-  public Measure measure() {
+  public ComparisonScale measure() {
     return arms.measure();
   }
 

@@ -10,7 +10,7 @@ import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.compare.CompareOptions;
 import org.griplore.query.estimate.DisciplineArms;
-import org.griplore.query.estimate.Measure;
+import org.griplore.query.estimate.ComparisonScale;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
@@ -49,7 +49,7 @@ public final class BacktestQuestion implements Question {
       Double rankAgreement,
       Double naiveRankAgreement) {}
 
-  private record Judged(String key, Measure measure, Exclusions excluded, Tally tally) {}
+  private record Judged(String key, ComparisonScale measure, Exclusions excluded, Tally tally) {}
 
   @Override
   public String kind() {

@@ -13,7 +13,7 @@ import java.util.stream.Collectors;
 import org.griplore.query.answer.Wording;
 import org.griplore.query.compare.CompareOptions;
 import org.griplore.query.estimate.DisciplineArms;
-import org.griplore.query.estimate.Measure;
+import org.griplore.query.estimate.ComparisonScale;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
@@ -58,7 +58,7 @@ final class OutlookAnswer {
   }
 
   private record Reckoned(
-      Measure measure, Exclusions left, List<TestBlock> rounds, Optional<DisciplineOutlook> outlook) {}
+      ComparisonScale measure, Exclusions left, List<TestBlock> rounds, Optional<DisciplineOutlook> outlook) {}
 
   /** Reckons the disciplines, side by side. */
   void reckon(List<String> keys) {
@@ -92,7 +92,7 @@ final class OutlookAnswer {
 
   private void add(String key, Reckoned reckoned, long itsSeed) {
     DisciplineOutlook outlook = reckoned.outlook.get();
-    Measure measure = reckoned.measure;
+    ComparisonScale measure = reckoned.measure;
     Levels results = outlook.results();
     FieldPlaces places = FieldPlaces.of(results, top, itsSeed);
     int field = outlook.field().length;

@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.griplore.query.estimate.DisciplineArms;
-import org.griplore.query.estimate.Measure;
+import org.griplore.query.estimate.ComparisonScale;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
@@ -87,7 +87,7 @@ record RunScatter(double value, Double low, Double high, String source) {
     if (known == null) {
       return Optional.empty();
     }
-    boolean ratio = new Measure(discipline).isRatio();
+    boolean ratio = new ComparisonScale(discipline).isRatio();
     if (ratio == (known.kind() == Repeatability.Kind.CV)) {
       return Optional.of(catalogued(known.value(), known));
     }

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Inquiry;
-import org.griplore.query.estimate.Measure;
+import org.griplore.query.estimate.ComparisonScale;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
@@ -77,7 +77,7 @@ public final class RunsQuestion implements Question {
     Evidence evidence = desk.evidence();
     Discipline discipline =
         desk.catalogue().get(CommonOptions.comparable(choices, desk.catalogue()));
-    Measure measure = new Measure(discipline);
+    ComparisonScale measure = new ComparisonScale(discipline);
     OptionalDouble difference = choices.number("difference", 0.001, 1000);
     double level = choices.number("level", 0.5, 0.9999).orElseThrow();
     double power = choices.number("power", 0.01, 0.9999).orElseThrow();
@@ -116,7 +116,7 @@ public final class RunsQuestion implements Question {
       Exclusions excluded,
       Citations citations) {
     OptionalDouble stated = choices.number("cv", 0.001, 100);
-    boolean ratio = new Measure(discipline).isRatio();
+    boolean ratio = new ComparisonScale(discipline).isRatio();
     if (stated.isPresent()) {
       return Optional.of(
           RunScatter.stated(ratio ? stated.getAsDouble() / 100 : stated.getAsDouble()));
@@ -138,7 +138,7 @@ public final class RunsQuestion implements Question {
 
   private static RunsRow row(
       Discipline discipline,
-      Measure measure,
+      ComparisonScale measure,
       double difference,
       RunScatter scatter,
       double power,
@@ -175,7 +175,7 @@ public final class RunsQuestion implements Question {
   }
 
   private static String sentence(
-      Discipline discipline, Measure measure, OptionalDouble difference, Filter filter) {
+      Discipline discipline, ComparisonScale measure, OptionalDouble difference, Filter filter) {
     String what =
         difference.isPresent()
             ? "a difference of " + plain(difference.getAsDouble()) + " " + measure.shownUnit()

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.griplore.query.answer.Missing;
 import org.griplore.query.estimate.Difference;
-import org.griplore.query.estimate.Measure;
+import org.griplore.query.estimate.ComparisonScale;
 import org.griplore.query.estimate.Network;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
@@ -134,7 +134,7 @@ final class Profiler {
             .sorted()
             .toArray();
     Optional<Estimate> effect = network.flatMap(net -> net.effect(model));
-    Measure measure = network.map(Network::measure).orElse(null);
+    ComparisonScale measure = network.map(Network::measure).orElse(null);
     Double value = effect.map(Estimate::value).orElse(null);
     Double se = effect.map(Estimate::se).map(Missing::orNull).orElse(null);
     Optional<Interval> interval = effect.flatMap(e -> e.interval(Difference.LEVEL));

@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 import org.griplore.query.estimate.Difference;
 import org.griplore.query.estimate.DisciplineArms;
-import org.griplore.query.estimate.Measure;
+import org.griplore.query.estimate.ComparisonScale;
 import org.griplore.query.estimate.Network;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Likeness;
@@ -32,7 +32,7 @@ final class DisciplineColumn {
   private final Network like;
   private final List<Integer> models;
   private final Footing footing;
-  private final Measure measure;
+  private final ComparisonScale measure;
   private final Unit unit;
   private final int levelTest;
   private final double level;

@@ -1,6 +1,6 @@
 package org.griplore.query.tradeoff;
 
-import org.griplore.query.estimate.Measure;
+import org.griplore.query.estimate.ComparisonScale;
 
 /**
  * A model in two disciplines, against the mean of the models shown; plus is better in both. Figures
@@ -35,9 +35,9 @@ public record TradeoffRow(
   /** The row of the i-th model on both axes. */
   static TradeoffRow of(
       String model,
-      Measure x,
+      ComparisonScale x,
       Axis onX,
-      Measure y,
+      ComparisonScale y,
       Axis onY,
       int i,
       boolean front,

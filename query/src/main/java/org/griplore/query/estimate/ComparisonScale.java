@@ -11,12 +11,12 @@ import org.griplore.store.vocabulary.Unit;
  * disciplines, the unit itself for levels and points. Log differences are shown in per cent of
  * performance: 100 (e^d - 1), so 10 per cent more grip is 9.09 per cent less distance.
  */
-public final class Measure {
+public final class ComparisonScale {
   private final Discipline discipline;
   private final boolean ratio;
 
   /** The scale of a discipline. */
-  public Measure(Discipline discipline) {
+  public ComparisonScale(Discipline discipline) {
     this.discipline = discipline;
     this.ratio = discipline.scale() == Scale.RATIO;
   }
