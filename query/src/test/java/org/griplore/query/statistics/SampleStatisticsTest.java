@@ -97,7 +97,7 @@ class SampleStatisticsTest {
             .stream()
             .map(rows -> rows.stream().mapToDouble(r -> Double.parseDouble(r.get("y"))).toArray())
             .toArray(double[][]::new);
-    Repeatability repeats = Repeatability.of(values);
+    OneWayRepeatability repeats = OneWayRepeatability.of(values);
     OneWayReml reml = OneWayReml.of(values);
     for (ReferenceCase.Expected e : data.expected()) {
       double actual =
@@ -130,13 +130,13 @@ class SampleStatisticsTest {
   @Test
   void remlOfEqualGroupsIsTheMoments() {
     double[][] apart = {{1.0, 1.2, 1.1}, {2.0, 2.3, 1.9}, {1.4, 1.5, 1.8}};
-    Repeatability moments = Repeatability.of(apart);
+    OneWayRepeatability moments = OneWayRepeatability.of(apart);
     OneWayReml reml = OneWayReml.of(apart);
     assertRelative("within", reml.within(), moments.oneWay().withinMeanSquare(), 1e-10);
     assertRelative("between", reml.between(), Math.pow(moments.between(), 2), 1e-10);
     double[][] alike = {{1, 2, 3}, {3, 1, 2}, {2, 3, 1}};
     assertThat(OneWayReml.of(alike).between()).isZero();
-    assertThat(Repeatability.of(alike).between()).isZero();
+    assertThat(OneWayRepeatability.of(alike).between()).isZero();
   }
 
   @Test

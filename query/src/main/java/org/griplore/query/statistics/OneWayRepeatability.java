@@ -15,7 +15,7 @@ import org.hipparchus.distribution.continuous.ChiSquaredDistribution;
  * @param between s_L, the sd between groups by moments, 0 where the moments give less
  * @param reproducibility s_R, from s_R² = s_r² + s_L²
  */
-public record Repeatability(
+public record OneWayRepeatability(
     OneWay oneWay, double meanSize, double repeatability, double between, double reproducibility) {
   private static final double ACCURACY = 1e-15;
 
@@ -25,7 +25,7 @@ public record Repeatability(
    * @param values a row a group, unequal lengths allowed
    * @throws IllegalArgumentException as {@link OneWay#of}
    */
-  public static Repeatability of(double[][] values) {
+  public static OneWayRepeatability of(double[][] values) {
     OneWay oneWay = OneWay.of(values);
     double squares = 0;
     for (double[] group : values) {
@@ -34,7 +34,7 @@ public record Repeatability(
     double meanSize = (oneWay.count() - squares / oneWay.count()) / oneWay.betweenDf();
     double within = oneWay.withinMeanSquare();
     double between = Math.max(0, (oneWay.betweenMeanSquare() - within) / meanSize);
-    return new Repeatability(
+    return new OneWayRepeatability(
         oneWay, meanSize, Math.sqrt(within), Math.sqrt(between), Math.sqrt(within + between));
   }
 
