@@ -49,7 +49,7 @@ public final class BacktestQuestion implements Question {
       Double rankAgreement,
       Double naiveRankAgreement) {}
 
-  private record Judged(String key, ComparisonScale measure, Exclusions excluded, Tally tally) {}
+  private record Judged(String key, ComparisonScale measure, Exclusions excluded, IntervalTally tally) {}
 
   @Override
   public String kind() {
@@ -92,7 +92,7 @@ public final class BacktestQuestion implements Question {
     Exclusions excluded = new Exclusions();
     Citations citations = new Citations(evidence);
     List<BacktestRow> rows = new ArrayList<>();
-    int[] covered = new int[Tally.LEVELS.length];
+    int[] covered = new int[IntervalTally.LEVELS.length];
     for (Judged of : judged) {
       of.excluded.list().forEach(left -> excluded.add(left.reason(), left.count()));
       if (of.tally.results() == 0) {
@@ -126,12 +126,12 @@ public final class BacktestQuestion implements Question {
     DisciplineArms arms = DisciplineArms.of(evidence, key, filter);
     Exclusions excluded = new Exclusions();
     arms.excluded().list().forEach(left -> excluded.add(left.reason(), left.count()));
-    Tally tally = PastPredictions.of(descent, TestBlocks.of(evidence, arms), excluded);
+    IntervalTally tally = PastPredictions.of(descent, TestBlocks.of(evidence, arms), excluded);
     return new Judged(key, arms.measure(), excluded, tally);
   }
 
   private static BacktestRow row(Judged of) {
-    Tally tally = of.tally;
+    IntervalTally tally = of.tally;
     double results = tally.results();
     return new BacktestRow(
         of.key,

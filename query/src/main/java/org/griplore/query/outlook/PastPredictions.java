@@ -31,7 +31,7 @@ final class PastPredictions {
   private final Needed needed;
   private final double[] last;
   private final boolean[] tested;
-  private final Tally tally = new Tally();
+  private final IntervalTally tally = new IntervalTally();
   private int contrasts;
   private int soughtAt;
   private VarianceComponents spreads;
@@ -50,7 +50,7 @@ final class PastPredictions {
    *
    * @param all in the order of {@link TestBlocks}
    */
-  static Tally of(DescentForest descent, List<TestBlock> all, Exclusions excluded) {
+  static IntervalTally of(DescentForest descent, List<TestBlock> all, Exclusions excluded) {
     List<TestBlock> dated = all.stream().filter(round -> round.first() != null).toList();
     excluded.add("tests without a date", all.size() - dated.size());
     List<TestBlock> newest = Affordable.newest(descent, dated, WORK);
@@ -145,7 +145,7 @@ final class PastPredictions {
     double[] naive = lessMean(last);
     Levels predicted = belief.levels(models).results(variance).lessMean();
     double[] factors =
-        Arrays.stream(Tally.LEVELS)
+        Arrays.stream(IntervalTally.LEVELS)
             .map(level -> Tails.student(level, degrees(contrasts)))
             .toArray();
     tally.addTest();

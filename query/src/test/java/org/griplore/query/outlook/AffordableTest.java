@@ -77,7 +77,7 @@ class AffordableTest {
   @Test
   void whatIsLeftOutIsCounted() {
     Exclusions excluded = new Exclusions();
-    Tally tally = PastPredictions.of(DESCENT, ROUNDS, excluded);
+    IntervalTally tally = PastPredictions.of(DESCENT, ROUNDS, excluded);
     assertThat(excluded.list())
         .anyMatch(left -> left.reason().equals("oldest tests of a large archive"));
     assertThat((double) tally.covered(1) / tally.results()).isBetween(0.76, 0.84);

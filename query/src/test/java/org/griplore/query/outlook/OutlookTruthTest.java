@@ -48,7 +48,7 @@ class OutlookTruthTest {
       for (long seed = 1; seed <= ARCHIVES; seed++) {
         Scenario drawn = Scenario.drawn(100 + seed);
         Evidence evidence = SimulatedEvidence.of(plain ? drawn.plain() : drawn, seed);
-        Tally tally =
+        IntervalTally tally =
             PastPredictions.of(
                 DescentForest.of(evidence.models()), rounds(evidence, discipline), new Exclusions());
         for (int level = 0; level < covered.length; level++) {

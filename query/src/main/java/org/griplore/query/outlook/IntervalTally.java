@@ -3,7 +3,7 @@ package org.griplore.query.outlook;
 import java.util.TreeSet;
 
 /** How predictions did: gathered test by test, on the discipline's scale. */
-final class Tally {
+final class IntervalTally {
   /** Levels of the intervals that are judged. */
   static final double[] LEVELS = {0.5, 0.8, 0.95};
 
