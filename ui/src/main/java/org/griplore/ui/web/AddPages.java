@@ -113,10 +113,10 @@ final class AddPages {
   /** How a draft is understood. */
   String draft(Context context) {
     Draft draft = drafts.of(context.queryParam("draft"));
-    return view(draft, Said.of(draft.options()));
+    return view(draft, DraftEntries.of(draft.options()));
   }
 
-  private String view(Draft draft, Said said) {
+  private String view(Draft draft, DraftEntries said) {
     Preview preview = null;
     String refusal = null;
     try {
@@ -144,9 +144,9 @@ final class AddPages {
    */
   String correct(Context context) {
     Draft draft = drafts.of(context.formParam("draft"));
-    Said said = said(context, draft);
+    DraftEntries said = said(context, draft);
     if (!said.problems().isEmpty()) {
-      return view(draft, new Said(draft.options(), said.typed(), said.problems()));
+      return view(draft, new DraftEntries(draft.options(), said.typed(), said.problems()));
     }
     show(context, draft.with(said.options()));
     return null;
@@ -157,7 +157,7 @@ final class AddPages {
     WriteGate.lead(context, page(draft));
   }
 
-  private Said said(Context context, Draft draft) {
+  private DraftEntries said(Context context, Draft draft) {
     Preview shown = null;
     try {
       shown = preview(draft);
@@ -177,7 +177,7 @@ final class AddPages {
    */
   String add(Context context) {
     Draft draft = drafts.of(context.formParam("draft"));
-    Said said = said(context, draft);
+    DraftEntries said = said(context, draft);
     if (!said.options().text().equals(draft.options().text()) || !said.problems().isEmpty()) {
       return correct(context);
     }

@@ -47,7 +47,7 @@ final class DraftFields {
     this.typed = typed;
   }
 
-  static List<Field> details(Said said, Details told) {
+  static List<Field> details(DraftEntries said, Details told) {
     List<Field> fields = new ArrayList<>();
     field(fields, said, "title", "Title", "", told.title(), List.of());
     field(
@@ -91,7 +91,7 @@ final class DraftFields {
 
   private static void field(
       List<Field> fields,
-      Said said,
+      DraftEntries said,
       String name,
       String label,
       String hint,
@@ -109,7 +109,7 @@ final class DraftFields {
             said.problems().get(name)));
   }
 
-  static List<Field> table(Said said) {
+  static List<Field> table(DraftEntries said) {
     ColumnMap map = said.map();
     String row = map.headerRow() == null ? "" : String.valueOf(map.headerRow());
     String mark =
@@ -122,7 +122,7 @@ final class DraftFields {
   }
 
   private static Field said(
-      Said said, String name, String label, String hint, String taken, List<Form.Choice> choices) {
+      DraftEntries said, String name, String label, String hint, String taken, List<Form.Choice> choices) {
     return new Field(
         name, label, hint, said.field(name, taken), "", choices, said.problems().get(name));
   }
@@ -132,10 +132,10 @@ final class DraftFields {
    *
    * @param preview the draft as its columns were shown; null when none were
    */
-  static Said read(Map<String, String> typed, Preview preview, DisciplineCatalogue catalogue) {
+  static DraftEntries read(Map<String, String> typed, Preview preview, DisciplineCatalogue catalogue) {
     DraftFields fields = new DraftFields(typed);
     Map<String, String> details = new HashMap<>();
-    for (Field field : details(Said.of(ReadOptions.NONE), Details.NONE)) {
+    for (Field field : details(DraftEntries.of(ReadOptions.NONE), Details.NONE)) {
       String value = fields.text(field.name());
       if (!value.isEmpty()) {
         details.put(field.name(), value);
@@ -148,7 +148,7 @@ final class DraftFields {
             fields.mark(),
             fields.monthFirst(),
             preview == null ? List.of() : fields.rules(preview, catalogue));
-    return new Said(
+    return new DraftEntries(
         new ReadOptions(details, true, map),
         fields.problems.isEmpty() ? Map.of() : typed,
         fields.problems);

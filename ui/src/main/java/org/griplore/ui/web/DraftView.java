@@ -92,7 +92,7 @@ public record DraftView(
       String token,
       Preview preview,
       String refusal,
-      Said said,
+      DraftEntries said,
       DisciplineCatalogue catalogue) {
     List<Column> columns = new ArrayList<>();
     if (preview != null && isTable(preview)) {
@@ -126,7 +126,7 @@ public record DraftView(
   }
 
   private static Column column(
-      int index, Preview preview, Said said, DisciplineCatalogue catalogue) {
+      int index, Preview preview, DraftEntries said, DisciplineCatalogue catalogue) {
     UnderstoodColumn read = preview.columns().get(index);
     ColumnMap.Rule target = preview.rule(read, null, null, null);
     Optional<ColumnMap.Rule> rule =

@@ -11,9 +11,9 @@ import org.griplore.ingest.recognise.ColumnMap;
  * @param typed the fields of a form that was not taken, by name; empty when it was
  * @param problems what is wrong, by the field's name
  */
-record Said(ReadOptions options, Map<String, String> typed, Map<String, String> problems) {
-  static Said of(ReadOptions options) {
-    return new Said(options, Map.of(), Map.of());
+record DraftEntries(ReadOptions options, Map<String, String> typed, Map<String, String> problems) {
+  static DraftEntries of(ReadOptions options) {
+    return new DraftEntries(options, Map.of(), Map.of());
   }
 
   ColumnMap map() {
