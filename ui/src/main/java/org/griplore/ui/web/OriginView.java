@@ -15,7 +15,7 @@ import org.griplore.query.question.QueryContext;
  * @param surroundings one for each sheet that has one of the cells
  * @param ladders how each value came about
  */
-public record OriginView(List<Surroundings> surroundings, List<Ladder> ladders) {
+public record OriginView(List<SourceExcerpt> surroundings, List<Ladder> ladders) {
   /** The way to one value; {@code heading} tells which. */
   public record Ladder(String heading, List<Step> steps) {}
 
@@ -55,7 +55,7 @@ public record OriginView(List<Surroundings> surroundings, List<Ladder> ladders) 
     }
     return new OriginView(
         bySheet.values().stream()
-            .map(cells -> Surroundings.of(cells, desk.archive().originals()))
+            .map(cells -> SourceExcerpt.of(cells, desk.archive().originals()))
             .toList(),
         answer.rows().stream()
             .map(OriginRow.class::cast)

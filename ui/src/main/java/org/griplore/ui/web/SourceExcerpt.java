@@ -26,7 +26,7 @@ import org.griplore.store.vocabulary.Refusal;
  * @param rows the rows shown
  * @param missing why nothing is shown; null when there is something
  */
-public record Surroundings(String heading, List<Head> columns, List<Row> rows, String missing) {
+public record SourceExcerpt(String heading, List<Head> columns, List<Row> rows, String missing) {
   private static final int ROWS_AROUND = 4;
   private static final int COLUMNS_AROUND = 2;
 
@@ -52,7 +52,7 @@ public record Surroundings(String heading, List<Head> columns, List<Row> rows, S
   /** One cell's text; {@code here} when the figure comes from it. */
   public record Box(String text, boolean here) {}
 
-  static Surroundings of(List<OriginRow> cells, OriginalFiles originals) {
+  static SourceExcerpt of(List<OriginRow> cells, OriginalFiles originals) {
     OriginRow first = cells.get(0);
     String heading = first.file() + (first.sheet().isEmpty() ? "" : ", sheet " + first.sheet());
     Path kept = originals.path(first.sha256());
@@ -69,8 +69,8 @@ public record Surroundings(String heading, List<Head> columns, List<Row> rows, S
     }
   }
 
-  private static Surroundings none(String heading, String why) {
-    return new Surroundings(heading, List.of(), List.of(), why);
+  private static SourceExcerpt none(String heading, String why) {
+    return new SourceExcerpt(heading, List.of(), List.of(), why);
   }
 
   private static Map<Integer, Map<Integer, String>> lines(Content content, String sheet) {
@@ -93,7 +93,7 @@ public record Surroundings(String heading, List<Head> columns, List<Row> rows, S
         .putIfAbsent(cell.column(), cell.text());
   }
 
-  private static Surroundings shown(
+  private static SourceExcerpt shown(
       String heading, List<OriginRow> cells, Map<Integer, Map<Integer, String>> lines) {
     TreeSet<Integer> rows = new TreeSet<>();
     TreeSet<Integer> columns = new TreeSet<>();
@@ -131,7 +131,7 @@ public record Surroundings(String heading, List<Head> columns, List<Row> rows, S
       shown.add(new Row(row, gap, boxes));
       before = row;
     }
-    return new Surroundings(heading, heads(columns, known, cells), shown, null);
+    return new SourceExcerpt(heading, heads(columns, known, cells), shown, null);
   }
 
   private static List<Head> heads(
