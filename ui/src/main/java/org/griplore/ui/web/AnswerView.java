@@ -45,7 +45,7 @@ public record AnswerView(
         question,
         answer,
         Form.of(question, answer.asked().options(), offers),
-        TableView.of(columns, cut ? rows.subList(0, ROWS_SHOWN) : rows, Doors.of(answer)),
+        TableView.of(columns, cut ? rows.subList(0, ROWS_SHOWN) : rows, EvidenceLinks.of(answer)),
         answer.rows().size() <= ROWS_OPENED ? TableView.inner(columns, answer.rows()) : List.of(),
         Charts.of(answer),
         citation.of(answer.asked()));

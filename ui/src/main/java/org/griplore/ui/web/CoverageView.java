@@ -40,7 +40,7 @@ public record CoverageView(List<Head> heads, List<Row> rows, Paging pages) {
   public record Box(String text, String address, String level) {}
 
   static <R> CoverageView of(Answer<R> answer) {
-    Door<R> doors = Doors.of(answer);
+    Door<R> doors = EvidenceLinks.of(answer);
     List<Column<R>> disciplines =
         answer.columns().stream().skip(4).filter(column -> !column.detail()).toList();
     List<String> missing = answer.asked().options().getOrDefault("missing", List.of());

@@ -45,7 +45,7 @@ final class EffectsCharts {
       String address) {}
 
   static <R> List<Chart> of(Answer<R> answer) {
-    Door<R> doors = Doors.of(answer);
+    Door<R> doors = EvidenceLinks.of(answer);
     Map<String, List<Dot>> plots = new LinkedHashMap<>();
     for (R row : answer.rows()) {
       Dot dot = dot(row, answer.columns(), doors);

@@ -34,7 +34,7 @@ public record RecordView(
 
   static RecordView ofModel(Answer<?> answer, QueryContext desk) {
     Known known = (Known) answer.relations().get("known");
-    Map<String, List<String>> filters = Doors.filters(answer.asked());
+    Map<String, List<String>> filters = EvidenceLinks.filters(answer.asked());
     Answer<?> notes =
         ask(
             desk,
@@ -62,7 +62,7 @@ public record RecordView(
         ((List<?>) answer.relations().get("known"))
             .stream().map(Known.class::cast).map(Known::model).toList();
     List<String> lines = answer.asked().options().get("line");
-    Map<String, List<String>> filters = Doors.filters(answer.asked());
+    Map<String, List<String>> filters = EvidenceLinks.filters(answer.asked());
     Map<String, String> ways = new LinkedHashMap<>();
     ways.put("Coverage", Addresses.of("coverage", Map.of("line", lines)));
     ways.put("Placings", Addresses.of("placings", with(filters, Map.of("model", models))));
@@ -143,7 +143,7 @@ public record RecordView(
     return steps.hasEvidence()
         ? new StepsView(
             steps.summary(),
-            TableView.of(steps.columns(), steps.rows(), Doors.of(steps)),
+            TableView.of(steps.columns(), steps.rows(), EvidenceLinks.of(steps)),
             Addresses.page(steps.asked()))
         : null;
   }

@@ -78,7 +78,7 @@ public record TableView(List<Head> heads, List<List<CellView>> rows) {
   /** The inner columns belong to the inner rows: both come from the same {@code Column.rows}. */
   @SuppressWarnings("unchecked")
   private static <S> TableView inside(List<? extends Column<?>> columns, List<?> rows) {
-    return of((List<Column<S>>) columns, (List<S>) rows, Doors.inside());
+    return of((List<Column<S>>) columns, (List<S>) rows, EvidenceLinks.inside());
   }
 
   /** A column without a single value takes no room. */

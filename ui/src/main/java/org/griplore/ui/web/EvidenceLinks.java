@@ -28,7 +28,7 @@ import org.griplore.query.reweigh.ReweighRow;
 import org.griplore.query.seek.SeekQuestion.SeekRow;
 
 /** The doors of every answer: which results stand behind which figure, under the same filters. */
-final class Doors {
+final class EvidenceLinks {
   private static final Set<String> SHARES =
       Set.of(
           "tests",
@@ -48,13 +48,13 @@ final class Doors {
   private final Inquiry asked;
   private final Map<String, List<String>> filters;
 
-  private Doors(Inquiry asked) {
+  private EvidenceLinks(Inquiry asked) {
     this.asked = asked;
     this.filters = filters(asked);
   }
 
   static <R> Door<R> of(Answer<R> answer) {
-    Doors doors = new Doors(answer.asked());
+    EvidenceLinks doors = new EvidenceLinks(answer.asked());
     return (column, row) -> doors.address(column.key(), row);
   }
 
