@@ -40,7 +40,7 @@ public record CoverageView(List<Head> heads, List<Row> rows, Paging pages) {
   public record Box(String text, String address, String level) {}
 
   static <R> CoverageView of(Answer<R> answer) {
-    Door<R> doors = EvidenceLinks.of(answer);
+    EvidenceLink<R> doors = EvidenceLinks.of(answer);
     List<Column<R>> disciplines =
         answer.columns().stream().skip(4).filter(column -> !column.detail()).toList();
     List<String> missing = answer.asked().options().getOrDefault("missing", List.of());
@@ -82,7 +82,7 @@ public record CoverageView(List<Head> heads, List<Row> rows, Paging pages) {
     return new Head(discipline, Addresses.of(answer.asked().kind(), options), chosen);
   }
 
-  private static <R> String door(Answer<R> answer, Door<R> doors, String key, R row) {
+  private static <R> String door(Answer<R> answer, EvidenceLink<R> doors, String key, R row) {
     return answer.columns().stream()
         .filter(column -> column.key().equals(key))
         .findFirst()

@@ -45,7 +45,7 @@ final class EffectsCharts {
       String address) {}
 
   static <R> List<Chart> of(Answer<R> answer) {
-    Door<R> doors = EvidenceLinks.of(answer);
+    EvidenceLink<R> doors = EvidenceLinks.of(answer);
     Map<String, List<Dot>> plots = new LinkedHashMap<>();
     for (R row : answer.rows()) {
       Dot dot = dot(row, answer.columns(), doors);
@@ -63,7 +63,7 @@ final class EffectsCharts {
     return charts;
   }
 
-  private static <R> Dot dot(R row, List<Column<R>> columns, Door<R> doors) {
+  private static <R> Dot dot(R row, List<Column<R>> columns, EvidenceLink<R> doors) {
     if (row instanceof StandingRow standing) {
       return new Dot(
           standing.unit(),
@@ -114,7 +114,7 @@ final class EffectsCharts {
         behind("step", row, columns, doors));
   }
 
-  private static <R> String behind(String key, R row, List<Column<R>> columns, Door<R> doors) {
+  private static <R> String behind(String key, R row, List<Column<R>> columns, EvidenceLink<R> doors) {
     return columns.stream()
         .filter(column -> column.key().equals(key))
         .findFirst()

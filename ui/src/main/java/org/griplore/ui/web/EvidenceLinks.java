@@ -53,13 +53,13 @@ final class EvidenceLinks {
     this.filters = filters(asked);
   }
 
-  static <R> Door<R> of(Answer<R> answer) {
+  static <R> EvidenceLink<R> of(Answer<R> answer) {
     EvidenceLinks doors = new EvidenceLinks(answer.asked());
     return (column, row) -> doors.address(column.key(), row);
   }
 
   /** The doors of the tables inside rows: a figure leads to the cell it was read from. */
-  static <R> Door<R> inside() {
+  static <R> EvidenceLink<R> inside() {
     return (column, row) -> cell(column.key(), row);
   }
 

@@ -37,11 +37,11 @@ public record TableView(List<Head> heads, List<List<CellView>> rows) {
 
   /** The columns of a table that are not details, laid out. */
   static <R> TableView of(List<Column<R>> columns, List<R> rows) {
-    return of(columns, rows, Door.none());
+    return of(columns, rows, EvidenceLink.none());
   }
 
   /** The same, its figures leading to what is behind them. */
-  static <R> TableView of(List<Column<R>> columns, List<R> rows, Door<R> door) {
+  static <R> TableView of(List<Column<R>> columns, List<R> rows, EvidenceLink<R> door) {
     List<Column<R>> shown =
         columns.stream().filter(column -> !column.detail() && isTold(column, rows)).toList();
     List<Head> heads =
@@ -96,7 +96,7 @@ public record TableView(List<Head> heads, List<List<CellView>> rows) {
     };
   }
 
-  private static <R> CellView cell(Column<R> column, R row, Door<R> door) {
+  private static <R> CellView cell(Column<R> column, R row, EvidenceLink<R> door) {
     Object value = column.value().apply(row);
     String shape = shape(column.format());
     if (value == null) {

@@ -8,12 +8,12 @@ import org.griplore.query.answer.Column;
  * @param <R> what a row is about
  */
 @FunctionalInterface
-interface Door<R> {
+interface EvidenceLink<R> {
   /** The address behind a cell; null where its column's format says all there is. */
   String address(Column<R> column, R row);
 
   /** Leads nowhere but where formats lead. */
-  static <R> Door<R> none() {
+  static <R> EvidenceLink<R> none() {
     return (column, row) -> null;
   }
 }
