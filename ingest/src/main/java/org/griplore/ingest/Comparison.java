@@ -19,8 +19,8 @@ final class Comparison {
   private static final int TOLD = 10;
 
   private final String file;
-  private final Map<String, Deque<Told>> onlyStored = new LinkedHashMap<>();
-  private final Map<String, Deque<Told>> onlyRead = new LinkedHashMap<>();
+  private final Map<String, Deque<StoredFact>> onlyStored = new LinkedHashMap<>();
+  private final Map<String, Deque<StoredFact>> onlyRead = new LinkedHashMap<>();
   private final List<String> disagreements = new ArrayList<>();
   private final List<String> otherNames = new ArrayList<>();
   private long disagreeing;
@@ -31,8 +31,8 @@ final class Comparison {
     this.file = file;
   }
 
-  void stored(Told told) {
-    Told partner = take(onlyRead, told.key());
+  void stored(StoredFact told) {
+    StoredFact partner = take(onlyRead, told.key());
     if (partner == null) {
       onlyStored.computeIfAbsent(told.key(), key -> new ArrayDeque<>()).add(told);
     } else {
@@ -40,8 +40,8 @@ final class Comparison {
     }
   }
 
-  void read(Told told) {
-    Told partner = take(onlyStored, told.key());
+  void read(StoredFact told) {
+    StoredFact partner = take(onlyStored, told.key());
     if (partner == null) {
       onlyRead.computeIfAbsent(told.key(), key -> new ArrayDeque<>()).add(told);
     } else {
@@ -49,19 +49,19 @@ final class Comparison {
     }
   }
 
-  private static Told take(Map<String, Deque<Told>> from, String key) {
-    Deque<Told> waiting = from.get(key);
+  private static StoredFact take(Map<String, Deque<StoredFact>> from, String key) {
+    Deque<StoredFact> waiting = from.get(key);
     if (waiting == null) {
       return null;
     }
-    Told first = waiting.poll();
+    StoredFact first = waiting.poll();
     if (waiting.isEmpty()) {
       from.remove(key);
     }
     return first;
   }
 
-  private void compare(Told stored, Told read) {
+  private void compare(StoredFact stored, StoredFact read) {
     compared++;
     if (!stored.says().equals(read.says())) {
       disagree(stored, "the archive has " + stored.says() + "; the original gives " + read.says());
@@ -87,7 +87,7 @@ final class Comparison {
   }
 
   /** What a figure is a figure of: of these a reading has one. */
-  static String figureOf(Told told) {
+  static String figureOf(StoredFact told) {
     return told.model() + told.identity();
   }
 
@@ -116,7 +116,7 @@ final class Comparison {
     more(otherNames, otherwiseNamed, "names");
   }
 
-  private void disagree(Told told, String sentence) {
+  private void disagree(StoredFact told, String sentence) {
     if (++disagreeing <= TOLD) {
       disagreements.add(where(told) + ": " + sentence + ".");
     }
@@ -128,7 +128,7 @@ final class Comparison {
     }
   }
 
-  private String where(Told told) {
+  private String where(StoredFact told) {
     String place = told.cell() == null ? "" : ", " + told.cell().place();
     String model = told.model() == null ? "" : told.model() + ", ";
     return file + place + " (" + model + told.of() + ")";

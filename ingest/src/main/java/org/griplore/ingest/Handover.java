@@ -18,13 +18,13 @@ final class Handover implements Receiver {
   private static final int WAITING = 512;
 
   /** Something told, to be told on to the receiver that writes. */
-  private interface Told {
+  private interface StoredFact {
     void to(Receiver writer);
   }
 
-  private static final Told END = writer -> {};
+  private static final StoredFact END = writer -> {};
 
-  private final BlockingQueue<Told> queue = new ArrayBlockingQueue<>(WAITING);
+  private final BlockingQueue<StoredFact> queue = new ArrayBlockingQueue<>(WAITING);
   private volatile boolean abandoned;
 
   private Handover() {}
@@ -60,7 +60,7 @@ final class Handover implements Receiver {
     thread.setDaemon(true);
     thread.start();
     try {
-      for (Told told = handover.take(); told != END; told = handover.take()) {
+      for (StoredFact told = handover.take(); told != END; told = handover.take()) {
         told.to(writer);
       }
     } finally {
@@ -74,7 +74,7 @@ final class Handover implements Receiver {
     }
   }
 
-  private Told take() {
+  private StoredFact take() {
     try {
       return queue.take();
     } catch (InterruptedException e) {
@@ -83,7 +83,7 @@ final class Handover implements Receiver {
     }
   }
 
-  private void put(Told told) {
+  private void put(StoredFact told) {
     try {
       while (!queue.offer(told, 100, java.util.concurrent.TimeUnit.MILLISECONDS)) {
         if (abandoned) {

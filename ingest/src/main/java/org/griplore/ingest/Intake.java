@@ -48,7 +48,7 @@ public final class Intake {
     this.clock = clock;
   }
 
-  /** Told as sources are taken. */
+  /** StoredFact as sources are taken. */
   public interface Progress {
     /** Another source is about to be read: number {@code done + 1} of {@code total}. */
     void reading(String name, int done, int total);

@@ -72,11 +72,11 @@ public final class Rereading {
     Original original =
         Original.of(revision.origin(), revision.name(), () -> Files.newInputStream(kept));
     try (FigureFeed figures = archive.figuresOf(revision.id())) {
-      archive.notesOf(revision.id()).forEach(note -> comparison.stored(Told.note(note)));
-      archive.runsOf(revision.id()).forEach(run -> comparison.stored(Told.run(run)));
+      archive.notesOf(revision.id()).forEach(note -> comparison.stored(StoredFact.note(note)));
+      archive.runsOf(revision.id()).forEach(run -> comparison.stored(StoredFact.run(run)));
       intake.tell(original, revision, new Reader(figures));
       for (StoredFigure rest = figures.next(); rest != null; rest = figures.next()) {
-        comparison.stored(Told.figure(rest));
+        comparison.stored(StoredFact.figure(rest));
       }
     }
     leaveOutRepeated();
@@ -89,7 +89,7 @@ public final class Rereading {
     if (!unpartnered.isEmpty()) {
       try (FigureFeed figures = archive.figuresOf(revision.id())) {
         for (StoredFigure each = figures.next(); each != null; each = figures.next()) {
-          String identity = Comparison.figureOf(Told.figure(each));
+          String identity = Comparison.figureOf(StoredFact.figure(each));
           if (unpartnered.contains(identity)) {
             repeated.add(identity);
           }
@@ -119,21 +119,21 @@ public final class Rereading {
                           result -> {
                             StoredFigure stored = figures.next();
                             if (stored != null) {
-                              comparison.stored(Told.figure(stored));
+                              comparison.stored(StoredFact.figure(stored));
                             }
                             read(
-                                Told.figure(
+                                StoredFact.figure(
                                     report.key(),
                                     entry.model(),
                                     entry.size(),
                                     entry.name(),
                                     result));
                           }));
-      report.notes().forEach(note -> read(Told.note(report.key(), note)));
-      report.runs().forEach(run -> read(Told.run(run)));
+      report.notes().forEach(note -> read(StoredFact.note(report.key(), note)));
+      report.runs().forEach(run -> read(StoredFact.run(run)));
     }
 
-    private void read(Told told) {
+    private void read(StoredFact told) {
       comparison.read(told.meaning(models));
     }
 

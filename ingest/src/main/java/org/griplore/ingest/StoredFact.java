@@ -20,23 +20,23 @@ import org.griplore.store.vocabulary.Result;
  * @param model the model that it is told of; null for a test as a whole
  * @param says its content, in words
  */
-record Told(String key, String identity, Cell cell, String of, String model, String says) {
+record StoredFact(String key, String identity, Cell cell, String of, String model, String says) {
   /** The same of the model that a name means. */
-  Told meaning(Map<String, String> models) {
+  StoredFact meaning(Map<String, String> models) {
     return model == null
         ? this
-        : new Told(key, identity, cell, of, models.getOrDefault(model, model), says);
+        : new StoredFact(key, identity, cell, of, models.getOrDefault(model, model), says);
   }
 
-  static Told figure(StoredFigure figure) {
+  static StoredFact figure(StoredFigure figure) {
     return figure(figure.test(), figure.model(), figure.size(), figure.name(), figure.result());
   }
 
-  static Told figure(String test, String model, String size, Cell name, Result result) {
+  static StoredFact figure(String test, String model, String size, Cell name, Result result) {
     Cell value = result.cells().value();
     Cell place = result.cells().place();
     String what = "|" + test + "|" + result.discipline() + "|";
-    return new Told(
+    return new StoredFact(
         "figure" + what + (value == null && place == null ? at(name) : at(value) + at(place)),
         what + size,
         value != null ? value : place,
@@ -59,12 +59,12 @@ record Told(String key, String identity, Cell cell, String of, String model, Str
     return says.toString();
   }
 
-  static Told note(StoredNote note) {
+  static StoredFact note(StoredNote note) {
     return note(note.test(), note.note());
   }
 
-  static Told note(String test, Note note) {
-    return new Told(
+  static StoredFact note(String test, Note note) {
+    return new StoredFact(
         "note|" + test + "|" + at(note.cell()) + note.discipline(),
         null,
         note.cell(),
@@ -73,11 +73,11 @@ record Told(String key, String identity, Cell cell, String of, String model, Str
         note.text());
   }
 
-  static Told run(RunRecord run) {
+  static StoredFact run(RunRecord run) {
     return run(run.run());
   }
 
-  static Told run(LoggedRun run) {
+  static StoredFact run(LoggedRun run) {
     StringBuilder says = new StringBuilder("sequence " + run.sequence());
     add(says, "", run.role());
     add(says, "from km/h ", run.fromKmh());
@@ -90,7 +90,7 @@ record Told(String key, String identity, Cell cell, String of, String model, Str
     add(says, "surface C ", run.surfaceC());
     add(says, "air C ", run.airC());
     add(says, "remark ", run.remark());
-    return new Told(
+    return new StoredFact(
         "run|" + run.discipline() + "|" + at(run.cell()) + run.run(),
         null,
         run.cell(),
