@@ -27,13 +27,13 @@ import org.griplore.store.vocabulary.TestReport;
 public final class Rereading {
   private final Archive archive;
   private final Revision revision;
-  private final Comparison comparison;
+  private final RereadingComparison comparison;
   private final Map<String, String> models = new HashMap<>();
 
   private Rereading(Archive archive, Revision revision) {
     this.archive = archive;
     this.revision = revision;
-    this.comparison = new Comparison(revision.name());
+    this.comparison = new RereadingComparison(revision.name());
     archive.names().forEach(name -> models.put(name.name(), name.model()));
   }
 
@@ -89,7 +89,7 @@ public final class Rereading {
     if (!unpartnered.isEmpty()) {
       try (FigureFeed figures = archive.figuresOf(revision.id())) {
         for (StoredFigure each = figures.next(); each != null; each = figures.next()) {
-          String identity = Comparison.figureOf(StoredFact.figure(each));
+          String identity = RereadingComparison.figureOf(StoredFact.figure(each));
           if (unpartnered.contains(identity)) {
             repeated.add(identity);
           }

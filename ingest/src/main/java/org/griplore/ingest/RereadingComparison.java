@@ -14,7 +14,7 @@ import java.util.stream.Collectors;
  * Puts what the archive holds of a reading beside what its original tells, both in reading order.
  * Only what has no partner yet is kept in memory.
  */
-final class Comparison {
+final class RereadingComparison {
   /** So many sentences of a kind are told; the rest is counted. */
   private static final int TOLD = 10;
 
@@ -27,7 +27,7 @@ final class Comparison {
   private long otherwiseNamed;
   private long compared;
 
-  Comparison(String file) {
+  RereadingComparison(String file) {
     this.file = file;
   }
 
@@ -82,7 +82,7 @@ final class Comparison {
     return onlyRead.values().stream()
         .flatMap(Deque::stream)
         .filter(told -> told.identity() != null)
-        .map(Comparison::figureOf)
+        .map(RereadingComparison::figureOf)
         .collect(Collectors.toSet());
   }
 
