@@ -43,7 +43,7 @@ public record FormatCode(String code, Integer decimals, String unit) {
       }
     }
     String unit = behind.toString().isBlank() ? before.toString() : behind.toString();
-    unit = CellText.of(unit);
+    unit = VisibleText.of(unit);
     return new FormatCode(
         code, digits ? decimals : null, digits && unit.length() <= LONGEST_UNIT ? unit : "");
   }

@@ -10,7 +10,7 @@ import java.io.Reader;
 import java.util.ArrayList;
 import java.util.List;
 import org.griplore.ingest.grid.CellCount;
-import org.griplore.ingest.grid.CellText;
+import org.griplore.ingest.grid.VisibleText;
 import org.griplore.store.vocabulary.Refusal;
 
 /** A JSON value that knows the line it begins on. */
@@ -88,7 +88,7 @@ sealed interface JsonValue {
         return new Plain(line, "", null);
       }
       default -> {
-        return new Plain(line, CellText.of(parser.getText()), null);
+        return new Plain(line, VisibleText.of(parser.getText()), null);
       }
     }
   }

@@ -6,7 +6,7 @@ import java.nio.charset.Charset;
 import java.util.ArrayList;
 import java.util.List;
 import org.griplore.ingest.grid.CellCount;
-import org.griplore.ingest.grid.CellText;
+import org.griplore.ingest.grid.VisibleText;
 import org.griplore.ingest.grid.Grid;
 import org.griplore.ingest.grid.GridCell;
 import org.griplore.store.archive.Original;
@@ -46,7 +46,7 @@ public record DelimitedText(Original original, Charset charset, char delimiter) 
       while (records.next()) {
         List<GridCell> cells = new ArrayList<>();
         for (int i = 0; i < records.count(); i++) {
-          String text = CellText.of(records.field(i));
+          String text = VisibleText.of(records.field(i));
           if (!text.isEmpty()) {
             cells.add(GridCell.of(records.line(), i + 1, text));
           }

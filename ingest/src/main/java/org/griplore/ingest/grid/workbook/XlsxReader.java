@@ -20,7 +20,7 @@ import org.dhatim.fastexcel.reader.Row;
 import org.dhatim.fastexcel.reader.Sheet;
 import org.dhatim.fastexcel.reader.SheetVisibility;
 import org.griplore.ingest.grid.CellCount;
-import org.griplore.ingest.grid.CellText;
+import org.griplore.ingest.grid.VisibleText;
 import org.griplore.ingest.grid.Grid;
 import org.griplore.ingest.grid.GridCell;
 import org.griplore.store.archive.Original;
@@ -116,7 +116,7 @@ public final class XlsxReader {
     if (cell.getType() == CellType.STRING && cell.getValue() == null) {
       throw new IllegalStateException("the shared text of " + cell.getAddress() + " is missing");
     }
-    String text = CellText.of(cell.getText());
+    String text = VisibleText.of(cell.getText());
     if (text.isEmpty() && cell.getValue() == null && cell.getFormula() != null) {
       text = "=" + cell.getFormula();
     }

@@ -1,8 +1,8 @@
 package org.griplore.ingest.grid;
 
 /** A cell's text without what cannot be seen at its ends. */
-public final class CellText {
-  private CellText() {}
+public final class VisibleText {
+  private VisibleText() {}
 
   /**
    * The text without blanks of any kind (no-break ones too), control codes and byte order marks at
