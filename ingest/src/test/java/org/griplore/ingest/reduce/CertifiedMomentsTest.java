@@ -50,7 +50,7 @@ class CertifiedMomentsTest {
       }
       groups.add(group);
     }
-    Repeatability layout = Repeatability.of(groups);
+    SetRepeatability layout = SetRepeatability.of(groups);
     assertThat(digits(layout.ratioOfVariances(), 2001)).isGreaterThan(8);
     assertThat(digits(layout.deviation(), 0.1)).isGreaterThan(8);
     assertThat(layout.freedomBetween() * layout.msBetween()).isCloseTo(160.08, within(1e-5));

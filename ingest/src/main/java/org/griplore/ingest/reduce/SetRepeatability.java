@@ -13,7 +13,7 @@ import java.util.List;
  * @param freedomWithin figures less groups
  * @param effectiveCount n0; null for a single group
  */
-public record Repeatability(
+public record SetRepeatability(
     Double msBetween,
     double msWithin,
     int freedomBetween,
@@ -27,7 +27,7 @@ public record Repeatability(
    *
    * @throws org.griplore.store.vocabulary.Refusal when no group has two figures
    */
-  public static Repeatability of(List<List<Double>> groups) {
+  public static SetRepeatability of(List<List<Double>> groups) {
     List<Moments> sets =
         groups.stream()
             .filter(group -> !group.isEmpty())
@@ -43,14 +43,14 @@ public record Repeatability(
     double ssWithin = sets.stream().mapToDouble(Moments::squares).sum();
     int between = sets.size() - 1;
     if (between == 0) {
-      return new Repeatability(null, ssWithin / within, 0, within, null);
+      return new SetRepeatability(null, ssWithin / within, 0, within, null);
     }
     double ssBetween =
         sets.stream()
             .mapToDouble(set -> set.count() * (set.mean() - mean) * (set.mean() - mean))
             .sum();
     double squaredCounts = sets.stream().mapToDouble(set -> set.count() * set.count()).sum();
-    return new Repeatability(
+    return new SetRepeatability(
         ssBetween / between,
         ssWithin / within,
         between,

@@ -12,7 +12,7 @@ import org.griplore.store.vocabulary.Refusal;
 import org.junit.jupiter.api.Test;
 
 /** Unbalanced one-way layout; expected figures by R 4.2.2 (constructed data). */
-class RepeatabilityTest {
+class SetRepeatabilityTest {
   private static final ReferenceCase CASE = new ReferenceCase("constructed-repeatability");
 
   @Test
@@ -21,7 +21,7 @@ class RepeatabilityTest {
     for (String[] row : CASE.data()) {
       groups.computeIfAbsent(row[0], t -> new ArrayList<>()).add(Double.valueOf(row[1]));
     }
-    Repeatability r = Repeatability.of(List.copyOf(groups.values()));
+    SetRepeatability r = SetRepeatability.of(List.copyOf(groups.values()));
     assertThat(r.msBetween()).isCloseTo(CASE.expected("ms.between"), within(1e-10));
     assertThat(r.msWithin()).isCloseTo(CASE.expected("ms.within"), within(1e-12));
     assertThat(r.freedomBetween()).isEqualTo((int) CASE.expected("df.between"));
@@ -37,14 +37,14 @@ class RepeatabilityTest {
 
   @Test
   void nothingRepeatsInSetsOfOneRun() {
-    assertThatThrownBy(() -> Repeatability.of(List.of(List.of(1.0), List.of(2.0))))
+    assertThatThrownBy(() -> SetRepeatability.of(List.of(List.of(1.0), List.of(2.0))))
         .isInstanceOf(Refusal.class)
         .hasMessageContaining("2 sets of one run");
   }
 
   @Test
   void aSingleGroupHasNoBetween() {
-    Repeatability r = Repeatability.of(List.of(List.of(1.0, 3.0)));
+    SetRepeatability r = SetRepeatability.of(List.of(List.of(1.0, 3.0)));
     assertThat(r.deviation()).isEqualTo(Math.sqrt(2));
     assertThat(r.reproducibility()).isNull();
     assertThat(r.ratioOfVariances()).isNull();
