@@ -8,7 +8,7 @@ final class CandidateMean {
   private CandidateMean() {}
 
   static ReducedResult of(
-      List<SetResult> sets, Measure measure, Double level, ResultUnit resultUnit) {
+      List<SetResult> sets, RunMeasure measure, Double level, ResultUnit resultUnit) {
     List<SetResult> valid = sets.stream().filter(set -> set.standing().isValid()).toList();
     List<SetResult> used = valid.isEmpty() ? sets : valid;
     Effect effect =
@@ -32,7 +32,7 @@ final class CandidateMean {
         resultUnit.unit());
   }
 
-  private static double plainMean(List<SetResult> used, Measure measure) {
+  private static double plainMean(List<SetResult> used, RunMeasure measure) {
     double[] means =
         used.stream()
             .map(SetResult::set)
@@ -44,7 +44,7 @@ final class CandidateMean {
 
   /** Pooled over the sets, relative to each set's mean where ratios are formed. */
   private static Double spread(
-      List<SetResult> used, Measure measure, double corrected, ResultUnit resultUnit) {
+      List<SetResult> used, RunMeasure measure, double corrected, ResultUnit resultUnit) {
     double squares = 0;
     int freedom = 0;
     for (SetStatistics set : used.stream().map(SetResult::set).toList()) {

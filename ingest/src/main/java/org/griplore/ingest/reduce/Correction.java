@@ -8,7 +8,7 @@ final class Correction {
   private Correction() {}
 
   static Effect effect(
-      SetStatistics set, LocalReference reference, Measure measure, SetErrors errors) {
+      SetStatistics set, LocalReference reference, RunMeasure measure, SetErrors errors) {
     double value =
         measure.byRatio()
             ? Math.log(set.mean() / reference.value())
@@ -17,7 +17,7 @@ final class Correction {
   }
 
   /** The figure at a level. */
-  static double at(double level, double effect, Measure measure) {
+  static double at(double level, double effect, RunMeasure measure) {
     return measure.byRatio() ? level * Math.exp(effect) : level + effect;
   }
 }

@@ -13,9 +13,9 @@ import org.griplore.ingest.reduce.Limit.What;
  */
 final class LimitCheck {
   private final Limits limits;
-  private final Measure measure;
+  private final RunMeasure measure;
 
-  LimitCheck(Limits limits, Measure measure) {
+  LimitCheck(Limits limits, RunMeasure measure) {
     this.limits = limits;
     this.measure = measure;
   }

@@ -7,10 +7,10 @@ import org.griplore.store.vocabulary.LoggedRun;
 
 /** Collects what a reader of a reduced log must know. */
 final class LogRemarks {
-  private final Measure measure;
+  private final RunMeasure measure;
   private final List<Remark> remarks = new ArrayList<>();
 
-  LogRemarks(Measure measure) {
+  LogRemarks(RunMeasure measure) {
     this.measure = measure;
   }
 
@@ -34,7 +34,7 @@ final class LogRemarks {
   }
 
   void unitTaken(List<LoggedRun> runs) {
-    if (measure.kind() != Measure.Kind.VALUE) {
+    if (measure.kind() != RunMeasure.Kind.VALUE) {
       return;
     }
     List<LoggedRun> bare =

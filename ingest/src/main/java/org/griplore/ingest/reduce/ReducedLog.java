@@ -22,7 +22,7 @@ import org.griplore.store.vocabulary.Unit;
  * @param remarks what a reader must know
  */
 public record ReducedLog(
-    Measure measure,
+    RunMeasure measure,
     Window window,
     Anchor anchor,
     Double level,

@@ -24,7 +24,7 @@ import org.griplore.store.vocabulary.Unit;
  */
 public record ReducedResult(
     String model,
-    Measure measure,
+    RunMeasure measure,
     List<SetResult> sets,
     List<SetResult> used,
     Effect effect,

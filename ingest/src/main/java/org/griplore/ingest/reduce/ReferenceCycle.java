@@ -73,7 +73,7 @@ public record ReferenceCycle(
    * |R2 - R1| / R1, relative to the opening reference (for levels and points |R2 - R1| in their
    * unit); null in an open cycle.
    */
-  public Double drift(Measure measure) {
+  public Double drift(RunMeasure measure) {
     if (!isClosed()) {
       return null;
     }

@@ -6,14 +6,14 @@ import org.griplore.store.vocabulary.Unit;
 
 /** Turns a figure that runs are averaged in into the discipline's unit. */
 final class ResultUnit {
-  private final Measure measure;
+  private final RunMeasure measure;
   private final Unit wanted;
   private final Window window;
 
   /**
    * @param window nominal speeds; null where none apply, and decelerations then stay decelerations
    */
-  ResultUnit(Measure measure, Unit wanted, Window window) {
+  ResultUnit(RunMeasure measure, Unit wanted, Window window) {
     this.measure = measure;
     this.wanted = wanted;
     this.window = window;
@@ -38,13 +38,13 @@ final class ResultUnit {
   }
 
   private boolean convertsToDistance() {
-    return measure.kind() == Measure.Kind.DECELERATION
+    return measure.kind() == RunMeasure.Kind.DECELERATION
         && window != null
         && Unit.METRE.convertsTo(wanted);
   }
 
   private boolean inverts() {
-    return measure.kind() == Measure.Kind.INVERSE_DISTANCE || convertsToDistance();
+    return measure.kind() == RunMeasure.Kind.INVERSE_DISTANCE || convertsToDistance();
   }
 
   /** The figure in the result's unit. */
@@ -52,7 +52,7 @@ final class ResultUnit {
     if (convertsToDistance()) {
       return Unit.METRE.convert(SpeedCorrection.distance(window, figure), unit());
     }
-    double plain = measure.kind() == Measure.Kind.INVERSE_DISTANCE ? 1 / figure : figure;
+    double plain = measure.kind() == RunMeasure.Kind.INVERSE_DISTANCE ? 1 / figure : figure;
     return natural().convert(plain, unit());
   }
 

@@ -26,7 +26,7 @@ public final class RunReducer {
           .thenComparing(
               run -> run.cell() == null ? 0 : run.cell().row(), Comparator.naturalOrder());
 
-  private final Measure measure;
+  private final RunMeasure measure;
   private final ReductionOptions options;
   private final List<SetStatistics> sets;
   private final List<SetStatistics> references;
@@ -37,7 +37,7 @@ public final class RunReducer {
   private final LogRemarks remarks;
 
   private RunReducer(
-      List<LoggedRun> runs, Measure measure, Discipline discipline, ReductionOptions options) {
+      List<LoggedRun> runs, RunMeasure measure, Discipline discipline, ReductionOptions options) {
     this.measure = measure;
     this.options = options;
     this.remarks = new LogRemarks(measure);
@@ -65,7 +65,7 @@ public final class RunReducer {
         runs.stream()
             .sorted(Comparator.comparingInt(LoggedRun::sequence).thenComparing(BY_RUN))
             .toList();
-    return Measure.of(ordered, discipline)
+    return RunMeasure.of(ordered, discipline)
         .map(measure -> new RunReducer(ordered, measure, discipline, options).log());
   }
 
@@ -80,7 +80,7 @@ public final class RunReducer {
   }
 
   private SetStatistics set(int position, List<LoggedRun> together) {
-    if (measure.kind() != Measure.Kind.LEVEL || options.coastBy() == null) {
+    if (measure.kind() != RunMeasure.Kind.LEVEL || options.coastBy() == null) {
       return SetStatistics.of(position, together, measure);
     }
     PassLevels passes = PassLevels.of(together, options.coastBy());
@@ -108,7 +108,7 @@ public final class RunReducer {
   }
 
   private Window window(List<LoggedRun> runs) {
-    if (measure.kind() != Measure.Kind.DECELERATION) {
+    if (measure.kind() != RunMeasure.Kind.DECELERATION) {
       return null;
     }
     Window window = options.window();

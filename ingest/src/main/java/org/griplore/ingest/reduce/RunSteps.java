@@ -11,7 +11,7 @@ import org.griplore.store.vocabulary.Unit;
 
 /** The steps from each counted run to the figure it goes into the mean with, with its cell. */
 final class RunSteps {
-  private final Measure measure;
+  private final RunMeasure measure;
   private final Unit figureUnit;
   private final TyreClass coastBy;
 
@@ -19,7 +19,7 @@ final class RunSteps {
    * @param figureUnit the unit that runs are averaged in
    * @param coastBy the class whose pass-by correction was applied; null when none was
    */
-  RunSteps(Measure measure, Unit figureUnit, TyreClass coastBy) {
+  RunSteps(RunMeasure measure, Unit figureUnit, TyreClass coastBy) {
     this.measure = measure;
     this.figureUnit = figureUnit;
     this.coastBy = coastBy;

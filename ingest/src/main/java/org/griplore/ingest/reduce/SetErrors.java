@@ -8,7 +8,7 @@ import java.util.List;
  * relative where sets are compared by ratio (delta method), in the figure's unit otherwise.
  */
 final class SetErrors {
-  private final Measure measure;
+  private final RunMeasure measure;
   private final boolean ownFirst;
   private final Double pooled;
   private final int pooledFreedom;
@@ -20,7 +20,7 @@ final class SetErrors {
    * @param references the usable references in order
    */
   SetErrors(
-      Measure measure,
+      RunMeasure measure,
       ReductionOptions.Spread spread,
       List<SetStatistics> sets,
       List<SetStatistics> references) {

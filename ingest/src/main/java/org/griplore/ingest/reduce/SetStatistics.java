@@ -49,7 +49,7 @@ public record SetStatistics(
    * @throws org.griplore.store.vocabulary.Refusal when they name two tyres or two roles, or a
    *     figure cannot be
    */
-  public static SetStatistics of(int position, List<LoggedRun> together, Measure measure) {
+  public static SetStatistics of(int position, List<LoggedRun> together, RunMeasure measure) {
     return of(position, together, measure.kind().words(), measure::figure);
   }
 

@@ -9,7 +9,7 @@ import org.griplore.store.vocabulary.Unit;
 
 /** The steps from a candidate's runs to its result at the level that results stand on. */
 final class SetSteps {
-  private final Measure measure;
+  private final RunMeasure measure;
   private final ResultUnit resultUnit;
   private final RunSteps runs;
   private final Double level;
@@ -19,7 +19,7 @@ final class SetSteps {
    * @param level the reference's figure that results stand on; null without a reference
    * @param levelWords what that level means
    */
-  SetSteps(Measure measure, ResultUnit resultUnit, RunSteps runs, Double level, String levelWords) {
+  SetSteps(RunMeasure measure, ResultUnit resultUnit, RunSteps runs, Double level, String levelWords) {
     this.measure = measure;
     this.resultUnit = resultUnit;
     this.runs = runs;

@@ -258,7 +258,7 @@ class OddLogTest {
     double harmonic = 2 / (1 / 30.0 + 1 / 32.0);
     assertThat(log.of("T").orElseThrow().ratio()).isCloseTo(harmonic / 28, within(1e-12));
     assertThat(log.of("T").orElseThrow().corrected()).isCloseTo(28, within(1e-12));
-    assertThat(log.measure().kind()).isEqualTo(Measure.Kind.INVERSE_DISTANCE);
+    assertThat(log.measure().kind()).isEqualTo(RunMeasure.Kind.INVERSE_DISTANCE);
   }
 
   @Test

@@ -16,7 +16,7 @@ import org.griplore.store.vocabulary.Unit;
  *     the distance
  * @param scale RATIO: by ratio; LEVEL and POINTS: by difference
  */
-public record Measure(Kind kind, Unit unit, Scale scale) {
+public record RunMeasure(Kind kind, Unit unit, Scale scale) {
   /** The figure of a run that runs are averaged in. */
   public enum Kind {
     /** Mean deceleration from distance and speeds; distances are never averaged. */
@@ -48,16 +48,16 @@ public record Measure(Kind kind, Unit unit, Scale scale) {
    * @throws org.griplore.store.vocabulary.Refusal when that run's value is in a unit that is none
    *     of the discipline's
    */
-  public static Optional<Measure> of(List<LoggedRun> runs, Discipline discipline) {
+  public static Optional<RunMeasure> of(List<LoggedRun> runs, Discipline discipline) {
     return runs.stream().map(run -> of(run, discipline)).flatMap(Optional::stream).findFirst();
   }
 
-  private static Optional<Measure> of(LoggedRun run, Discipline discipline) {
+  private static Optional<RunMeasure> of(LoggedRun run, Discipline discipline) {
     if (run.distanceM() != null && run.fromKmh() != null && run.toKmh() != null) {
       return ratio(Kind.DECELERATION, Unit.METRE_PER_SECOND_SQUARED);
     }
     if (run.levelDb() != null) {
-      return Optional.of(new Measure(Kind.LEVEL, Unit.DECIBEL_A, Scale.LEVEL));
+      return Optional.of(new RunMeasure(Kind.LEVEL, Unit.DECIBEL_A, Scale.LEVEL));
     }
     if (run.timeS() != null) {
       return ratio(Kind.TIME, Unit.SECOND);
@@ -70,13 +70,13 @@ public record Measure(Kind kind, Unit unit, Scale scale) {
             "a value in " + named(unit),
             "a unit of " + discipline.key() + " such as " + discipline.unit().symbol());
       }
-      return Optional.of(new Measure(Kind.VALUE, unit, discipline.scaleOf(unit)));
+      return Optional.of(new RunMeasure(Kind.VALUE, unit, discipline.scaleOf(unit)));
     }
     return run.distanceM() == null ? Optional.empty() : ratio(Kind.INVERSE_DISTANCE, Unit.METRE);
   }
 
-  private static Optional<Measure> ratio(Kind kind, Unit unit) {
-    return Optional.of(new Measure(kind, unit, Scale.RATIO));
+  private static Optional<RunMeasure> ratio(Kind kind, Unit unit) {
+    return Optional.of(new RunMeasure(kind, unit, Scale.RATIO));
   }
 
   /** Unit of the averaged figure; inverse distances have none of the vocabulary's. */
