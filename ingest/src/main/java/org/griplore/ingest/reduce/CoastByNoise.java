@@ -50,7 +50,7 @@ public record CoastByNoise(
 
   /** dB to add at a road temperature to be at 20 degrees Celsius. */
   public static double temperatureCorrection(TyreClass tyreClass, double surfaceC) {
-    Place.finite(surfaceC, "surface temperature", "coast-by noise");
+    RunPosition.finite(surfaceC, "surface temperature", "coast-by noise");
     double perDegree =
         switch (tyreClass) {
           case C1 -> surfaceC > REFERENCE_C ? -0.03 : -0.06;
@@ -80,15 +80,15 @@ public record CoastByNoise(
 
   static StraightLine line(List<Pass> passes, double referenceKmh, String where) {
     if (passes.size() < 3) {
-      throw Place.refusal(
+      throw RunPosition.refusal(
           where, passes.size() + " passes with speed and level", "three or more for a slope");
     }
     double[] v = new double[passes.size()];
     double[] level = new double[passes.size()];
     for (int i = 0; i < v.length; i++) {
       Pass pass = passes.get(i);
-      v[i] = Math.log10(Place.positive(pass.speedKmh(), "speed", where) / referenceKmh);
-      level[i] = Place.finite(pass.levelDb(), "level", where);
+      v[i] = Math.log10(RunPosition.positive(pass.speedKmh(), "speed", where) / referenceKmh);
+      level[i] = RunPosition.finite(pass.levelDb(), "level", where);
     }
     return StraightLine.fit(v, level);
   }

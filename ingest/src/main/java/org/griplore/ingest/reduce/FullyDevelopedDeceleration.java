@@ -28,10 +28,10 @@ public final class FullyDevelopedDeceleration {
    * @throws org.griplore.store.vocabulary.Refusal unless 0 <= s_b < s_e
    */
   public static double of(double initialKmh, double beginM, double endM) {
-    Place.positive(initialKmh, "initial speed", "fully developed deceleration");
-    Place.notNegative(beginM, "distance", "fully developed deceleration");
+    RunPosition.positive(initialKmh, "initial speed", "fully developed deceleration");
+    RunPosition.notNegative(beginM, "distance", "fully developed deceleration");
     if (!(endM > beginM) || !Double.isFinite(endM)) {
-      throw Place.refusal(
+      throw RunPosition.refusal(
           "fully developed deceleration",
           "distances " + beginM + " and " + endM + " m",
           "the distance at 0.1 v1 beyond the one at 0.8 v1");
@@ -53,10 +53,10 @@ public final class FullyDevelopedDeceleration {
    */
   public static double of(List<Point> points) {
     if (points.size() < 2) {
-      throw Place.refusal("braking trace", points.size() + " points", "at least two points");
+      throw RunPosition.refusal("braking trace", points.size() + " points", "at least two points");
     }
     double initial = points.get(0).speedKmh();
-    Place.positive(initial, "initial speed", "braking trace");
+    RunPosition.positive(initial, "initial speed", "braking trace");
     return of(initial, distanceAt(points, BEGIN * initial), distanceAt(points, END * initial));
   }
 
@@ -65,10 +65,10 @@ public final class FullyDevelopedDeceleration {
       Point before = points.get(i - 1);
       Point after = points.get(i);
       String where = "braking trace, point " + (i + 1);
-      Place.notNegative(after.speedKmh(), "speed", where);
-      Place.notNegative(after.distanceM(), "distance", where);
+      RunPosition.notNegative(after.speedKmh(), "speed", where);
+      RunPosition.notNegative(after.distanceM(), "distance", where);
       if (after.speedKmh() > before.speedKmh() || after.distanceM() < before.distanceM()) {
-        throw Place.refusal(where, after.toString(), "speed falling and distance growing");
+        throw RunPosition.refusal(where, after.toString(), "speed falling and distance growing");
       }
       if (after.speedKmh() <= speed) {
         double span = before.speedKmh() * before.speedKmh() - after.speedKmh() * after.speedKmh();
@@ -77,7 +77,7 @@ public final class FullyDevelopedDeceleration {
         return before.distanceM() + share * (after.distanceM() - before.distanceM());
       }
     }
-    throw Place.refusal(
+    throw RunPosition.refusal(
         "braking trace",
         "a last speed of " + points.get(points.size() - 1).speedKmh() + " km/h",
         "a trace down to " + speed + " km/h");

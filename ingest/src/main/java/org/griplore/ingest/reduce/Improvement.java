@@ -12,14 +12,14 @@ import java.util.Locale;
 public record Improvement(double gripRatio) {
   /** Checks the ratio. */
   public Improvement {
-    Place.positive(gripRatio, "ratio", "improvement");
+    RunPosition.positive(gripRatio, "ratio", "improvement");
   }
 
   /** From two distances of the same window. */
   public static Improvement ofDistances(double distanceM, double referenceM) {
     return new Improvement(
-        Place.positive(referenceM, "distance", "improvement")
-            / Place.positive(distanceM, "distance", "improvement"));
+        RunPosition.positive(referenceM, "distance", "improvement")
+            / RunPosition.positive(distanceM, "distance", "improvement"));
   }
 
   /** Ratio of distances, better below 1. */

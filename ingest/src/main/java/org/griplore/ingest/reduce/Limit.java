@@ -31,7 +31,7 @@ public record Limit(What what, double bound, boolean strict, String source, Auth
     Objects.requireNonNull(what);
     Objects.requireNonNull(source);
     Objects.requireNonNull(authority);
-    Place.positive(bound, "limit", what.name().toLowerCase(Locale.ROOT));
+    RunPosition.positive(bound, "limit", what.name().toLowerCase(Locale.ROOT));
   }
 
   /** Whether this figure keeps to the limit. */

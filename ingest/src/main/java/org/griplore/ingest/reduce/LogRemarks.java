@@ -44,7 +44,7 @@ final class LogRemarks {
           new Remark(
               Remark.Kind.TAKEN_AS,
               bare.get(0).cell(),
-              bare.size() + " values without a unit, the first at " + Place.of(bare.get(0)),
+              bare.size() + " values without a unit, the first at " + RunPosition.of(bare.get(0)),
               "taken as " + measure.unit().symbol()));
     }
   }
@@ -74,7 +74,7 @@ final class LogRemarks {
                   String.format(
                       Locale.ROOT,
                       "%s: %s to %s km/h, v1^2 - v2^2 %.1f %% off %s",
-                      Place.of(run),
+                      RunPosition.of(run),
                       run.fromKmh(),
                       run.toKmh(),
                       100 * deviation,
@@ -97,7 +97,7 @@ final class LogRemarks {
             : cycle.opening() == null ? "no opening reference" : "no closing reference";
     String found = "cycle " + cycle.number() + " (" + cycle.order() + "): " + missing;
     if (rule == ReductionOptions.OpenEnd.REFUSE) {
-      throw Place.refusal(Place.of(first), found, "the reference before and after the candidates");
+      throw RunPosition.refusal(RunPosition.of(first), found, "the reference before and after the candidates");
     }
     remarks.add(
         new Remark(
@@ -118,7 +118,7 @@ final class LogRemarks {
               new Remark(
                   Remark.Kind.LEFT_OUT,
                   run.run().cell(),
-                  Place.of(run.run()) + ": " + run.leftOut(),
+                  RunPosition.of(run.run()) + ": " + run.leftOut(),
                   "it is kept, but does not count"));
         }
       }
@@ -133,7 +133,7 @@ final class LogRemarks {
                 String.format(
                     Locale.ROOT,
                     "%s: %s, G = %.3f of n = %d, p = %.4f",
-                    Place.of(run),
+                    RunPosition.of(run),
                     flag.degree().name().toLowerCase(Locale.ROOT),
                     flag.g(),
                     flag.n(),

@@ -27,7 +27,7 @@ record PassLevels(double slope, double referenceKmh, double shift, boolean witho
                 .map(run -> new CoastByNoise.Pass(run.fromKmh(), run.levelDb()))
                 .toList(),
             reference,
-            Place.of(together.get(0)));
+            RunPosition.of(together.get(0)));
     boolean bare = passes.stream().map(LoggedRun::surfaceC).anyMatch(Objects::isNull);
     OptionalDouble surface =
         passes.stream()

@@ -20,8 +20,8 @@ public final class RollingResistance {
    * @param ambientC ambient temperature, degrees Celsius; see {@link #isWithinConditions}
    */
   public static double at25(double coefficient, double ambientC, TyreClass of, int loadIndex) {
-    Place.positive(coefficient, "coefficient", "rolling resistance");
-    Place.finite(ambientC, "ambient temperature", "rolling resistance");
+    RunPosition.positive(coefficient, "coefficient", "rolling resistance");
+    RunPosition.finite(ambientC, "ambient temperature", "rolling resistance");
     double perDegree = of == TyreClass.C1 ? 0.008 : loadIndex <= LOAD_INDEX_SPLIT ? 0.010 : 0.006;
     return coefficient * (1 + perDegree * (ambientC - REFERENCE_C));
   }
@@ -40,9 +40,9 @@ public final class RollingResistance {
    * @param tyreM nominal design diameter of the tyre, m
    */
   public static double drumFactor(double drumM, double wantedM, double tyreM) {
-    double from = Place.positive(drumM, "drum diameter", "rolling resistance") / 2;
-    double to = Place.positive(wantedM, "drum diameter", "rolling resistance") / 2;
-    double tyre = Place.positive(tyreM, "tyre diameter", "rolling resistance") / 2;
+    double from = RunPosition.positive(drumM, "drum diameter", "rolling resistance") / 2;
+    double to = RunPosition.positive(wantedM, "drum diameter", "rolling resistance") / 2;
+    double tyre = RunPosition.positive(tyreM, "tyre diameter", "rolling resistance") / 2;
     return Math.sqrt(from / to * (to + tyre) / (from + tyre));
   }
 
@@ -56,13 +56,13 @@ public final class RollingResistance {
   public record Alignment(double slope, double offset) {
     /** Checks the slope. */
     public Alignment {
-      Place.positive(slope, "slope", "machine alignment");
-      Place.finite(offset, "offset", "machine alignment");
+      RunPosition.positive(slope, "slope", "machine alignment");
+      RunPosition.finite(offset, "offset", "machine alignment");
     }
 
     /** The aligned value. */
     public double apply(double coefficient) {
-      return slope * Place.positive(coefficient, "coefficient", "machine alignment") + offset;
+      return slope * RunPosition.positive(coefficient, "coefficient", "machine alignment") + offset;
     }
 
     /**
@@ -82,7 +82,7 @@ public final class RollingResistance {
    * @param deviation the machine's standard deviation, N/kN
    */
   public static int measurements(double deviation, TyreClass of) {
-    Place.notNegative(deviation, "standard deviation", "machine repeatability");
+    RunPosition.notNegative(deviation, "standard deviation", "machine repeatability");
     boolean truck = of == TyreClass.C3;
     if (deviation <= (truck ? 0.06 : 0.075)) {
       return 1;

@@ -65,8 +65,8 @@ public record RunMeasure(Kind kind, Unit unit, Scale scale) {
     if (run.value() != null) {
       Unit unit = run.unit() == null ? discipline.unit() : run.unit();
       if (!discipline.accepts(unit)) {
-        throw Place.refusal(
-            Place.of(run),
+        throw RunPosition.refusal(
+            RunPosition.of(run),
             "a value in " + named(unit),
             "a unit of " + discipline.key() + " such as " + discipline.unit().symbol());
       }
@@ -105,7 +105,7 @@ public record RunMeasure(Kind kind, Unit unit, Scale scale) {
    *     positive where ratios are formed, or in a unit that does not convert
    */
   public Double figure(LoggedRun run) {
-    String where = Place.of(run);
+    String where = RunPosition.of(run);
     return switch (kind) {
       case DECELERATION ->
           run.distanceM() == null || run.fromKmh() == null || run.toKmh() == null
@@ -115,10 +115,10 @@ public record RunMeasure(Kind kind, Unit unit, Scale scale) {
       case INVERSE_DISTANCE ->
           run.distanceM() == null
               ? null
-              : (Double) (1 / Place.positive(run.distanceM(), "distance", where));
-      case TIME -> run.timeS() == null ? null : (Double) Place.positive(run.timeS(), "time", where);
+              : (Double) (1 / RunPosition.positive(run.distanceM(), "distance", where));
+      case TIME -> run.timeS() == null ? null : (Double) RunPosition.positive(run.timeS(), "time", where);
       case LEVEL ->
-          run.levelDb() == null ? null : (Double) Place.finite(run.levelDb(), "level", where);
+          run.levelDb() == null ? null : (Double) RunPosition.finite(run.levelDb(), "level", where);
       case VALUE -> value(run, where);
     };
   }
@@ -129,10 +129,10 @@ public record RunMeasure(Kind kind, Unit unit, Scale scale) {
     }
     Unit given = run.unit() == null ? unit : run.unit();
     if (!given.convertsTo(unit)) {
-      throw Place.refusal(where, "a value in " + named(given), "the log's unit " + named(unit));
+      throw RunPosition.refusal(where, "a value in " + named(given), "the log's unit " + named(unit));
     }
     double value = given.convert(run.value(), unit);
-    return byRatio() ? Place.positive(value, "value", where) : Place.finite(value, "value", where);
+    return byRatio() ? RunPosition.positive(value, "value", where) : RunPosition.finite(value, "value", where);
   }
 
   private static String named(Unit unit) {

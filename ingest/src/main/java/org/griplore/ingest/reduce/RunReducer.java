@@ -95,8 +95,8 @@ public final class RunReducer {
     for (SetStatistics reference : references) {
       SetStatistics first = references.get(0);
       if (!reference.model().equals(first.model())) {
-        throw Place.refusal(
-            Place.of(reference.first()),
+        throw RunPosition.refusal(
+            RunPosition.of(reference.first()),
             "reference " + reference.model(),
             "reference "
                 + first.model()

@@ -36,7 +36,7 @@ public record SetRepeatability(
     int total = sets.stream().mapToInt(Moments::count).sum();
     int within = total - sets.size();
     if (within < 1) {
-      throw Place.refusal(
+      throw RunPosition.refusal(
           "repeatability", groups.size() + " sets of one run", "a set of two runs or more");
     }
     double mean = sets.stream().mapToDouble(set -> set.count() * set.mean()).sum() / total;

@@ -60,8 +60,8 @@ public record SetStatistics(
     List<Double> counted = new ArrayList<>();
     for (LoggedRun run : together) {
       if (!run.model().equals(first.model()) || run.role() != first.role()) {
-        throw Place.refusal(
-            Place.of(run),
+        throw RunPosition.refusal(
+            RunPosition.of(run),
             named(run),
             named(first) + " as in the other runs of sequence " + run.sequence());
       }

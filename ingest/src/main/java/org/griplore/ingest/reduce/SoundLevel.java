@@ -13,17 +13,17 @@ public final class SoundLevel {
 
   /** Ratio of energies, 10^(d/10). */
   public static double energyRatio(double differenceDb) {
-    return Math.pow(10, Place.finite(differenceDb, "difference", "sound level") / 10);
+    return Math.pow(10, RunPosition.finite(differenceDb, "difference", "sound level") / 10);
   }
 
   /** Ratio of sound pressures, 10^(d/20). */
   public static double pressureRatio(double differenceDb) {
-    return Math.pow(10, Place.finite(differenceDb, "difference", "sound level") / 20);
+    return Math.pow(10, RunPosition.finite(differenceDb, "difference", "sound level") / 20);
   }
 
   /** Ratio of loudness, about 2^(d/10); a rule of thumb for hearing, not a measurement. */
   public static double loudnessRatio(double differenceDb) {
-    return Math.pow(2, Place.finite(differenceDb, "difference", "sound level") / 10);
+    return Math.pow(2, RunPosition.finite(differenceDb, "difference", "sound level") / 10);
   }
 
   /**
@@ -33,12 +33,12 @@ public final class SoundLevel {
    */
   public static double energyAverage(List<Double> levelsDb) {
     if (levelsDb.isEmpty()) {
-      throw Place.refusal("sound level", "no level to average", "at least one");
+      throw RunPosition.refusal("sound level", "no level to average", "at least one");
     }
     double loudest = levelsDb.stream().mapToDouble(d -> d).max().orElseThrow();
     double sum = 0;
     for (double level : levelsDb) {
-      sum += Math.pow(10, (Place.finite(level, "level", "sound level") - loudest) / 10);
+      sum += Math.pow(10, (RunPosition.finite(level, "level", "sound level") - loudest) / 10);
     }
     return loudest + 10 * Math.log10(sum / levelsDb.size());
   }

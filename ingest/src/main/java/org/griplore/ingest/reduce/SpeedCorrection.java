@@ -32,18 +32,18 @@ public final class SpeedCorrection {
   }
 
   static double deceleration(double fromKmh, double toKmh, double distanceM, String where) {
-    Place.notNegative(fromKmh, "speed", where);
-    Place.notNegative(toKmh, "speed", where);
-    Place.positive(distanceM, "distance", where);
+    RunPosition.notNegative(fromKmh, "speed", where);
+    RunPosition.notNegative(toKmh, "speed", where);
+    RunPosition.positive(distanceM, "distance", where);
     if (fromKmh == toKmh) {
-      throw Place.refusal(where, "from and to speed both " + fromKmh, "two different speeds");
+      throw RunPosition.refusal(where, "from and to speed both " + fromKmh, "two different speeds");
     }
     return Math.abs(squares(fromKmh, toKmh)) / (2 * distanceM);
   }
 
   /** Distance that a constant deceleration in m/s2 takes between two speeds. */
   public static double distance(Window window, double deceleration) {
-    return window.squares() / (2 * Place.positive(deceleration, "deceleration", "distance"));
+    return window.squares() / (2 * RunPosition.positive(deceleration, "deceleration", "distance"));
   }
 
   /** A full stop's distance from the nominal speed: s (v_nominal / v)^2. */
@@ -68,10 +68,10 @@ public final class SpeedCorrection {
    * @throws org.griplore.store.vocabulary.Refusal when the better distance is not the shorter one
    */
   public static double residualSpeed(double fromKmh, double bestM, double distanceM) {
-    Place.positive(bestM, "distance", "residual speed");
-    Place.positive(fromKmh, "speed", "residual speed");
+    RunPosition.positive(bestM, "distance", "residual speed");
+    RunPosition.positive(fromKmh, "speed", "residual speed");
     if (!(distanceM >= bestM) || !Double.isFinite(distanceM)) {
-      throw Place.refusal(
+      throw RunPosition.refusal(
           "residual speed", distanceM + " m", "a distance not shorter than " + bestM + " m");
     }
     return fromKmh * Math.sqrt(1 - bestM / distanceM);

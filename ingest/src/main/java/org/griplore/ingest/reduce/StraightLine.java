@@ -28,7 +28,7 @@ public record StraightLine(
       sumXy += (x[i] - meanX) * (y[i] - meanY);
     }
     if (!(sumXx > 0)) {
-      throw Place.refusal(
+      throw RunPosition.refusal(
           "straight line", x.length + " points at one abscissa", "two different abscissae");
     }
     double slope = sumXy / sumXx;

@@ -17,10 +17,10 @@ public record Window(double fromKmh, double toKmh) {
 
   /** Checks the speeds. */
   public Window {
-    Place.notNegative(fromKmh, "speed", "braking window");
-    Place.notNegative(toKmh, "speed", "braking window");
+    RunPosition.notNegative(fromKmh, "speed", "braking window");
+    RunPosition.notNegative(toKmh, "speed", "braking window");
     if (fromKmh <= toKmh) {
-      throw Place.refusal("braking window", fromKmh + " to " + toKmh + " km/h", "a falling speed");
+      throw RunPosition.refusal("braking window", fromKmh + " to " + toKmh + " km/h", "a falling speed");
     }
   }
 

@@ -5,8 +5,8 @@ import org.griplore.store.vocabulary.Problem;
 import org.griplore.store.vocabulary.Refusal;
 
 /** Where in a log a run stands, in words, and the refusals that name it. */
-final class Place {
-  private Place() {}
+final class RunPosition {
+  private RunPosition() {}
 
   static String of(LoggedRun run) {
     StringBuilder place = new StringBuilder("sequence ").append(run.sequence());
