@@ -55,7 +55,7 @@ public final class Intake {
   }
 
   /** A source that could be opened, or why not. */
-  private record Opened(Original original, Path sidecar, Reading reading, Refusal refusal) {
+  private record Opened(Original original, Path sidecar, SourceReader reading, Refusal refusal) {
     int order() {
       return reading == null ? 1 : reading.order();
     }
@@ -88,7 +88,7 @@ public final class Intake {
   public AddedSource add(Original original, ReadOptions options) {
     try {
       return add(
-          new Opened(original, null, Reading.of(original), null), options, archive.delivery(clock));
+          new Opened(original, null, SourceReader.of(original), null), options, archive.delivery(clock));
     } catch (Refusal refusal) {
       return new AddedSource(original.name(), null, refusal);
     }
@@ -100,7 +100,7 @@ public final class Intake {
    * @throws Refusal when there is nothing in it that can be taken
    */
   public Preview preview(Original original, ReadOptions options) {
-    Reading reading = Reading.of(original);
+    SourceReader reading = SourceReader.of(original);
     ReadOptions filled = filled(original, reading, options);
     Collected collected = new Collected();
     reading.tell(context(original, filled, collected));
@@ -149,10 +149,10 @@ public final class Intake {
    * @throws Refusal when the source cannot be read
    */
   public ReadOptions withRemembered(Original original, ReadOptions options) {
-    return filled(original, Reading.of(original), options);
+    return filled(original, SourceReader.of(original), options);
   }
 
-  private ReadOptions filled(Original original, Reading reading, ReadOptions options) {
+  private ReadOptions filled(Original original, SourceReader reading, ReadOptions options) {
     return reading.hasOpenColumns()
         ? remembered().fill(options, (tried, told) -> reading.tell(context(original, tried, told)))
         : options;
@@ -165,7 +165,7 @@ public final class Intake {
   /** Reads a kept original as it was read then, to its end; nothing is written. */
   void tell(Original original, Revision read, Receiver receiver) {
     ReadOptions options = StoredOptions.of(read, catalogue);
-    Reading.of(original).tell(context(original, options, receiver));
+    SourceReader.of(original).tell(context(original, options, receiver));
   }
 
   private static List<Path> filesOf(Path path) {
@@ -202,7 +202,7 @@ public final class Intake {
     Original original = null;
     try {
       original = Original.of(file);
-      return new Opened(original, file, Reading.of(original), null);
+      return new Opened(original, file, SourceReader.of(original), null);
     } catch (Refusal refusal) {
       Original named =
           original != null

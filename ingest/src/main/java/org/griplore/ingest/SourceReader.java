@@ -23,13 +23,13 @@ import org.griplore.store.vocabulary.Problem;
 import org.griplore.store.vocabulary.Refusal;
 
 /** Reads one source: says first what form it has, then tells a receiver what it holds. */
-final class Reading {
+final class SourceReader {
   private final Original original;
   private final DelimitedText longTable;
   private final Content content;
   private final OwnForm form;
 
-  private Reading(Original original, DelimitedText longTable, Content content, OwnForm form) {
+  private SourceReader(Original original, DelimitedText longTable, Content content, OwnForm form) {
     this.original = original;
     this.longTable = longTable;
     this.content = content;
@@ -41,10 +41,10 @@ final class Reading {
    *
    * @throws Refusal when it cannot be read
    */
-  static Reading of(Original original) {
+  static SourceReader of(Original original) {
     Optional<DelimitedText> delimited = DocumentReader.delimited(original);
     if (delimited.isPresent() && isLongTable(delimited.get())) {
-      return new Reading(original, delimited.get(), null, OwnForm.LONG_TABLE);
+      return new SourceReader(original, delimited.get(), null, OwnForm.LONG_TABLE);
     }
     Content content = DocumentReader.read(original);
     if (content instanceof Content.Prose prose) {
@@ -57,7 +57,7 @@ final class Reading {
   }
 
   /** A table that is told by its header only; it is refused where it holds no rows. */
-  private static Reading cut(Original original, DelimitedText text) {
+  private static SourceReader cut(Original original, DelimitedText text) {
     try (RecordReader records = text.open()) {
       boolean rows = records.next() && records.next();
       while (rows && records.count() == 1 && records.field(0).isBlank()) {
@@ -72,18 +72,18 @@ final class Reading {
       throw unreadable(original, e);
     }
     return isLongTable(text)
-        ? new Reading(original, text, null, OwnForm.LONG_TABLE)
+        ? new SourceReader(original, text, null, OwnForm.LONG_TABLE)
         : formed(original, DocumentReader.tables(text));
   }
 
-  private static Reading formed(Original original, Content content) {
+  private static SourceReader formed(Original original, Content content) {
     OwnForm form = null;
     if (content instanceof Content.Tables tables
         && tables.grids().stream().filter(grid -> !grid.rows().isEmpty()).count() == 1) {
       form = OwnForm.of(header(tables.grids().get(0)));
       form = form == OwnForm.LONG_TABLE ? null : form;
     }
-    return new Reading(original, null, content, form);
+    return new SourceReader(original, null, content, form);
   }
 
   private static List<String> header(Grid grid) {
