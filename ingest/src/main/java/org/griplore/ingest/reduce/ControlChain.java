@@ -20,15 +20,15 @@ public final class ControlChain {
    * @param candidate candidate against control, on the second vehicle
    */
   public static Effect join(Effect control, Effect candidate) {
-    List<Component> components = new ArrayList<>();
+    List<UncertaintyPart> components = new ArrayList<>();
     add("first vehicle, ", control, components);
     add("second vehicle, ", candidate, components);
     return new Effect(control.value() + candidate.value(), components);
   }
 
-  private static void add(String vehicle, Effect effect, List<Component> components) {
-    for (Component c : effect.components()) {
-      components.add(new Component(vehicle + c.source(), c.load(), c.variance(), c.freedom()));
+  private static void add(String vehicle, Effect effect, List<UncertaintyPart> components) {
+    for (UncertaintyPart c : effect.components()) {
+      components.add(new UncertaintyPart(vehicle + c.source(), c.load(), c.variance(), c.freedom()));
     }
   }
 }

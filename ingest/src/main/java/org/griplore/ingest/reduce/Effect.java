@@ -12,7 +12,7 @@ import java.util.Map;
  * @param value log ratio, or difference in the figure's unit
  * @param components what its uncertainty is made of
  */
-public record Effect(double value, List<Component> components) {
+public record Effect(double value, List<UncertaintyPart> components) {
   /** Keeps the list from changing. */
   public Effect {
     components = List.copyOf(components);
@@ -20,14 +20,14 @@ public record Effect(double value, List<Component> components) {
 
   /** The mean of effects of one candidate; shared sources stay shared. */
   public static Effect mean(List<Effect> effects) {
-    Map<String, Component> merged = new LinkedHashMap<>();
+    Map<String, UncertaintyPart> merged = new LinkedHashMap<>();
     for (Effect effect : effects) {
-      for (Component c : effect.components) {
+      for (UncertaintyPart c : effect.components) {
         double load = c.load() / effects.size();
         merged.merge(
             c.source(),
-            new Component(c.source(), load, c.variance(), c.freedom()),
-            (a, b) -> new Component(a.source(), a.load() + b.load(), a.variance(), a.freedom()));
+            new UncertaintyPart(c.source(), load, c.variance(), c.freedom()),
+            (a, b) -> new UncertaintyPart(a.source(), a.load() + b.load(), a.variance(), a.freedom()));
       }
     }
     double mean = effects.stream().mapToDouble(Effect::value).average().orElseThrow();
@@ -48,8 +48,8 @@ public record Effect(double value, List<Component> components) {
    */
   public Double covariance(Effect other) {
     double sum = 0;
-    for (Component mine : components) {
-      for (Component theirs : other.components) {
+    for (UncertaintyPart mine : components) {
+      for (UncertaintyPart theirs : other.components) {
         if (mine.source().equals(theirs.source())) {
           if (mine.variance() == null) {
             return null;
@@ -68,7 +68,7 @@ public record Effect(double value, List<Component> components) {
   public Double freedom() {
     double sum = 0;
     double weighted = 0;
-    for (Component c : components) {
+    for (UncertaintyPart c : components) {
       if (c.variance() == null) {
         return null;
       }
@@ -84,13 +84,13 @@ public record Effect(double value, List<Component> components) {
         new Effect(
             -other.value,
             other.components.stream()
-                .map(c -> new Component(c.source(), -c.load(), c.variance(), c.freedom()))
+                .map(c -> new UncertaintyPart(c.source(), -c.load(), c.variance(), c.freedom()))
                 .toList());
     Effect half = mean(List.of(this, turned));
     return new Effect(
         2 * half.value,
         half.components.stream()
-            .map(c -> new Component(c.source(), 2 * c.load(), c.variance(), c.freedom()))
+            .map(c -> new UncertaintyPart(c.source(), 2 * c.load(), c.variance(), c.freedom()))
             .toList());
   }
 }

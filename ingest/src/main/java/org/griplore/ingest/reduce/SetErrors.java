@@ -63,8 +63,8 @@ final class SetErrors {
    * reference measurement with its weight, and for a one-sided reference the drift that could not
    * be seen, taken as the root mean square of the day's drift per place times the places between.
    */
-  List<Component> components(SetStatistics candidate, LocalReference reference) {
-    List<Component> components = new ArrayList<>();
+  List<UncertaintyPart> components(SetStatistics candidate, LocalReference reference) {
+    List<UncertaintyPart> components = new ArrayList<>();
     components.add(component(candidate, 1));
     for (LocalReference.Share share : reference.shares()) {
       double load =
@@ -76,7 +76,7 @@ final class SetErrors {
     if (reference.basis() == LocalReference.Basis.ONE_SIDED && driftSquared != null) {
       SetStatistics only = reference.shares().get(0).set();
       components.add(
-          new Component(
+          new UncertaintyPart(
               (reference.reach() < 0 ? "drift after sequence " : "drift before sequence ")
                   + only.sequence(),
               -Math.abs(reference.reach()),
@@ -86,15 +86,15 @@ final class SetErrors {
     return components;
   }
 
-  private Component component(SetStatistics set, double load) {
+  private UncertaintyPart component(SetStatistics set, double load) {
     String source = "sequence " + set.sequence();
     if (set.deviation() != null && ownFirst) {
       double error = set.standardError() / scale(set);
-      return new Component(source, load, error * error, set.count() - 1);
+      return new UncertaintyPart(source, load, error * error, set.count() - 1);
     }
     return pooled == null
-        ? new Component(source, load, null, 0)
-        : new Component(source, load, pooled / set.count(), pooledFreedom);
+        ? new UncertaintyPart(source, load, null, 0)
+        : new UncertaintyPart(source, load, pooled / set.count(), pooledFreedom);
   }
 
   private double scale(SetStatistics set) {

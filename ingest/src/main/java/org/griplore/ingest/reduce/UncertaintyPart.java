@@ -12,9 +12,9 @@ import java.util.Objects;
  *     nothing tells it
  * @param freedom degrees of freedom of the variance; 0 when it is null
  */
-public record Component(String source, double load, Double variance, int freedom) {
+public record UncertaintyPart(String source, double load, Double variance, int freedom) {
   /** Checks the parts. */
-  public Component {
+  public UncertaintyPart {
     Objects.requireNonNull(source);
   }
 
