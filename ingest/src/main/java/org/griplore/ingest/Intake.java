@@ -88,7 +88,9 @@ public final class Intake {
   public AddedSource add(Original original, ReadOptions options) {
     try {
       return add(
-          new Opened(original, null, SourceReader.of(original), null), options, archive.delivery(clock));
+          new Opened(original, null, SourceReader.of(original), null),
+          options,
+          archive.delivery(clock));
     } catch (Refusal refusal) {
       return new AddedSource(original.name(), null, refusal);
     }

@@ -91,8 +91,9 @@ public final class Questions {
    *
    * @throws org.griplore.store.vocabulary.Refusal when an option cannot be understood
    */
-  public static Answer<?> ask(Question question, QueryContext desk, Map<String, List<String>> given) {
+  public static Answer<?> ask(
+      Question question, QueryContext context, Map<String, List<String>> given) {
     return question.answer(
-        desk, Choices.of(question.kind(), question.example(), question.options(), given));
+        context, Choices.of(question.kind(), question.example(), question.options(), given));
   }
 }

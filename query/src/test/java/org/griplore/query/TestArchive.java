@@ -26,16 +26,16 @@ import org.griplore.store.vocabulary.TestDate;
 import org.griplore.store.vocabulary.TestReport;
 import org.griplore.store.vocabulary.Unit;
 
-/** A small archive written in a test, and the desk that answers from it. */
+/** A small archive written in a test, and the context that answers from it. */
 public final class TestArchive implements AutoCloseable {
   private final Archive archive;
-  private final QueryContext desk;
+  private final QueryContext context;
   private int sources;
 
   /** An empty archive in a folder. */
   public TestArchive(Path folder) {
     this.archive = Archive.openOrCreate(folder);
-    this.desk = new QueryContext(archive, DisciplineCatalogue.standard());
+    this.context = new QueryContext(archive, DisciplineCatalogue.standard());
   }
 
   /** A test in the making. */
@@ -152,17 +152,17 @@ public final class TestArchive implements AutoCloseable {
 
   /** Asks a question as a command line or an address would. */
   public Answer<?> ask(String kind, Map<String, List<String>> options) {
-    return Questions.ask(Questions.of(kind).orElseThrow(), desk, options);
+    return Questions.ask(Questions.of(kind).orElseThrow(), context, options);
   }
 
-  /** The desk. */
-  public QueryContext desk() {
-    return desk;
+  /** The context. */
+  public QueryContext context() {
+    return context;
   }
 
   @Override
   public void close() {
-    desk.close();
+    context.close();
     archive.close();
   }
 }

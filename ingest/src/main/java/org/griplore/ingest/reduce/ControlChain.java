@@ -28,7 +28,8 @@ public final class ControlChain {
 
   private static void add(String vehicle, Effect effect, List<UncertaintyPart> components) {
     for (UncertaintyPart c : effect.components()) {
-      components.add(new UncertaintyPart(vehicle + c.source(), c.load(), c.variance(), c.freedom()));
+      components.add(
+          new UncertaintyPart(vehicle + c.source(), c.load(), c.variance(), c.freedom()));
     }
   }
 }

@@ -27,7 +27,8 @@ public record Effect(double value, List<UncertaintyPart> components) {
         merged.merge(
             c.source(),
             new UncertaintyPart(c.source(), load, c.variance(), c.freedom()),
-            (a, b) -> new UncertaintyPart(a.source(), a.load() + b.load(), a.variance(), a.freedom()));
+            (a, b) ->
+                new UncertaintyPart(a.source(), a.load() + b.load(), a.variance(), a.freedom()));
       }
     }
     double mean = effects.stream().mapToDouble(Effect::value).average().orElseThrow();

@@ -97,7 +97,8 @@ final class LogRemarks {
             : cycle.opening() == null ? "no opening reference" : "no closing reference";
     String found = "cycle " + cycle.number() + " (" + cycle.order() + "): " + missing;
     if (rule == ReductionOptions.OpenEnd.REFUSE) {
-      throw RunPosition.refusal(RunPosition.of(first), found, "the reference before and after the candidates");
+      throw RunPosition.refusal(
+          RunPosition.of(first), found, "the reference before and after the candidates");
     }
     remarks.add(
         new Remark(

@@ -116,7 +116,8 @@ public record RunMeasure(Kind kind, Unit unit, Scale scale) {
           run.distanceM() == null
               ? null
               : (Double) (1 / RunPosition.positive(run.distanceM(), "distance", where));
-      case TIME -> run.timeS() == null ? null : (Double) RunPosition.positive(run.timeS(), "time", where);
+      case TIME ->
+          run.timeS() == null ? null : (Double) RunPosition.positive(run.timeS(), "time", where);
       case LEVEL ->
           run.levelDb() == null ? null : (Double) RunPosition.finite(run.levelDb(), "level", where);
       case VALUE -> value(run, where);
@@ -129,10 +130,13 @@ public record RunMeasure(Kind kind, Unit unit, Scale scale) {
     }
     Unit given = run.unit() == null ? unit : run.unit();
     if (!given.convertsTo(unit)) {
-      throw RunPosition.refusal(where, "a value in " + named(given), "the log's unit " + named(unit));
+      throw RunPosition.refusal(
+          where, "a value in " + named(given), "the log's unit " + named(unit));
     }
     double value = given.convert(run.value(), unit);
-    return byRatio() ? RunPosition.positive(value, "value", where) : RunPosition.finite(value, "value", where);
+    return byRatio()
+        ? RunPosition.positive(value, "value", where)
+        : RunPosition.finite(value, "value", where);
   }
 
   private static String named(Unit unit) {

@@ -19,7 +19,8 @@ final class SetSteps {
    * @param level the reference's figure that results stand on; null without a reference
    * @param levelWords what that level means
    */
-  SetSteps(RunMeasure measure, ResultUnit resultUnit, RunSteps runs, Double level, String levelWords) {
+  SetSteps(
+      RunMeasure measure, ResultUnit resultUnit, RunSteps runs, Double level, String levelWords) {
     this.measure = measure;
     this.resultUnit = resultUnit;
     this.runs = runs;

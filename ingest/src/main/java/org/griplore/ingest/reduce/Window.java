@@ -20,7 +20,8 @@ public record Window(double fromKmh, double toKmh) {
     RunPosition.notNegative(fromKmh, "speed", "braking window");
     RunPosition.notNegative(toKmh, "speed", "braking window");
     if (fromKmh <= toKmh) {
-      throw RunPosition.refusal("braking window", fromKmh + " to " + toKmh + " km/h", "a falling speed");
+      throw RunPosition.refusal(
+          "braking window", fromKmh + " to " + toKmh + " km/h", "a falling speed");
     }
   }
 

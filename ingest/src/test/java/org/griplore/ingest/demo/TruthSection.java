@@ -33,7 +33,7 @@ final class TruthSection {
   }
 
   private void disciplines() {
-    b.append("| discipline | unit | better | usual gain | sd of gains | interplay sd | ");
+    b.append("| discipline | unit | better | usual gain | sd of gains | heterogeneity sd | ");
     b.append("sd of a run | runs | all-season | winter |\n");
     b.append("| --- | --- | --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: |\n");
     for (DisciplineTruth d : scenario.disciplines()) {
@@ -41,7 +41,7 @@ final class TruthSection {
       b.append("| ").append(d.key()).append(" | ").append(d.unit().symbol()).append(" | ");
       b.append(d.better().name().toLowerCase(Locale.ROOT)).append(" | ");
       b.append(f.apply(d.stepMean())).append(" | ").append(f.apply(d.stepSd())).append(" | ");
-      b.append(f.apply(d.interplaySd())).append(" | ").append(f.apply(d.repeatability()));
+      b.append(f.apply(d.heterogeneitySd())).append(" | ").append(f.apply(d.repeatability()));
       b.append(" | ").append(d.runs()).append(" | ").append(f.apply(d.allSeason())).append(" | ");
       b.append(f.apply(d.winter())).append(" |\n");
     }

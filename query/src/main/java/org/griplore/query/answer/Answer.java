@@ -8,7 +8,7 @@ import java.util.Map;
  * Markdown.
  *
  * @param <R> what one row is about
- * @param asked the question that was answered
+ * @param inquiry the question that was answered
  * @param summary the answer in one sentence
  * @param columns what is told of each row, in order
  * @param rows the rows; none when there is no evidence
@@ -19,7 +19,7 @@ import java.util.Map;
  * @param footnotes what figures refer to by number (may be empty)
  */
 public record Answer<R>(
-    Inquiry asked,
+    Inquiry inquiry,
     String summary,
     List<Column<R>> columns,
     List<R> rows,
@@ -41,7 +41,7 @@ public record Answer<R>(
 
   /** An answer without footnotes. */
   public Answer(
-      Inquiry asked,
+      Inquiry inquiry,
       String summary,
       List<Column<R>> columns,
       List<R> rows,
@@ -49,19 +49,19 @@ public record Answer<R>(
       List<String> caveats,
       List<SourceReference> sources,
       Map<String, Object> relations) {
-    this(asked, summary, columns, rows, excluded, caveats, sources, relations, List.of());
+    this(inquiry, summary, columns, rows, excluded, caveats, sources, relations, List.of());
   }
 
   /** An answer without figures about the rows as a whole. */
   public Answer(
-      Inquiry asked,
+      Inquiry inquiry,
       String summary,
       List<Column<R>> columns,
       List<R> rows,
       List<Exclusion> excluded,
       List<String> caveats,
       List<SourceReference> sources) {
-    this(asked, summary, columns, rows, excluded, caveats, sources, Map.of());
+    this(inquiry, summary, columns, rows, excluded, caveats, sources, Map.of());
   }
 
   /** Whether there was anything to answer from. */

@@ -7,10 +7,10 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Exclusion;
 import org.griplore.query.answer.Format;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Wording;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Filter;
@@ -73,15 +73,15 @@ public final class CoverageQuestion implements Question {
   }
 
   @Override
-  public Answer<CoverageRow> answer(QueryContext desk, Choices choices) {
-    Evidence evidence = desk.evidence();
+  public Answer<CoverageRow> answer(QueryContext context, Choices choices) {
+    Evidence evidence = context.evidence();
     Filter filter = new Filter(choices, evidence);
     int limit = choices.integer("limit", 1, 100_000).orElseThrow();
     int skip = choices.integer("skip", 0, 1_000_000).orElseThrow();
     List<String> missing = choices.all("missing");
-    missing.forEach(key -> CommonOptions.known("missing", key, desk.catalogue()));
+    missing.forEach(key -> CommonOptions.known("missing", key, context.catalogue()));
     TreeSet<Integer> lines = new TreeSet<>();
-    choices.all("line").forEach(name -> lines.addAll(desk.names().lineOrModel("line", name)));
+    choices.all("line").forEach(name -> lines.addAll(context.names().lineOrModel("line", name)));
     CoverageCounts counts = new CoverageCounts(evidence, filter);
     List<CoverageRow> all = new ArrayList<>();
     for (int model = 0; model < evidence.models().size(); model++) {

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.evidence.Exclusions;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
@@ -42,12 +42,12 @@ public final class DecisionsQuestion implements Question {
   }
 
   @Override
-  public Answer<Decision> answer(QueryContext desk, Choices choices) {
+  public Answer<Decision> answer(QueryContext context, Choices choices) {
     boolean ever = "ever".equals(choices.text("which"));
     String name = choices.text("name");
     Exclusions excluded = new Exclusions();
     List<Decision> all =
-        new ArrayList<>(ever ? desk.archive().decisionHistory() : desk.archive().decisions());
+        new ArrayList<>(ever ? context.archive().decisionHistory() : context.archive().decisions());
     Collections.reverse(all);
     List<Decision> rows = new ArrayList<>();
     for (Decision decision : all) {

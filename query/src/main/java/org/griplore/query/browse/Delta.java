@@ -30,11 +30,12 @@ record Delta(Double logDifference, double delta, String unit) {
   }
 
   /**
-   * The rungs that lead from the value to this.
+   * The steps that lead from the value to this.
    *
    * @param to what the other figure is, in words
    */
-  List<ProvenanceStep> rungs(Discipline discipline, Unit unit, double value, double base, String to) {
+  List<ProvenanceStep> steps(
+      Discipline discipline, Unit unit, double value, double base, String to) {
     boolean less = discipline.directionOf(unit) == Direction.LOW;
     String symbol = unit.symbol();
     String other = to + ", " + ProvenanceStep.told(base) + " " + symbol;

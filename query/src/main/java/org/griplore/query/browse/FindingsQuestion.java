@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.evidence.Exclusions;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
@@ -48,17 +48,17 @@ public final class FindingsQuestion implements Question {
   }
 
   @Override
-  public Answer<FindingRecord> answer(QueryContext desk, Choices choices) {
+  public Answer<FindingRecord> answer(QueryContext context, Choices choices) {
     List<String> kinds = choices.all("sort");
     String file = choices.text("file");
     Exclusions excluded = new Exclusions();
     List<FindingRecord> rows = new ArrayList<>();
     Set<String> decided =
-        desk.archive().decisions().stream()
+        context.archive().decisions().stream()
             .filter(decision -> decision.topic() == Decision.Topic.MEANING)
             .map(Decision::key)
             .collect(Collectors.toSet());
-    for (FindingRecord finding : desk.archive().findings()) {
+    for (FindingRecord finding : context.archive().findings()) {
       String kind = finding.finding().kind().key().replace(' ', '-');
       if (!kinds.isEmpty() && !kinds.contains(kind)) {
         excluded.add("findings of another sort");

@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
@@ -55,8 +55,8 @@ public final class HoldingsQuestion implements Question {
   }
 
   @Override
-  public Answer<HoldingsRow> answer(QueryContext desk, Choices choices) {
-    Evidence evidence = desk.evidence();
+  public Answer<HoldingsRow> answer(QueryContext context, Choices choices) {
+    Evidence evidence = context.evidence();
     Map<Place, Tally> tallies = new HashMap<>();
     for (int result = 0; result < evidence.results().count(); result++) {
       int test = evidence.entries().test()[evidence.results().entry()[result]];
@@ -85,9 +85,9 @@ public final class HoldingsQuestion implements Question {
             "tests", evidence.tests().size(),
             "models", evidence.models().size(),
             "results", evidence.results().count(),
-            "notes", desk.archive().noteCount(),
-            "sources", desk.archive().sourceCount(),
-            "findings", desk.archive().findingCount());
+            "notes", context.archive().noteCount(),
+            "sources", context.archive().sourceCount(),
+            "findings", context.archive().findingCount());
     return new Answer<>(
         new Inquiry(kind(), "What does the archive hold?", choices.given()),
         summary(evidence, totals),

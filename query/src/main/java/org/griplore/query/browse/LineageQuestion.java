@@ -6,9 +6,9 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
 import org.griplore.query.question.QueryContext;
@@ -67,23 +67,24 @@ public final class LineageQuestion implements Question {
   }
 
   @Override
-  public Answer<Fact> answer(QueryContext desk, Choices choices) {
-    List<ModelRecord> models = desk.evidence().models();
-    List<Integer> named = desk.names().models("model", choices.all("model"));
+  public Answer<Fact> answer(QueryContext context, Choices choices) {
+    List<ModelRecord> models = context.evidence().models();
+    List<Integer> named = context.names().models("model", choices.all("model"));
     if (named.size() != 1) {
       throw Choices.refusal("model", String.join(", ", choices.all("model")), "one model");
     }
     ModelRecord model = models.get(named.get(0));
-    List<LineageSaid> said = desk.archive().lineageOf(model.id());
+    List<LineageSaid> said = context.archive().lineageOf(model.id());
     List<Decision> decisions =
-        desk.archive().decisions().stream()
-            .filter(decision -> means(desk, decision, named.get(0)))
+        context.archive().decisions().stream()
+            .filter(decision -> means(context, decision, named.get(0)))
             .toList();
     List<Fact> facts =
         TOPICS.stream().map(topic -> fact(topic, model, models, said, decisions)).toList();
     long known = facts.stream().filter(fact -> fact.value() != null).count();
     return new Answer<>(
-        new Inquiry(kind(), "What is known of the descent of " + model.name() + "?", choices.given()),
+        new Inquiry(
+            kind(), "What is known of the descent of " + model.name() + "?", choices.given()),
         model.name() + ": " + known + " of " + facts.size() + " things are known.",
         columns(),
         facts,
@@ -93,9 +94,9 @@ public final class LineageQuestion implements Question {
         Map.of("model", model.name()));
   }
 
-  private static boolean means(QueryContext desk, Decision decision, int model) {
+  private static boolean means(QueryContext context, Decision decision, int model) {
     try {
-      return desk.names().model("model", decision.name()) == model;
+      return context.names().model("model", decision.name()) == model;
     } catch (org.griplore.store.vocabulary.Refusal unknown) {
       return false;
     }

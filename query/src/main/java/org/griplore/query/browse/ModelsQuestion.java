@@ -6,9 +6,9 @@ import java.util.Map;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
 import org.griplore.query.evidence.Filter;
@@ -65,11 +65,11 @@ public final class ModelsQuestion implements Question {
   }
 
   @Override
-  public Answer<ModelRow> answer(QueryContext desk, Choices choices) {
-    Evidence evidence = desk.evidence();
+  public Answer<ModelRow> answer(QueryContext context, Choices choices) {
+    Evidence evidence = context.evidence();
     Filter filter = new Filter(choices, evidence);
     TreeSet<Integer> wanted = new TreeSet<>();
-    choices.all("line").forEach(name -> wanted.addAll(desk.names().lineOrModel("line", name)));
+    choices.all("line").forEach(name -> wanted.addAll(context.names().lineOrModel("line", name)));
     Map<Integer, String> names =
         evidence.models().stream().collect(Collectors.toMap(ModelRecord::id, ModelRecord::name));
     Exclusions excluded = new Exclusions();

@@ -5,9 +5,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.evidence.Exclusions;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
@@ -47,11 +47,11 @@ public final class NamesQuestion implements Question {
   }
 
   @Override
-  public Answer<NameRecord> answer(QueryContext desk, Choices choices) {
+  public Answer<NameRecord> answer(QueryContext context, Choices choices) {
     List<String> standings = choices.all("standing");
     Exclusions excluded = new Exclusions();
     List<NameRecord> rows = new ArrayList<>();
-    for (NameRecord name : desk.archive().names()) {
+    for (NameRecord name : context.archive().names()) {
       if (standings.isEmpty() || standings.contains(word(name.standing()))) {
         rows.add(name);
       } else {

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.label.LabelClaim;
 import org.griplore.query.label.Labels;
@@ -65,7 +65,7 @@ public final class OriginQuestion implements Question {
   }
 
   @Override
-  public Answer<OriginRow> answer(QueryContext desk, Choices choices) {
+  public Answer<OriginRow> answer(QueryContext context, Choices choices) {
     List<OriginRow> rows = new ArrayList<>();
     List<String> told = new ArrayList<>();
     List<String> caveats = new ArrayList<>();
@@ -74,15 +74,16 @@ public final class OriginQuestion implements Question {
       if (!number.matches("\\d{1,18}")) {
         throw Choices.refusal("result", number, "a whole number");
       }
-      desk.archive()
+      context
+          .archive()
           .originOf(Long.parseLong(number))
           .ifPresentOrElse(
               origin -> {
-                rows.addAll(rows(origin, desk.evidence()));
+                rows.addAll(rows(origin, context.evidence()));
                 told.add(sentence(origin));
-                int at = Provenance.position(desk.evidence(), origin.result());
+                int at = Provenance.position(context.evidence(), origin.result());
                 if (at >= 0) {
-                  Labels.ofResult(desk, at).ifPresent(labels::add);
+                  Labels.ofResult(context, at).ifPresent(labels::add);
                 }
                 if (origin.revision().supersededBy() != null) {
                   caveats.add(
@@ -127,8 +128,8 @@ public final class OriginQuestion implements Question {
 
   private static List<OriginRow> rows(ResultOrigin origin, Evidence evidence) {
     List<OriginRow> rows = new ArrayList<>();
-    List<ProvenanceStep> ladder = Provenance.of(origin, evidence);
-    add(rows, origin, "value", origin.value(), origin.unit(), origin.cells().value(), ladder);
+    List<ProvenanceStep> provenance = Provenance.of(origin, evidence);
+    add(rows, origin, "value", origin.value(), origin.unit(), origin.cells().value(), provenance);
     List<ProvenanceStep> none = List.of();
     add(rows, origin, "spread", origin.spread(), origin.unit(), origin.cells().spread(), none);
     add(rows, origin, "runs", origin.runs(), null, origin.cells().runs(), none);

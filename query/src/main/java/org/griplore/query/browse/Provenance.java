@@ -22,25 +22,26 @@ final class Provenance {
     if (origin.value() == null) {
       return List.of();
     }
-    List<ProvenanceStep> rungs = new ArrayList<>(kept(origin));
+    List<ProvenanceStep> steps = new ArrayList<>(kept(origin));
     if (origin.revision().supersededBy() == null) {
-      rungs.addAll(difference(origin.result(), evidence));
+      steps.addAll(difference(origin.result(), evidence));
     }
-    return rungs;
+    return steps;
   }
 
   private static List<ProvenanceStep> kept(ResultOrigin origin) {
     if (origin.steps().isEmpty()) {
       String rule = origin.rule().isEmpty() ? AS_WRITTEN : origin.rule();
-      return List.of(ProvenanceStep.read(rule, origin.cells().value(), origin.value(), origin.unit()));
+      return List.of(
+          ProvenanceStep.read(rule, origin.cells().value(), origin.value(), origin.unit()));
     }
-    List<ProvenanceStep> rungs = new ArrayList<>();
-    for (Step step : origin.steps()) {
-      ProvenanceStep rung = ProvenanceStep.of(step);
-      boolean fromCell = rungs.isEmpty() && step.cell() == null && origin.cells().value() != null;
-      rungs.add(fromCell ? rung.from(origin.cells().value()) : rung);
+    List<ProvenanceStep> steps = new ArrayList<>();
+    for (Step kept : origin.steps()) {
+      ProvenanceStep step = ProvenanceStep.of(kept);
+      boolean fromCell = steps.isEmpty() && step.cell() == null && origin.cells().value() != null;
+      steps.add(fromCell ? step.from(origin.cells().value()) : step);
     }
-    return rungs;
+    return steps;
   }
 
   private static List<ProvenanceStep> difference(long result, Evidence evidence) {
@@ -51,7 +52,7 @@ final class Provenance {
     int test = evidence.entries().test()[evidence.results().entry()[at]];
     TestTable table =
         new TestTable(evidence, test, null, new Exclusions(), new Citations(evidence));
-    return table.rungs(at);
+    return table.steps(at);
   }
 
   /** The position of a result in the evidence of now; -1 for a reading that was replaced. */

@@ -10,7 +10,7 @@ import org.griplore.store.vocabulary.Step;
 import org.griplore.store.vocabulary.Unit;
 
 /**
- * One rung of the way from the text found to a figure, and on to its difference.
+ * One step of the way from the text found to a figure, and on to its difference.
  *
  * @param rule what was done, in words
  * @param found the text that went in; null where figures did
@@ -19,7 +19,7 @@ import org.griplore.store.vocabulary.Unit;
  * @param after the figure after
  * @param afterUnit symbol; empty for plain numbers
  * @param label how sure the rule is, or the figure's error; null when nothing must be said
- * @param cell where what went in stands; null when that is the rung before
+ * @param cell where what went in stands; null when that is the step before
  */
 public record ProvenanceStep(
     String rule,
@@ -39,12 +39,13 @@ public record ProvenanceStep(
           Column.of("after", "After", Format.TEXT, ProvenanceStep::after),
           Column.of("afterUnit", "Unit after", Format.TEXT, ProvenanceStep::afterUnit),
           Column.of("label", "To be said", Format.TEXT, ProvenanceStep::label),
-          Column.<ProvenanceStep>of("sheet", "Sheet", Format.TEXT, rung -> at(rung, Cell::sheet)).asDetail(),
-          Column.of("row", "Row", Format.COUNT, rung -> at(rung, Cell::row)),
-          Column.of("column", "Column", Format.COUNT, rung -> at(rung, Cell::column)));
+          Column.<ProvenanceStep>of("sheet", "Sheet", Format.TEXT, step -> at(step, Cell::sheet))
+              .asDetail(),
+          Column.of("row", "Row", Format.COUNT, step -> at(step, Cell::row)),
+          Column.of("column", "Column", Format.COUNT, step -> at(step, Cell::column)));
 
-  private static <T> T at(ProvenanceStep rung, java.util.function.Function<Cell, T> part) {
-    return rung.cell == null ? null : part.apply(rung.cell);
+  private static <T> T at(ProvenanceStep step, java.util.function.Function<Cell, T> part) {
+    return step.cell == null ? null : part.apply(step.cell);
   }
 
   /** A figure for sentences: six digits that count, no needless zeros. */
@@ -54,7 +55,8 @@ public record ProvenanceStep(
   }
 
   /** From figure to figure. */
-  static ProvenanceStep of(String rule, double before, String beforeUnit, double after, String afterUnit) {
+  static ProvenanceStep of(
+      String rule, double before, String beforeUnit, double after, String afterUnit) {
     return new ProvenanceStep(rule, null, before, beforeUnit, after, afterUnit, null, null);
   }
 
@@ -81,7 +83,7 @@ public record ProvenanceStep(
     return unit == null ? null : unit.symbol();
   }
 
-  /** The same rung with the text that went in. */
+  /** The same step with the text that went in. */
   ProvenanceStep from(Cell place) {
     return new ProvenanceStep(
         rule,

@@ -3,9 +3,9 @@ package org.griplore.query.browse;
 import java.util.ArrayList;
 import java.util.List;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.evidence.Exclusions;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
@@ -43,14 +43,14 @@ public final class ReadingQuestion implements Question {
   }
 
   @Override
-  public Answer<StoredFigure> answer(QueryContext desk, Choices choices) {
+  public Answer<StoredFigure> answer(QueryContext context, Choices choices) {
     if (choices.all("revision").size() != 1) {
       throw Choices.refusal(
           "revision", String.join(", ", choices.all("revision")), "one revision's number");
     }
     int number = choices.integer("revision", 1, Integer.MAX_VALUE).orElseThrow();
     Revision revision =
-        desk.archive().revisions().stream()
+        context.archive().revisions().stream()
             .filter(its -> its.id() == number)
             .findFirst()
             .orElseThrow(
@@ -62,7 +62,7 @@ public final class ReadingQuestion implements Question {
     int limit = choices.integer("limit", 1, MOST).orElseThrow();
     List<StoredFigure> rows = new ArrayList<>();
     int further = 0;
-    try (FigureFeed figures = desk.archive().figuresOf(number)) {
+    try (FigureFeed figures = context.archive().figuresOf(number)) {
       for (StoredFigure figure = figures.next(); figure != null; figure = figures.next()) {
         if (rows.size() < limit) {
           rows.add(figure);
@@ -82,7 +82,7 @@ public final class ReadingQuestion implements Question {
         columns(),
         rows,
         excluded.list(),
-        desk.archive().revisionChanges(number),
+        context.archive().revisionChanges(number),
         List.of());
   }
 

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
@@ -60,21 +60,24 @@ public final class SourcesQuestion implements Question {
   }
 
   @Override
-  public Answer<SourceRow> answer(QueryContext desk, Choices choices) {
-    Evidence evidence = desk.evidence();
+  public Answer<SourceRow> answer(QueryContext context, Choices choices) {
+    Evidence evidence = context.evidence();
     Map<Integer, TreeSet<Integer>> tests = new HashMap<>();
     for (ReportRecord report : evidence.reports()) {
       tests.computeIfAbsent(report.revision(), id -> new TreeSet<>()).add(report.test());
     }
     Map<Integer, Integer> findings = new HashMap<>();
-    desk.archive().findings().forEach(found -> findings.merge(found.revision(), 1, Integer::sum));
+    context
+        .archive()
+        .findings()
+        .forEach(found -> findings.merge(found.revision(), 1, Integer::sum));
     List<SourceRow> rows =
-        desk.archive().revisions().stream()
+        context.archive().revisions().stream()
             .map(
                 revision ->
                     row(
                         revision,
-                        desk.archive().revisionChanges(revision.id()),
+                        context.archive().revisionChanges(revision.id()),
                         tests.getOrDefault(revision.id(), new TreeSet<>()).size(),
                         findings.getOrDefault(revision.id(), 0)))
             .toList();

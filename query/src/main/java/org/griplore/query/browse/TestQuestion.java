@@ -7,9 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.compare.CompareOptions;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
@@ -54,15 +54,15 @@ public final class TestQuestion implements Question {
   }
 
   @Override
-  public Answer<TyreRow> answer(QueryContext desk, Choices choices) {
-    Evidence evidence = desk.evidence();
+  public Answer<TyreRow> answer(QueryContext context, Choices choices) {
+    Evidence evidence = context.evidence();
     if (choices.all("test").size() > 1) {
       throw Choices.refusal("test", String.join(", ", choices.all("test")), "one test");
     }
     int test = TestKeys.position(evidence, choices.text("test"));
     Integer reference =
         choices.has("reference")
-            ? (Integer) desk.names().model("reference", choices.text("reference"))
+            ? (Integer) context.names().model("reference", choices.text("reference"))
             : null;
     Exclusions excluded = new Exclusions();
     Citations citations = new Citations(evidence);
@@ -88,7 +88,7 @@ public final class TestQuestion implements Question {
         excluded.list(),
         caveats,
         citations.list(),
-        details(record, Labels.ofTest(desk, test)));
+        details(record, Labels.ofTest(context, test)));
   }
 
   private static String summary(TestRecord test, List<TyreRow> rows, List<String> disciplines) {

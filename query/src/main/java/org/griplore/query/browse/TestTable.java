@@ -149,7 +149,7 @@ final class TestTable {
   }
 
   /** The way from a result's value to its difference; empty where there is none. */
-  List<ProvenanceStep> rungs(int result) {
+  List<ProvenanceStep> steps(int result) {
     String key = discipline(result);
     Delta delta = delta(result, key);
     if (delta == null) {
@@ -159,7 +159,7 @@ final class TestTable {
     String name =
         (reference == null ? "the best of the test, " : "")
             + evidence.models().get(model(to)).name();
-    return delta.rungs(
+    return delta.steps(
         evidence.catalogue().get(key),
         Unit.ofSymbol(unit(result)).orElseThrow(),
         evidence.results().value()[result],

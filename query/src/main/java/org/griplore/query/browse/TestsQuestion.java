@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
@@ -68,13 +68,13 @@ public final class TestsQuestion implements Question {
   }
 
   @Override
-  public Answer<TestRow> answer(QueryContext desk, Choices choices) {
-    Evidence evidence = desk.evidence();
+  public Answer<TestRow> answer(QueryContext context, Choices choices) {
+    Evidence evidence = context.evidence();
     Filter filter = new Filter(choices, evidence);
     String discipline =
-        choices.has("discipline") ? CommonOptions.discipline(choices, desk.catalogue()) : null;
+        choices.has("discipline") ? CommonOptions.discipline(choices, context.catalogue()) : null;
     List<Integer> models =
-        choices.all("model").stream().map(name -> desk.names().model("model", name)).toList();
+        choices.all("model").stream().map(name -> context.names().model("model", name)).toList();
     Exclusions excluded = new Exclusions();
     Citations citations = new Citations(evidence);
     List<TestRow> rows = new ArrayList<>();

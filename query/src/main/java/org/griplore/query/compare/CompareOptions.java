@@ -12,19 +12,19 @@ public final class CompareOptions {
   public static final String PER_CENT =
       "Differences in per cent are of performance: 10 % more grip is 9.09 % less distance.";
 
-  /** The option that names how interplay is estimated. */
+  /** The option that names how heterogeneity is estimated. */
   public static final Option VARIANCE =
       Option.once(
               "variance",
               "METHOD",
-              "how the interplay of model and test is estimated: by restricted maximum likelihood,"
+              "how the heterogeneity of model and test is estimated: by restricted maximum likelihood,"
                   + " by DerSimonian and Laird's moments, or not at all",
               "reml")
           .oneOf(List.of("reml", "dl", "none"));
 
   private CompareOptions() {}
 
-  /** How interplay is to be estimated. */
+  /** How heterogeneity is to be estimated. */
   public static VarianceMethod variance(Choices choices) {
     return VarianceMethod.valueOf(choices.text("variance").toUpperCase(Locale.ROOT));
   }

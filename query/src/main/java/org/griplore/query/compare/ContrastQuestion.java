@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Wording;
 import org.griplore.query.estimate.Difference;
 import org.griplore.query.estimate.Network;
@@ -27,12 +27,16 @@ public final class ContrastQuestion implements Question {
   /**
    * One discipline.
    *
-   * @param interplay standard deviation of the interplay of model and test on the discipline's
-   *     scale (log ratio, dB, points); null when it was not estimated apart from the error
-   * @param meetings the tests that held both, oldest first
+   * @param heterogeneity standard deviation of the heterogeneity of model and test on the
+   *     discipline's scale (log ratio, dB, points); null when it was not estimated apart from the
+   *     error
+   * @param headToHeads the tests that held both, oldest first
    */
   public record ContrastRow(
-      String discipline, Difference difference, Double interplay, List<HeadToHead> meetings) {}
+      String discipline,
+      Difference difference,
+      Double heterogeneity,
+      List<HeadToHead> headToHeads) {}
 
   @Override
   public String kind() {
@@ -60,10 +64,10 @@ public final class ContrastQuestion implements Question {
   }
 
   @Override
-  public Answer<ContrastRow> answer(QueryContext desk, Choices choices) {
-    Evidence evidence = desk.evidence();
+  public Answer<ContrastRow> answer(QueryContext context, Choices choices) {
+    Evidence evidence = context.evidence();
     List<Integer> models =
-        choices.all("model").stream().map(name -> desk.names().model("model", name)).toList();
+        choices.all("model").stream().map(name -> context.names().model("model", name)).toList();
     if (models.size() != 2 || models.get(0).equals(models.get(1))) {
       throw Choices.refusal("model", String.join(", ", choices.all("model")), "two models");
     }
@@ -72,8 +76,8 @@ public final class ContrastQuestion implements Question {
     Exclusions excluded = new Exclusions();
     Citations citations = new Citations(evidence);
     List<ContrastRow> rows = new ArrayList<>();
-    for (String discipline : disciplines(desk, choices)) {
-      Optional<Network> network = desk.networks().of(evidence, discipline, filter, method);
+    for (String discipline : disciplines(context, choices)) {
+      Optional<Network> network = context.networks().of(evidence, discipline, filter, method);
       Optional<Difference> difference =
           network.flatMap(net -> Difference.of(net, models.get(0), models.get(1)));
       if (difference.isEmpty()) {
@@ -86,8 +90,8 @@ public final class ContrastQuestion implements Question {
           new ContrastRow(
               discipline,
               difference.get(),
-              net.interplay().isPresent()
-                  ? (Double) Math.sqrt(net.interplay().getAsDouble())
+              net.tauSquared().isPresent()
+                  ? (Double) Math.sqrt(net.tauSquared().getAsDouble())
                   : null,
               HeadToHead.of(evidence, net, models.get(0), models.get(1), citations)));
       net.entries().stream()
@@ -109,13 +113,13 @@ public final class ContrastQuestion implements Question {
         citations.list());
   }
 
-  static List<String> disciplines(QueryContext desk, Choices choices) {
+  static List<String> disciplines(QueryContext context, Choices choices) {
     if (choices.has("discipline")) {
-      return List.of(CommonOptions.comparable(choices, desk.catalogue()));
+      return List.of(CommonOptions.comparable(choices, context.catalogue()));
     }
-    return desk.catalogue().all().stream()
+    return context.catalogue().all().stream()
         .map(Discipline::key)
-        .filter(key -> !key.equals("overall") && desk.evidence().discipline(key) >= 0)
+        .filter(key -> !key.equals("overall") && context.evidence().discipline(key) >= 0)
         .toList();
   }
 
@@ -176,15 +180,20 @@ public final class ContrastQuestion implements Question {
         Column.number("direct", "Direct", Format.DELTA, 1, r -> r.difference().direct()),
         Column.number("indirect", "Indirect", Format.DELTA, 1, r -> r.difference().indirect()),
         Column.number(
-            "disagreementP", "P(disagree)", Format.CHANCE, 3, r -> r.difference().disagreementP()),
+            "inconsistencyP",
+            "P(inconsistent)",
+            Format.CHANCE,
+            3,
+            r -> r.difference().inconsistencyP()),
         Column.<ContrastRow>number(
-                "interplay", "Interplay SD", Format.NUMBER, 4, ContrastRow::interplay)
+                "heterogeneity", "Heterogeneity SD", Format.NUMBER, 4, ContrastRow::heterogeneity)
             .asDetail(),
         Column.<ContrastRow>number(
                 "logDifference", "Log", Format.NUMBER, 4, r -> r.difference().logDifference())
             .asDetail(),
         Column.<ContrastRow>number("logSe", "Log SE", Format.NUMBER, 4, r -> r.difference().logSe())
             .asDetail(),
-        Column.rows("meetings", "Tests with both", HeadToHead.COLUMNS, ContrastRow::meetings));
+        Column.rows(
+            "headToHeads", "Tests with both", HeadToHead.COLUMNS, ContrastRow::headToHeads));
   }
 }

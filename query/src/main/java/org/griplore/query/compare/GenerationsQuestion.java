@@ -6,11 +6,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
-import org.griplore.query.estimate.Difference;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.estimate.ComparisonScale;
+import org.griplore.query.estimate.Difference;
 import org.griplore.query.estimate.ModelStep;
 import org.griplore.query.estimate.Network;
 import org.griplore.query.estimate.StepsOfArchive;
@@ -83,10 +83,10 @@ public final class GenerationsQuestion implements Question {
   }
 
   @Override
-  public Answer<GenerationRow> answer(QueryContext desk, Choices choices) {
-    Evidence evidence = desk.evidence();
+  public Answer<GenerationRow> answer(QueryContext context, Choices choices) {
+    Evidence evidence = context.evidence();
     Set<Integer> wanted = new LinkedHashSet<>();
-    choices.all("line").forEach(name -> wanted.addAll(desk.names().lineOrModel("line", name)));
+    choices.all("line").forEach(name -> wanted.addAll(context.names().lineOrModel("line", name)));
     List<ModelStep> all = ModelStep.all(evidence.models());
     List<ModelStep> asked =
         all.stream().filter(s -> wanted.contains(s.older()) || wanted.contains(s.newer())).toList();
@@ -96,8 +96,8 @@ public final class GenerationsQuestion implements Question {
     Exclusions excluded = new Exclusions();
     Citations citations = new Citations(evidence);
     List<GenerationRow> rows = new ArrayList<>();
-    for (String discipline : ContrastQuestion.disciplines(desk, choices)) {
-      Optional<Network> network = desk.networks().of(evidence, discipline, main, method);
+    for (String discipline : ContrastQuestion.disciplines(context, choices)) {
+      Optional<Network> network = context.networks().of(evidence, discipline, main, method);
       if (network.isEmpty()) {
         excluded.add("disciplines without comparable values");
         continue;
@@ -106,7 +106,7 @@ public final class GenerationsQuestion implements Question {
       Optional<Network> makers =
           choices.has("source")
               ? Optional.empty()
-              : desk.networks().of(evidence, discipline, filter.onlyMakers(), method);
+              : context.networks().of(evidence, discipline, filter.onlyMakers(), method);
       StepsOfArchive steps = network.get().steps(evidence);
       for (ModelStep step : asked) {
         Optional<Difference> difference = Difference.of(network.get(), step.newer(), step.older());
@@ -205,7 +205,11 @@ public final class GenerationsQuestion implements Question {
                 "indirectStep", "Indirect", Format.DELTA, 1, r -> r.step().indirect())
             .asDetail(),
         Column.<GenerationRow>number(
-                "disagreementP", "P(disagree)", Format.CHANCE, 3, r -> r.step().disagreementP())
+                "inconsistencyP",
+                "P(inconsistent)",
+                Format.CHANCE,
+                3,
+                r -> r.step().inconsistencyP())
             .asDetail(),
         Column.number("makerStep", "By maker", Format.DELTA, 1, GenerationRow::makerStep),
         Column.<GenerationRow>of("years", "Years", Format.COUNT, GenerationRow::years).asDetail(),

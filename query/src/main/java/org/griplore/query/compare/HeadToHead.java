@@ -40,11 +40,13 @@ public record HeadToHead(
           Column.of("date", "Date", Format.DATE, HeadToHead::date),
           Column.number("first", "First", Format.NUMBER, 2, HeadToHead::first),
           Column.of("firstUnit", "in", Format.TEXT, HeadToHead::firstUnit),
-          Column.<HeadToHead>of("firstResult", "First's cell", Format.RESULT, HeadToHead::firstResult)
+          Column.<HeadToHead>of(
+                  "firstResult", "First's cell", Format.RESULT, HeadToHead::firstResult)
               .asDetail(),
           Column.number("second", "Second", Format.NUMBER, 2, HeadToHead::second),
           Column.of("secondUnit", "in", Format.TEXT, HeadToHead::secondUnit),
-          Column.<HeadToHead>of("secondResult", "Second's cell", Format.RESULT, HeadToHead::secondResult)
+          Column.<HeadToHead>of(
+                  "secondResult", "Second's cell", Format.RESULT, HeadToHead::secondResult)
               .asDetail(),
           Column.number("difference", "Difference", Format.DELTA, 1, HeadToHead::difference),
           Column.of("source", "Source", Format.COUNT, HeadToHead::source));
@@ -59,21 +61,22 @@ public record HeadToHead(
         firstArm.put(arms.test()[arm], arm);
       }
     }
-    List<HeadToHead> meetings = new ArrayList<>();
+    List<HeadToHead> headToHeads = new ArrayList<>();
     for (int arm = 0; arm < arms.size(); arm++) {
       Integer other = arms.model()[arm] == second ? firstArm.get(arms.test()[arm]) : null;
       if (other != null) {
-        meetings.add(meeting(evidence, network, other, arm, citations));
+        headToHeads.add(inTest(evidence, network, other, arm, citations));
       }
     }
-    meetings.sort(
+    headToHeads.sort(
         java.util.Comparator.comparing(
-                HeadToHead::date, java.util.Comparator.nullsLast(java.util.Comparator.naturalOrder()))
+                HeadToHead::date,
+                java.util.Comparator.nullsLast(java.util.Comparator.naturalOrder()))
             .thenComparing(HeadToHead::test));
-    return meetings;
+    return headToHeads;
   }
 
-  private static HeadToHead meeting(
+  private static HeadToHead inTest(
       Evidence evidence, Network network, int first, int second, Citations citations) {
     DisciplineArms arms = network.arms();
     var test = evidence.tests().get(arms.test()[first]);

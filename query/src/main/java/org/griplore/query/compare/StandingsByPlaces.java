@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Wording;
 import org.griplore.query.estimate.Difference;
 import org.griplore.query.estimate.PlacesStanding;
@@ -27,11 +27,11 @@ public final class StandingsByPlaces {
   /**
    * One model by its places.
    *
-   * @param effect log worth less the mean of the part, plus is better
-   * @param ahead chance to be placed before an average model of the part, ties aside
-   * @param rank its place in this standing, within the part
-   * @param rankByValues its place in the standing by values, within the part there; null when it
-   *     has no values
+   * @param effect log worth less the mean of the component, plus is better
+   * @param ahead chance to be placed before an average model of the component, ties aside
+   * @param rank its place in this standing, within the component
+   * @param rankByValues its place in the standing by values, within the component there; null when
+   *     it has no values
    */
   public record PlacesRow(
       String model,
@@ -42,33 +42,33 @@ public final class StandingsByPlaces {
       double score,
       double ahead,
       int tests,
-      int part,
+      int component,
       int rank,
       Integer rankByValues) {}
 
-  private final QueryContext desk;
+  private final QueryContext context;
   private final Choices choices;
   private final Evidence evidence;
   private final String discipline;
   private final Filter filter;
 
-  StandingsByPlaces(QueryContext desk, Choices choices) {
-    this.desk = desk;
+  StandingsByPlaces(QueryContext context, Choices choices) {
+    this.context = context;
     this.choices = choices;
-    this.evidence = desk.evidence();
-    this.discipline = CommonOptions.discipline(choices, desk.catalogue());
+    this.evidence = context.evidence();
+    this.discipline = CommonOptions.discipline(choices, context.catalogue());
     this.filter = new Filter(choices, evidence);
   }
 
   Answer<PlacesRow> answer() {
     String sentence = "How do models stand by places in " + discipline + filter.words() + "?";
-    Inquiry asked = new Inquiry("standings", sentence, choices.given());
+    Inquiry inquiry = new Inquiry("standings", sentence, choices.given());
     PlacesStanding standing;
     try {
-      standing = desk.networks().byPlaces(evidence, discipline, filter);
+      standing = context.networks().byPlaces(evidence, discipline, filter);
     } catch (IllegalArgumentException unidentified) {
       return new Answer<>(
-          asked,
+          inquiry,
           "The places in " + discipline + " set no scale: " + unidentified.getMessage() + ".",
           columns(),
           List.of(),
@@ -79,17 +79,17 @@ public final class StandingsByPlaces {
     Map<Integer, Integer> byValues = ranksByValues();
     List<PlacesRow> rows = new ArrayList<>();
     int rank = 0;
-    int part = -1;
+    int component = -1;
     for (PlacesStanding.Row row : standing.rows()) {
-      rank = row.part() == part ? rank + 1 : 1;
-      part = row.part();
+      rank = row.component() == component ? rank + 1 : 1;
+      component = row.component();
       rows.add(row(row, rank, byValues.get(row.model())));
     }
     Optional<Double> agreement = agreement(standing);
     Citations citations = new Citations(evidence);
     standing.entries().forEach(citations::citeEntry);
     return new Answer<>(
-        asked,
+        inquiry,
         summary(rows, standing, agreement),
         columns(),
         rows,
@@ -112,7 +112,7 @@ public final class StandingsByPlaces {
         row.score(),
         1 / (1 + Math.exp(-row.effect())),
         row.tests(),
-        row.part() + 1,
+        row.component() + 1,
         rank,
         rankByValues);
   }
@@ -120,7 +120,8 @@ public final class StandingsByPlaces {
   private List<ModelStanding> measured() {
     return discipline.equals("overall")
         ? List.of()
-        : desk.networks()
+        : context
+            .networks()
             .of(evidence, discipline, filter, CompareOptions.variance(choices))
             .map(network -> network.standings())
             .orElse(List.of());
@@ -129,16 +130,18 @@ public final class StandingsByPlaces {
   private Map<Integer, Integer> ranksByValues() {
     Map<Integer, Integer> ranks = new HashMap<>();
     int rank = 0;
-    int part = -1;
+    int component = -1;
     for (ModelStanding row : measured()) {
-      rank = row.part() == part ? rank + 1 : 1;
-      part = row.part();
+      rank = row.component() == component ? rank + 1 : 1;
+      component = row.component();
       ranks.put(row.model(), rank);
     }
     return ranks;
   }
 
-  /** Kendall's tau-b of the two standings over the models of the largest part that both have. */
+  /**
+   * Kendall's tau-b of the two standings over the models of the largest component that both have.
+   */
   private Optional<Double> agreement(PlacesStanding standing) {
     Map<Integer, ModelStanding> values = new HashMap<>();
     measured().forEach(row -> values.put(row.model(), row));
@@ -147,7 +150,8 @@ public final class StandingsByPlaces {
       if (values.containsKey(row.model())) {
         together
             .computeIfAbsent(
-                List.of(row.part(), values.get(row.model()).part()), parts -> new ArrayList<>())
+                List.of(row.component(), values.get(row.model()).component()),
+                components -> new ArrayList<>())
             .add(row);
       }
     }
@@ -218,7 +222,7 @@ public final class StandingsByPlaces {
         Column.<PlacesRow>number("ahead", "Ahead of average", Format.CHANCE, 3, PlacesRow::ahead)
             .asDetail(),
         Column.of("tests", "Tests", Format.COUNT, PlacesRow::tests),
-        Column.of("part", "Part", Format.COUNT, PlacesRow::part),
+        Column.of("component", "Component", Format.COUNT, PlacesRow::component),
         Column.of("rankByValues", "By values", Format.COUNT, PlacesRow::rankByValues));
   }
 }

@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Missing;
 import org.griplore.query.answer.Wording;
-import org.griplore.query.estimate.Difference;
 import org.griplore.query.estimate.ComparisonScale;
+import org.griplore.query.estimate.Difference;
 import org.griplore.query.estimate.Network;
 import org.griplore.query.estimate.PlacesStanding;
 import org.griplore.query.evidence.Citations;
@@ -27,11 +27,11 @@ import org.griplore.query.statistics.Interval;
 /** How all models stand in one discipline, by every test that connects them. */
 public final class StandingsQuestion implements Question {
   /**
-   * One model. Figures but model, tests and part are null where they could not be estimated.
+   * One model. Figures but model, tests and component are null where they could not be estimated.
    *
-   * @param effect against the mean of the part, plus is better; in {@code unit}
-   * @param score P-score: mean certainty of being better than another model of the part
-   * @param part models of different parts are never compared
+   * @param effect against the mean of the component, plus is better; in {@code unit}
+   * @param score P-score: mean certainty of being better than another model of the component
+   * @param component models of different components are never compared
    * @param logEffect natural log, for ratio disciplines
    */
   public record StandingRow(
@@ -42,7 +42,7 @@ public final class StandingsQuestion implements Question {
       Double high,
       Double score,
       int tests,
-      int part,
+      int component,
       String unit,
       Double logEffect,
       Double logSe) {}
@@ -79,21 +79,21 @@ public final class StandingsQuestion implements Question {
   }
 
   @Override
-  public Answer<?> answer(QueryContext desk, Choices choices) {
-    Evidence evidence = desk.evidence();
+  public Answer<?> answer(QueryContext context, Choices choices) {
+    Evidence evidence = context.evidence();
     if (choices.text("by").equals("places")) {
-      return new StandingsByPlaces(desk, choices).answer();
+      return new StandingsByPlaces(context, choices).answer();
     }
-    String discipline = CommonOptions.comparable(choices, desk.catalogue());
+    String discipline = CommonOptions.comparable(choices, context.catalogue());
     Filter filter = new Filter(choices, evidence);
     Optional<Network> network =
-        desk.networks().of(evidence, discipline, filter, CompareOptions.variance(choices));
-    Inquiry asked =
+        context.networks().of(evidence, discipline, filter, CompareOptions.variance(choices));
+    Inquiry inquiry =
         new Inquiry(
             kind(), "How do models stand in " + discipline + filter.words() + "?", choices.given());
     if (network.isEmpty()) {
       return new Answer<>(
-          asked,
+          inquiry,
           "No test has two models with comparable values in " + discipline + ".",
           columns("", true),
           List.of(),
@@ -107,7 +107,7 @@ public final class StandingsQuestion implements Question {
     Citations citations = new Citations(evidence);
     network.get().entries().forEach(citations::citeEntry);
     return new Answer<>(
-        asked,
+        inquiry,
         summary(rows, network.get(), discipline),
         columns(measure.shownUnit(), measure.isRatio()),
         rows,
@@ -116,7 +116,8 @@ public final class StandingsQuestion implements Question {
         citations.list());
   }
 
-  private static StandingRow row(Evidence evidence, ComparisonScale measure, ModelStanding standing) {
+  private static StandingRow row(
+      Evidence evidence, ComparisonScale measure, ModelStanding standing) {
     double effect = standing.effect().value();
     Double se = Missing.orNull(standing.effect().se());
     Optional<Interval> interval = standing.effect().interval(Difference.LEVEL);
@@ -128,7 +129,7 @@ public final class StandingsQuestion implements Question {
         measure.shownHigh(interval),
         Missing.orNull(standing.score()),
         standing.tests(),
-        standing.part() + 1,
+        standing.component() + 1,
         measure.shownUnit(),
         measure.log(effect),
         measure.isRatio() ? se : null);
@@ -136,9 +137,9 @@ public final class StandingsQuestion implements Question {
 
   private static String summary(List<StandingRow> rows, Network network, String discipline) {
     StandingRow first = rows.get(0);
-    String parts =
-        network.parts() > 1
-            ? " The tests fall into " + network.parts() + " parts that nothing connects."
+    String components =
+        network.components() > 1
+            ? " The tests fall into " + network.components() + " groups that no test connects."
             : "";
     return "%s leads %d models in %s, %s against their mean%s, by %d tests.%s"
         .formatted(
@@ -148,7 +149,7 @@ public final class StandingsQuestion implements Question {
             Wording.difference(first.effect(), first.unit()),
             Wording.interval(first.low(), first.high(), 1),
             network.tests(),
-            parts);
+            components);
   }
 
   private static List<String> caveats(Network network, int placesAlone, Citations citations) {
@@ -177,7 +178,7 @@ public final class StandingsQuestion implements Question {
         Column.number("high", "to", Format.DELTA, 1, StandingRow::high),
         Column.number("score", "P-score", Format.NUMBER, 2, StandingRow::score),
         Column.of("tests", "Tests", Format.COUNT, StandingRow::tests),
-        Column.of("part", "Part", Format.COUNT, StandingRow::part),
+        Column.of("component", "Component", Format.COUNT, StandingRow::component),
         Column.<StandingRow>of("unit", "Unit", Format.TEXT, StandingRow::unit).asDetail(),
         Column.<StandingRow>number("logEffect", "Log", Format.NUMBER, 4, StandingRow::logEffect)
             .asDetail(),

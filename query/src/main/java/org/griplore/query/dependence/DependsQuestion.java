@@ -53,10 +53,10 @@ public final class DependsQuestion implements Question {
   }
 
   @Override
-  public Answer<DependsRow> answer(QueryContext desk, Choices choices) {
-    Evidence evidence = desk.evidence();
-    String discipline = CommonOptions.comparable(choices, desk.catalogue());
-    List<Side> sides = Side.two(choices.all(Side.OPTION), desk.names(), evidence);
+  public Answer<DependsRow> answer(QueryContext context, Choices choices) {
+    Evidence evidence = context.evidence();
+    String discipline = CommonOptions.comparable(choices, context.catalogue());
+    List<Side> sides = Side.two(choices.all(Side.OPTION), context.names(), evidence);
     Filter filter = new Filter(choices, evidence);
     List<Moderator> moderators =
         Arrays.stream(Moderator.values())
@@ -67,7 +67,7 @@ public final class DependsQuestion implements Question {
     arms.excluded().list().forEach(left -> excluded.add(left.reason(), left.count()));
     List<TestContrast> contrasts = TestContrast.of(evidence, arms, sides, excluded);
     String versus = sides.get(0).name() + " against " + sides.get(1).name() + " in " + discipline;
-    Inquiry asked =
+    Inquiry inquiry =
         new Inquiry(
             kind(),
             "Does %s depend on %s%s?"
@@ -78,7 +78,7 @@ public final class DependsQuestion implements Question {
             choices.given());
     if (contrasts.isEmpty()) {
       return new Answer<>(
-          asked,
+          inquiry,
           "No test holds both "
               + sides.get(0).name()
               + " and "
@@ -97,7 +97,7 @@ public final class DependsQuestion implements Question {
         new Dependence(evidence, arms.measure(), sides, contrasts, excluded, citations);
     List<DependsRow> rows = moderators.stream().map(dependence::on).toList();
     return new Answer<>(
-        asked,
+        inquiry,
         summary(versus, rows, contrasts.size()),
         DependsColumns.of(),
         rows,

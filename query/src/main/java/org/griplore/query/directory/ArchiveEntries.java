@@ -57,7 +57,13 @@ public final class ArchiveEntries {
             .reduce((some, more) -> some + ", " + more)
             .orElse("");
     return new DirectoryEntry(
-        DirectoryEntry.Kind.MODEL, record.name(), record.aliases(), about, "model", "model", record.name());
+        DirectoryEntry.Kind.MODEL,
+        record.name(),
+        record.aliases(),
+        about,
+        "model",
+        "model",
+        record.name());
   }
 
   private static DirectoryEntry discipline(Discipline discipline) {
@@ -93,6 +99,7 @@ public final class ArchiveEntries {
             .filter(Objects::nonNull)
             .reduce((some, more) -> some + ", " + more)
             .orElse("");
-    return new DirectoryEntry(DirectoryEntry.Kind.TEST, title, names, about, "test", "test", record.key());
+    return new DirectoryEntry(
+        DirectoryEntry.Kind.TEST, title, names, about, "test", "test", record.key());
   }
 }

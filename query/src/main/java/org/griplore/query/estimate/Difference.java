@@ -2,8 +2,8 @@ package org.griplore.query.estimate;
 
 import java.util.Optional;
 import org.griplore.query.answer.Missing;
-import org.griplore.query.network.EstimatedComparison;
 import org.griplore.query.network.Estimate;
+import org.griplore.query.network.EstimatedComparison;
 import org.griplore.query.network.EvidenceSplit;
 import org.griplore.query.statistics.Interval;
 
@@ -20,7 +20,7 @@ import org.griplore.query.statistics.Interval;
  * @param directTests tests that held both
  * @param direct the difference inside those tests
  * @param indirect the difference by all other chains of tests
- * @param disagreementP probability of so large a disagreement of the two if there were none
+ * @param inconsistencyP probability of so large a inconsistency of the two if there were none
  * @param logDifference natural log, for ratio disciplines
  * @param logSe its standard error
  */
@@ -35,7 +35,7 @@ public record Difference(
     int directTests,
     Double direct,
     Double indirect,
-    Double disagreementP,
+    Double inconsistencyP,
     Double logDifference,
     Double logSe) {
   /** The level of the intervals that answers show. */
@@ -66,7 +66,7 @@ public record Difference(
             measure.shown(evidence.direct().map(Estimate::value).orElse(null)),
             measure.shown(evidence.indirect().map(Estimate::value).orElse(null)),
             evidence
-                .disagreement()
+                .inconsistency()
                 .map(Estimate::p)
                 .filter(java.util.OptionalDouble::isPresent)
                 .map(java.util.OptionalDouble::getAsDouble)

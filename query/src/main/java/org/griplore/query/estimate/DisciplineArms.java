@@ -32,7 +32,8 @@ public final class DisciplineArms {
 
   /** Gathers them; none when the discipline does not occur. */
   public static DisciplineArms of(Evidence evidence, String discipline, Filter filter) {
-    DisciplineArms arms = new DisciplineArms(new ComparisonScale(evidence.catalogue().get(discipline)));
+    DisciplineArms arms =
+        new DisciplineArms(new ComparisonScale(evidence.catalogue().get(discipline)));
     int position = evidence.discipline(discipline);
     arms.room(position < 0 ? 0 : evidence.resultsOfDiscipline().count(position));
     if (position >= 0) {

@@ -10,9 +10,9 @@ import java.util.Set;
 import java.util.function.IntPredicate;
 import org.griplore.query.evidence.Exclusions;
 import org.griplore.query.network.Arms;
-import org.griplore.query.network.ModelComparison;
 import org.griplore.query.network.Estimate;
 import org.griplore.query.network.EvidenceSplit;
+import org.griplore.query.network.ModelComparison;
 import org.griplore.query.network.ModelStanding;
 import org.griplore.query.network.NetworkFit;
 import org.griplore.query.network.NotCompared;
@@ -52,8 +52,8 @@ public final class Network {
   }
 
   /**
-   * What some of the entries say by themselves, with error and interplay as all of them show; empty
-   * when no test has two of them. What was left out is told of the whole.
+   * What some of the entries say by themselves, with error and heterogeneity as all of them show;
+   * empty when no test has two of them. What was left out is told of the whole.
    */
   public Optional<Network> within(IntPredicate entries) {
     DisciplineArms some = arms.within(entries);
@@ -119,23 +119,23 @@ public final class Network {
     return fit.tests();
   }
 
-  /** Number of parts that nothing connects. */
-  public int parts() {
-    return fit.parts();
+  /** Number of groups that no test connects. */
+  public int components() {
+    return fit.components();
   }
 
   /** Part of a model; empty when it was never tested against another. */
-  public OptionalInt part(int model) {
+  public OptionalInt component(int model) {
     int own = own(model);
-    return own < 0 ? OptionalInt.empty() : fit.part(own);
+    return own < 0 ? OptionalInt.empty() : fit.component(own);
   }
 
-  /** Interplay variance per arm; empty when it cannot be told from the error. */
-  public OptionalDouble interplay() {
-    return fit.interplay();
+  /** Heterogeneity variance per arm; empty when it cannot be told from the error. */
+  public OptionalDouble tauSquared() {
+    return fit.tauSquared();
   }
 
-  /** Interplay and error variance together per arm, where no run-level variance is known. */
+  /** Heterogeneity and error variance together per arm, where no run-level variance is known. */
   public OptionalDouble residualVariance() {
     return fit.residualVariance();
   }
@@ -160,7 +160,7 @@ public final class Network {
         : Optional.of(fit.evidence(own(first), own(second)));
   }
 
-  /** Every compared model with its effect and P-score, part by part, the best first. */
+  /** Every compared model with its effect and P-score, component by component, the best first. */
   public synchronized List<ModelStanding> standings() {
     if (standings == null) {
       standings =
@@ -168,7 +168,7 @@ public final class Network {
               .map(
                   s ->
                       new ModelStanding(
-                          models[s.model()], s.part(), s.effect(), s.score(), s.tests()))
+                          models[s.model()], s.component(), s.effect(), s.score(), s.tests()))
               .toList();
     }
     return standings;
@@ -182,13 +182,16 @@ public final class Network {
     return steps;
   }
 
-  /** Effect of a model less the mean effect of its part's models; empty when it has no part. */
+  /**
+   * Effect of a model less the mean effect of its component's models; empty when it has no
+   * component.
+   */
   public Optional<Estimate> effect(int model) {
     int own = own(model);
     return own < 0 ? Optional.empty() : fit.effect(own);
   }
 
-  /** The result a test would give an average model of its part; empty when it has no pair. */
+  /** The result a test would give an average model of its component; empty when it has no pair. */
   public OptionalDouble testEffect(int test) {
     int own = Arrays.binarySearch(tests, test);
     return own < 0 ? OptionalDouble.empty() : fit.testEffect(own);
@@ -198,8 +201,9 @@ public final class Network {
    * A combination of model effects, such as the mean of one group less the mean of another.
    *
    * @param of positions of the models
-   * @param weights weight of each; they add up to zero inside every part
-   * @return the combination; empty when a model is in no part or weights do not cancel in a part
+   * @param weights weight of each; they add up to zero inside every component
+   * @return the combination; empty when a model is in no component or weights do not cancel in a
+   *     component
    */
   public Optional<Estimate> combination(int[] of, double[] weights) {
     int[] own = Arrays.stream(of).map(this::own).toArray();

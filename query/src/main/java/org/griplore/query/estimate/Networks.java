@@ -18,13 +18,13 @@ import org.griplore.query.network.VarianceMethod;
  */
 public final class Networks {
   private final SizedCache<Key, NetworkFit> fits;
-  private final SizedCache<Asked, Optional<Network>> recent;
-  private final SizedCache<Asked, PlacesStanding> places;
+  private final SizedCache<FitKey, Optional<Network>> recent;
+  private final SizedCache<FitKey, PlacesStanding> places;
   private final AtomicLong fitted = new AtomicLong();
   private Evidence of;
 
-  private record Asked(String discipline, List<Object> filter, VarianceMethod method) {
-    Asked(String discipline, Filter filter) {
+  private record FitKey(String discipline, List<Object> filter, VarianceMethod method) {
+    FitKey(String discipline, Filter filter) {
       this(discipline, filter.key(), null);
     }
   }
@@ -39,7 +39,8 @@ public final class Networks {
   /** Keeps fits, and recent networks with theirs, in this many bytes. */
   Networks(long room) {
     this.places =
-        new SizedCache<>(room / 8, its -> 1024 + 64L * its.rows().size() + 24L * its.entries().size());
+        new SizedCache<>(
+            room / 8, its -> 1024 + 64L * its.rows().size() + 24L * its.entries().size());
     this.fits = new SizedCache<>(room / 2, fit -> bytes(fit.models(), fit.arms()));
     this.recent =
         new SizedCache<>(
@@ -56,7 +57,7 @@ public final class Networks {
   /** The network of a discipline; empty when no test has two models with results. */
   public Optional<Network> of(
       Evidence evidence, String discipline, Filter filter, VarianceMethod method) {
-    Asked asked = new Asked(discipline, filter.key(), method);
+    FitKey asked = new FitKey(discipline, filter.key(), method);
     Optional<Network> known = known(evidence, recent, asked);
     if (known != null) {
       return known;
@@ -74,7 +75,7 @@ public final class Networks {
    * @throws IllegalArgumentException when ties alone leave a parameter without a finite estimate
    */
   public PlacesStanding byPlaces(Evidence evidence, String discipline, Filter filter) {
-    Asked asked = new Asked(discipline, filter);
+    FitKey asked = new FitKey(discipline, filter);
     PlacesStanding standing = known(evidence, places, asked);
     if (standing == null) {
       standing = PlacesStanding.of(evidence, discipline, filter);
@@ -84,7 +85,7 @@ public final class Networks {
   }
 
   /** What is at hand belongs to one evidence: another's positions mean something else. */
-  private synchronized <V> V known(Evidence evidence, SizedCache<Asked, V> kept, Asked asked) {
+  private synchronized <V> V known(Evidence evidence, SizedCache<FitKey, V> kept, FitKey asked) {
     if (of != evidence) {
       recent.clear();
       places.clear();
@@ -93,7 +94,8 @@ public final class Networks {
     return kept.get(asked);
   }
 
-  private synchronized <V> void keep(Evidence evidence, SizedCache<Asked, V> kept, Asked asked, V value) {
+  private synchronized <V> void keep(
+      Evidence evidence, SizedCache<FitKey, V> kept, FitKey asked, V value) {
     if (of == evidence) {
       kept.put(asked, value);
     }

@@ -23,11 +23,11 @@ import org.griplore.query.statistics.Tails;
  * (Plackett-Luce; see {@link PlackettLuce}). Never mixed with the standing by values: a place says
  * who was ahead and not by how much.
  *
- * @param rows the models, part by part, the best first
+ * @param rows the models, component by component, the best first
  * @param tests tests with at least two places
  * @param placesAlone tests among them that give no comparable values
- * @param separated parts in which some models never came behind others, so that a ghost of little
- *     weight had to bound their distance
+ * @param separated components in which some models never came behind others, so that a ghost of
+ *     little weight had to bound their distance
  * @param entries positions of the entries whose places went in
  * @param excluded what was left out
  */
@@ -42,12 +42,12 @@ public record PlacesStanding(
    * One model.
    *
    * @param model position in the evidence
-   * @param effect log worth less the mean of the part
+   * @param effect log worth less the mean of the component
    * @param se its standard error
-   * @param score mean certainty of being stronger than another model of the part (P-score)
+   * @param score mean certainty of being stronger than another model of the component (P-score)
    * @param tests fields it stood in
    */
-  public record Row(int model, int part, double effect, double se, double score, int tests) {}
+  public record Row(int model, int component, double effect, double se, double score, int tests) {}
 
   /**
    * Fits the places of a discipline.
@@ -85,8 +85,8 @@ public record PlacesStanding(
         fields.values().stream().map(field -> ranked(field, models)).toList();
     PlackettLuceFit fit = PlackettLuce.fit(models.length, ranked, PlackettLuce.USUAL_GHOST);
     int separated = 0;
-    for (int part = 0; part < fit.parts(); part++) {
-      separated += fit.separated(part) ? 1 : 0;
+    for (int component = 0; component < fit.components(); component++) {
+      separated += fit.separated(component) ? 1 : 0;
     }
     int placesAlone = (int) fields.keySet().stream().filter(t -> !valued.contains(t)).count();
     return new PlacesStanding(
@@ -148,10 +148,11 @@ public record PlacesStanding(
     double[] scores = scores(fit, models.length);
     List<Row> rows = new ArrayList<>();
     for (int m = 0; m < models.length; m++) {
-      rows.add(new Row(models[m], fit.part(m), fit.effect(m), fit.se(m), scores[m], tests.get(m)));
+      rows.add(
+          new Row(models[m], fit.component(m), fit.effect(m), fit.se(m), scores[m], tests.get(m)));
     }
     rows.sort(
-        Comparator.comparingInt(Row::part)
+        Comparator.comparingInt(Row::component)
             .thenComparing(row -> -row.effect())
             .thenComparingInt(Row::model));
     return List.copyOf(rows);

@@ -69,7 +69,7 @@ public final class Likeness {
   }
 
   /** What was asked, to go on a sentence; empty for nothing. */
-  public String asked() {
+  public String words() {
     List<String> words = new ArrayList<>();
     if (size != null) {
       words.add("in " + size.key());

@@ -21,11 +21,11 @@ public final class Labels {
   private final int test;
   private final List<ReductionRecord> reductions;
 
-  private Labels(QueryContext desk, int test) {
-    this.evidence = desk.evidence();
+  private Labels(QueryContext context, int test) {
+    this.evidence = context.evidence();
     this.test = test;
     this.record = evidence.tests().get(test);
-    this.reductions = desk.archive().reductions(record.id());
+    this.reductions = context.archive().reductions(record.id());
   }
 
   /**
@@ -33,8 +33,8 @@ public final class Labels {
    *
    * @param test position of the test
    */
-  public static List<LabelClaim> ofTest(QueryContext desk, int test) {
-    return new Labels(desk, test).all();
+  public static List<LabelClaim> ofTest(QueryContext context, int test) {
+    return new Labels(context, test).all();
   }
 
   /**
@@ -42,10 +42,10 @@ public final class Labels {
    *
    * @param result position of the result
    */
-  public static Optional<LabelClaim> ofResult(QueryContext desk, int result) {
-    Evidence evidence = desk.evidence();
+  public static Optional<LabelClaim> ofResult(QueryContext context, int result) {
+    Evidence evidence = context.evidence();
     int test = evidence.entries().test()[evidence.results().entry()[result]];
-    return new Labels(desk, test).claim(result);
+    return new Labels(context, test).claim(result);
   }
 
   private List<LabelClaim> all() {

@@ -42,20 +42,20 @@ public final class LogQuestion implements Question {
   }
 
   @Override
-  public Answer<LogRow> answer(QueryContext desk, Choices choices) {
+  public Answer<LogRow> answer(QueryContext context, Choices choices) {
     if (choices.all("test").size() > 1) {
       throw Choices.refusal("test", String.join(", ", choices.all("test")), "one test");
     }
-    Evidence evidence = desk.evidence();
+    Evidence evidence = context.evidence();
     TestRecord test = evidence.tests().get(TestKeys.position(evidence, choices.text("test")));
     String only =
-        choices.has("discipline") ? CommonOptions.discipline(choices, desk.catalogue()) : null;
+        choices.has("discipline") ? CommonOptions.discipline(choices, context.catalogue()) : null;
     List<ReductionRecord> reductions =
-        desk.archive().reductions(test.id()).stream()
+        context.archive().reductions(test.id()).stream()
             .filter(record -> only == null || record.reduction().discipline().equals(only))
             .toList();
     List<RunRecord> runs =
-        desk.archive().runs(test.id()).stream()
+        context.archive().runs(test.id()).stream()
             .filter(record -> only == null || record.run().discipline().equals(only))
             .toList();
     Citations citations = new Citations(evidence);

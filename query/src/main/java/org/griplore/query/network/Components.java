@@ -3,9 +3,9 @@ package org.griplore.query.network;
 import org.griplore.query.statistics.DisjointSets;
 
 /**
- * Connected parts of the graph of models and tests. Components are numbered by their smallest model;
- * models of different parts are never compared. A model that only stands alone in tests, or in
- * none, is in no part.
+ * Connected components of the graph of models and tests. Components are numbered by their smallest
+ * model; models of different components are never compared. A model that only stands alone in
+ * tests, or in none, is in no component.
  */
 final class Components {
   static final int NONE = -1;
@@ -13,7 +13,7 @@ final class Components {
   /** Part of each model, {@link #NONE} where it has none. */
   final int[] ofModel;
 
-  /** Number of models of each part. */
+  /** Number of models of each component. */
   final int[] size;
 
   Components(TestRows rows, int models) {
@@ -28,7 +28,7 @@ final class Components {
     ofModel = new int[models];
     int[] number = new int[models];
     int[] count = new int[models];
-    int parts = 0;
+    int components = 0;
     for (int m = 0; m < models; m++) {
       if (!compared[m]) {
         ofModel[m] = NONE;
@@ -36,19 +36,19 @@ final class Components {
       }
       int r = chains.of(m);
       if (r == m) {
-        number[m] = parts++;
+        number[m] = components++;
       }
       ofModel[m] = number[r];
       count[ofModel[m]]++;
     }
-    size = java.util.Arrays.copyOf(count, parts);
+    size = java.util.Arrays.copyOf(count, components);
   }
 
   int count() {
     return size.length;
   }
 
-  /** Number of models that are in some part. */
+  /** Number of models that are in some component. */
   int comparedModels() {
     int sum = 0;
     for (int s : size) {

@@ -2,8 +2,8 @@ package org.griplore.query.network;
 
 /**
  * Solves L x = b by conjugate gradients with the diagonal as preconditioner (Hestenes and Stiefel
- * 1952). L is only ever applied test by test. It is singular (a constant a part is free); b must
- * lie in its range, which holds for every b that was centred inside tests.
+ * 1952). L is only ever applied test by test. It is singular (a constant a component is free); b
+ * must lie in its range, which holds for every b that was centred inside tests.
  */
 final class ConjugateGradients {
   private static final double ENOUGH = 1e-8;

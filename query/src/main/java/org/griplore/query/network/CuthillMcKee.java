@@ -29,7 +29,7 @@ final class CuthillMcKee {
     }
   }
 
-  /** A sort key for each model: minus its place in the breadth-first order of its part. */
+  /** A sort key for each model: minus its place in the breadth-first order of its component. */
   double[] key(int[] members) {
     int models = degree.length;
     double[] key = new double[models];
@@ -41,7 +41,7 @@ final class CuthillMcKee {
         continue;
       }
       int from = m;
-      // two sweeps: the last model reached lies near an end of the part
+      // two sweeps: the last model reached lies near an end of the component
       for (int sweep = 0; sweep < 2; sweep++) {
         int reached = walk(from, queue, new boolean[models]);
         from = queue[reached - 1];

@@ -11,7 +11,7 @@ import java.util.TreeMap;
  * 2013, BMC Med Res Methodol 13:35).
  *
  * @param within scatter among tests of the same design
- * @param between disagreement of designs with each other: what is left of Q
+ * @param between inconsistency of designs with each other: what is left of Q
  */
 public record DesignSplit(Heterogeneity within, Heterogeneity between) {
 
@@ -50,8 +50,8 @@ public record DesignSplit(Heterogeneity within, Heterogeneity between) {
       v[k] = variance[arm];
     }
     TestRows own = new TestRows(new Arms(tests.size(), models, test, model, y, v));
-    Components parts = new Components(own, models);
-    Laplacian laplacian = new Laplacian(own, ModelOrder.of(own, parts, models));
+    Components components = new Components(own, models);
+    Laplacian laplacian = new Laplacian(own, ModelOrder.of(own, components, models));
     return GlsPoint.at(laplacian, v, 0, false, false).quadratic;
   }
 }

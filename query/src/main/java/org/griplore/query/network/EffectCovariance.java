@@ -10,31 +10,35 @@ final class EffectCovariance {
   private final SymmetricInverse inverse;
   private final double scale;
 
-  /** For each position the sum of its row of the inverse over its part. */
+  /** For each position the sum of its row of the inverse over its component. */
   private final double[] rowSums;
 
   private final double[] partSums;
-  private final Components parts;
+  private final Components components;
 
   /**
    * @param held inverse already at hand, possibly only inside the envelope, or null
    * @param scale factor of every variance
    */
   EffectCovariance(
-      ModelOrder order, Components parts, EnvelopeCholesky factor, SymmetricInverse held, double scale) {
-    this(order, parts, factor, held, scale, WHOLE);
+      ModelOrder order,
+      Components components,
+      EnvelopeCholesky factor,
+      SymmetricInverse held,
+      double scale) {
+    this(order, components, factor, held, scale, WHOLE);
   }
 
   /** With another bound on the order up to which the whole inverse is kept. */
   EffectCovariance(
       ModelOrder order,
-      Components parts,
+      Components components,
       EnvelopeCholesky factor,
       SymmetricInverse held,
       double scale,
       int wholeUpTo) {
     this.order = order;
-    this.parts = parts;
+    this.components = components;
     this.factor = factor;
     this.scale = scale;
     boolean whole = order.size() <= wholeUpTo;
@@ -44,12 +48,12 @@ final class EffectCovariance {
       ones[p] = order.grounded[p] ? 0 : 1;
     }
     this.rowSums = factor.solve(ones);
-    this.partSums = new double[parts.count()];
+    this.partSums = new double[components.count()];
     for (int p = 0; p < ones.length; p++) {
       if (order.grounded[p]) {
         rowSums[p] = 0;
       }
-      partSums[parts.ofModel[order.modelAt[p]]] += rowSums[p];
+      partSums[components.ofModel[order.modelAt[p]]] += rowSums[p];
     }
   }
 
@@ -62,7 +66,7 @@ final class EffectCovariance {
     return true;
   }
 
-  /** Variance of the difference of the effects at two positions of one part. */
+  /** Variance of the difference of the effects at two positions of one component. */
   double ofDifference(int p, int q) {
     return scale * unscaledDifference(p, q);
   }
@@ -72,14 +76,14 @@ final class EffectCovariance {
     return Math.max(0, entry(p, p) + entry(q, q) - 2 * entry(p, q));
   }
 
-  /** Variance of the effect at a position less the mean effect of its part. */
+  /** Variance of the effect at a position less the mean effect of its component. */
   double ofCentred(int p) {
-    int part = parts.ofModel[order.modelAt[p]];
-    double n = parts.size[part];
-    return Math.max(0, scale * (entry(p, p) - 2 * rowSums[p] / n + partSums[part] / (n * n)));
+    int component = components.ofModel[order.modelAt[p]];
+    double n = components.size[component];
+    return Math.max(0, scale * (entry(p, p) - 2 * rowSums[p] / n + partSums[component] / (n * n)));
   }
 
-  /** Variance of a combination of effects whose weights add up to zero in each part. */
+  /** Variance of a combination of effects whose weights add up to zero in each component. */
   double ofCombination(int[] positions, double[] weights) {
     double[] right = new double[order.size()];
     for (int k = 0; k < positions.length; k++) {

@@ -6,6 +6,6 @@ public enum ErrorKnowledge {
   KNOWN,
   /** Some or all arms were given a typical variance. */
   MIXED,
-  /** None was known: error and interplay are estimated together from the residuals. */
+  /** None was known: error and heterogeneity are estimated together from the residuals. */
   UNKNOWN
 }

@@ -11,11 +11,12 @@ import org.griplore.query.statistics.Tails;
  *
  * @param estimate first model minus second, plus: the first is better
  * @param predictionSd standard deviation of the difference in a new test: that of the estimate and
- *     twice the per-arm interplay variance together (where error and interplay are one lump, twice
- *     the lump, that is, the measured difference); empty when neither was estimated
+ *     twice the per-arm heterogeneity variance together (where error and heterogeneity are one
+ *     lump, twice the lump, that is, the measured difference); empty when neither was estimated
  * @param predictionDf degrees of freedom of its t interval; present with predictionSd
  */
-public record EstimatedComparison(Estimate estimate, OptionalDouble predictionSd, OptionalInt predictionDf)
+public record EstimatedComparison(
+    Estimate estimate, OptionalDouble predictionSd, OptionalInt predictionDf)
     implements ModelComparison {
 
   /** First model minus second. */

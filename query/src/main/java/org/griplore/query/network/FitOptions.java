@@ -6,9 +6,9 @@ import java.util.OptionalDouble;
 /**
  * Choices of a fit.
  *
- * @param method how the interplay variance is found
+ * @param method how the heterogeneity variance is found
  * @param typicalVariance variance given to arms whose own is unknown; empty: the median of the
- *     known ones, or, where none is known, error and interplay are estimated as one lump
+ *     known ones, or, where none is known, error and heterogeneity are estimated as one lump
  * @param predictionRule degrees of freedom of prediction intervals
  */
 public record FitOptions(

@@ -1,22 +1,22 @@
 package org.griplore.query.network;
 
 /**
- * Generalised least squares at one interplay variance: model effects, the generalised sum of
- * squares and what the estimators of the interplay variance need. With {@code P = W - W X (X'WX)^-
- * X'W}, X the test and model columns and W the inverse arm variances:
+ * Generalised least squares at one heterogeneity variance: model effects, the generalised sum of
+ * squares and what the estimators of the heterogeneity variance need. With {@code P = W - W X
+ * (X'WX)^- X'W}, X the test and model columns and W the inverse arm variances:
  *
  * <ul>
- *   <li>{@code quadratic = y'Py}, the Q statistic when the interplay variance is zero,
+ *   <li>{@code quadratic = y'Py}, the Q statistic when the heterogeneity variance is zero,
  *   <li>{@code squared = y'PPy}, minus the slope of the quadratic form in the variance,
  *   <li>{@code trace = tr P}, from the inverse inside the envelope: {@code tr P0 - tr(L^-1
  *       M'P0P0M)} with P0 the same matrix for tests alone, block diagonal over tests.
  * </ul>
  */
 final class GlsPoint {
-  final double interplay;
+  final double tauSquared;
   final double[] weights;
 
-  /** Model effects by position, the grounded model of each part at zero. */
+  /** Model effects by position, the grounded model of each component at zero. */
   final double[] effects;
 
   final double quadratic;
@@ -36,10 +36,10 @@ final class GlsPoint {
   private final double[] testWeights;
 
   private GlsPoint(
-      Laplacian laplacian, double[] variance, double interplay, boolean withTrace, boolean whole) {
+      Laplacian laplacian, double[] variance, double tauSquared, boolean withTrace, boolean whole) {
     this.laplacian = laplacian;
-    this.interplay = interplay;
-    this.weights = weights(variance, interplay);
+    this.tauSquared = tauSquared;
+    this.weights = weights(variance, tauSquared);
     this.testWeights = laplacian.testWeights(weights);
     this.factor = laplacian.factor(weights);
     double[] y = laplacian.rows.y;
@@ -65,7 +65,7 @@ final class GlsPoint {
     this.trace = withTrace ? testTrace() - modelTrace : Double.NaN;
     if (withTrace && !(trace > 0)) {
       throw new ArithmeticException(
-          "Arm variances differ so widely that the trace for the interplay came out as "
+          "Arm variances differ so widely that the trace for the heterogeneity came out as "
               + trace
               + ".");
     }
@@ -73,19 +73,19 @@ final class GlsPoint {
 
   /**
    * @param variance run-level variance of each arm
-   * @param interplay variance added to each arm
+   * @param tauSquared variance added to each arm
    * @param withTrace whether the inverse and the trace are wanted
    * @param whole whether that inverse is kept whole and not only where tests need it
    */
   static GlsPoint at(
-      Laplacian laplacian, double[] variance, double interplay, boolean withTrace, boolean whole) {
-    return new GlsPoint(laplacian, variance, interplay, withTrace, whole);
+      Laplacian laplacian, double[] variance, double tauSquared, boolean withTrace, boolean whole) {
+    return new GlsPoint(laplacian, variance, tauSquared, withTrace, whole);
   }
 
-  static double[] weights(double[] variance, double interplay) {
+  static double[] weights(double[] variance, double tauSquared) {
     double[] w = new double[variance.length];
     for (int i = 0; i < w.length; i++) {
-      w[i] = 1 / (variance[i] + interplay);
+      w[i] = 1 / (variance[i] + tauSquared);
     }
     return w;
   }
@@ -141,7 +141,7 @@ final class GlsPoint {
     return -sum / 2;
   }
 
-  /** Effect of each kept test, given model effects on any one origin a part. */
+  /** Effect of each kept test, given model effects on any one origin a component. */
   double[] testEffects(double[] modelEffects) {
     TestRows rows = laplacian.rows;
     double[] e = laplacian.residuals(rows.y, modelEffects);

@@ -5,9 +5,10 @@ import org.griplore.query.statistics.Tails;
 /**
  * How far the results of tests scatter beyond their run-level variances.
  *
- * @param q generalised Q: weighted sum of squares left by test and model effects without interplay
- * @param df its degrees of freedom: arms less tests less models plus parts
- * @param p probability of a larger Q when there is no interplay
+ * @param q generalised Q: weighted sum of squares left by test and model effects without
+ *     heterogeneity
+ * @param df its degrees of freedom: arms less tests less models plus components
+ * @param p probability of a larger Q when there is no heterogeneity
  * @param iSquared share of the scatter beyond run-level error, {@code max(0, (Q - df) / Q)}, 0 to 1
  */
 public record Heterogeneity(double q, int df, double p, double iSquared) {

@@ -1,7 +1,7 @@
 package org.griplore.query.network;
 
 /**
- * The interplay variance t (per arm; a contrast of two models in a test carries 2 t) where
+ * The heterogeneity variance t (per arm; a contrast of two models in a test carries 2 t) where
  * run-level variances are known.
  *
  * <p>DL: {@code t = max(0, (Q - df) / tr P)} with Q and P at t = 0 (DerSimonian and Laird 1986;
@@ -29,7 +29,7 @@ final class HeterogeneityEstimator {
   private static final int MOST_STEPS = 80;
 
   private final Laplacian laplacian;
-  private final Components parts;
+  private final Components components;
   private final double[] variance;
   private final int df;
   private final double typical;
@@ -38,26 +38,27 @@ final class HeterogeneityEstimator {
   private int evaluations;
 
   /**
-   * @param interplay the estimate, never negative
+   * @param tauSquared the estimate, never negative
    * @param point the fit at that variance or within the tolerance of the last step
    * @param scale factor from the covariances at that fit to those at the estimate
-   * @param q generalised Q at no interplay
+   * @param q generalised Q at no heterogeneity
    * @param evaluations how many factors were made
    */
-  record Estimate(double interplay, GlsPoint point, double scale, double q, int evaluations) {
+  record Estimate(double tauSquared, GlsPoint point, double scale, double q, int evaluations) {
     static Estimate at(GlsPoint point, double q, int evaluations) {
-      return new Estimate(point.interplay, point, 1, q, evaluations);
+      return new Estimate(point.tauSquared, point, 1, q, evaluations);
     }
   }
 
-  HeterogeneityEstimator(Laplacian laplacian, Components parts, double[] variance, int df) {
-    this(laplacian, parts, variance, df, HEAVY);
+  HeterogeneityEstimator(Laplacian laplacian, Components components, double[] variance, int df) {
+    this(laplacian, components, variance, df, HEAVY);
   }
 
   /** With another bound on the work of a factor above which the start is stochastic. */
-  HeterogeneityEstimator(Laplacian laplacian, Components parts, double[] variance, int df, double heavy) {
+  HeterogeneityEstimator(
+      Laplacian laplacian, Components components, double[] variance, int df, double heavy) {
     this.laplacian = laplacian;
-    this.parts = parts;
+    this.components = components;
     this.heavy = heavy;
     this.variance = variance;
     this.df = df;
@@ -74,8 +75,8 @@ final class HeterogeneityEstimator {
       return Estimate.at(zero, zero.quadratic, evaluations);
     }
     if (method == VarianceMethod.REML && laplacian.order.work > heavy) {
-      StochasticStart start = new StochasticStart(laplacian, parts, variance, typical);
-      return reml(null, start.q(), start.interplay(), start.slope());
+      StochasticStart start = new StochasticStart(laplacian, components, variance, typical);
+      return reml(null, start.q(), start.tauSquared(), start.slope());
     }
     GlsPoint zero = evaluate(0, true);
     double dl = Math.max(0, (zero.quadratic - df) / zero.trace);
@@ -131,7 +132,7 @@ final class HeterogeneityEstimator {
       t = next > low && next < high ? next : between(low, high);
     }
     throw new ArithmeticException(
-        "The interplay variance did not settle between " + low + " and " + high + ".");
+        "The heterogeneity variance did not settle between " + low + " and " + high + ".");
   }
 
   /**
@@ -139,8 +140,8 @@ final class HeterogeneityEstimator {
    * rises by {@code tr(L^-1 M'P0P0M) / rank} a unit of t.
    */
   private Estimate ending(GlsPoint point, double end, double q) {
-    int rank = laplacian.size() - parts.count();
-    double scale = Math.exp((end - point.interplay) * point.modelTrace / rank);
+    int rank = laplacian.size() - components.count();
+    double scale = Math.exp((end - point.tauSquared) * point.modelTrace / rank);
     return new Estimate(end, point, scale, q, evaluations);
   }
 

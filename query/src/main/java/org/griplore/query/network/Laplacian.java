@@ -41,7 +41,7 @@ final class Laplacian {
     return s;
   }
 
-  /** Factors L with the effect of one model of each part held at zero. */
+  /** Factors L with the effect of one model of each component held at zero. */
   EnvelopeCholesky factor(double[] w) {
     int b = shape.side;
     double[][] upper = shape.upperZeros();

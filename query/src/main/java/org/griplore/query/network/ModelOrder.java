@@ -15,10 +15,13 @@ final class ModelOrder {
   /** A model in this many times as many tests as the median model is a wide one. */
   private static final int WIDE = 8;
 
-  /** Models from first to last eliminated; part by part, the grounded model of a part last. */
+  /**
+   * Models from first to last eliminated; component by component, the grounded model of a component
+   * last.
+   */
   final int[] modelAt;
 
-  /** Position of each model, -1 for a model in no part. */
+  /** Position of each model, -1 for a model in no component. */
   final int[] position;
 
   /** For each position, the smallest position that shares a test with it; grounded: itself. */
@@ -38,7 +41,7 @@ final class ModelOrder {
     this.work = work;
   }
 
-  static ModelOrder of(TestRows rows, Components parts, int models) {
+  static ModelOrder of(TestRows rows, Components components, int models) {
     int[] tests = new int[models];
     double[] firstTest = new double[models];
     double[] middle = new double[models];
@@ -51,10 +54,10 @@ final class ModelOrder {
         middle[m] += t;
       }
     }
-    int[] ground = new int[parts.count()];
+    int[] ground = new int[components.count()];
     java.util.Arrays.fill(ground, -1);
     for (int m = 0; m < models; m++) {
-      int p = parts.ofModel[m];
+      int p = components.ofModel[m];
       if (p != Components.NONE) {
         middle[m] /= tests[m];
         if (ground[p] < 0 || tests[m] > tests[ground[p]]) {
@@ -62,7 +65,7 @@ final class ModelOrder {
         }
       }
     }
-    int[] members = IntStream.range(0, models).filter(m -> parts.ofModel[m] >= 0).toArray();
+    int[] members = IntStream.range(0, models).filter(m -> components.ofModel[m] >= 0).toArray();
     List<double[]> keys = new ArrayList<>();
     keys.add(firstTest);
     if (members.length > 64) {
@@ -75,7 +78,7 @@ final class ModelOrder {
     ModelOrder best = null;
     for (double[] key : keys) {
       for (int limit : anyWide ? new int[] {Integer.MAX_VALUE, wide} : new int[] {wide + 1}) {
-        ModelOrder next = by(rows, parts, members, ground, key, tests, limit);
+        ModelOrder next = by(rows, components, members, ground, key, tests, limit);
         if (best == null || next.work < best.work) {
           best = next;
         }
@@ -85,9 +88,9 @@ final class ModelOrder {
   }
 
   /** Models as they are numbered, with nothing grounded: enough where no matrix is formed. */
-  static ModelOrder unordered(Components parts) {
-    int models = parts.ofModel.length;
-    int[] modelAt = IntStream.range(0, models).filter(m -> parts.ofModel[m] >= 0).toArray();
+  static ModelOrder unordered(Components components) {
+    int models = components.ofModel.length;
+    int[] modelAt = IntStream.range(0, models).filter(m -> components.ofModel[m] >= 0).toArray();
     int[] position = new int[models];
     java.util.Arrays.fill(position, -1);
     int[] first = new int[modelAt.length];
@@ -100,7 +103,7 @@ final class ModelOrder {
 
   private static ModelOrder by(
       TestRows rows,
-      Components parts,
+      Components components,
       int[] members,
       int[] ground,
       double[] key,
@@ -113,19 +116,19 @@ final class ModelOrder {
     }
     java.util.Arrays.sort(
         order,
-        java.util.Comparator.<Integer>comparingInt(m -> parts.ofModel[m])
-            .thenComparingInt(m -> ground[parts.ofModel[m]] == m ? 2 : tests[m] > wide ? 1 : 0)
+        java.util.Comparator.<Integer>comparingInt(m -> components.ofModel[m])
+            .thenComparingInt(m -> ground[components.ofModel[m]] == m ? 2 : tests[m] > wide ? 1 : 0)
             .thenComparingDouble(m -> key[m])
             .thenComparingInt(m -> m));
     int[] modelAt = new int[n];
-    int[] position = new int[parts.ofModel.length];
+    int[] position = new int[components.ofModel.length];
     java.util.Arrays.fill(position, -1);
     boolean[] grounded = new boolean[n];
     int[] first = new int[n];
     for (int i = 0; i < n; i++) {
       modelAt[i] = order[i];
       position[modelAt[i]] = i;
-      grounded[i] = ground[parts.ofModel[modelAt[i]]] == modelAt[i];
+      grounded[i] = ground[components.ofModel[modelAt[i]]] == modelAt[i];
       first[i] = i;
     }
     for (int t = 0; t < rows.tests; t++) {

@@ -10,12 +10,12 @@ import java.util.OptionalDouble;
 public final class NetworkEstimates {
   private static final double TOLERANCE = 1e-12;
 
-  private final Components parts;
+  private final Components components;
   private final ModelOrder order;
   private final double[] effects;
 
-  private NetworkEstimates(Components parts, ModelOrder order, double[] effects) {
-    this.parts = parts;
+  private NetworkEstimates(Components components, ModelOrder order, double[] effects) {
+    this.components = components;
     this.order = order;
     this.effects = effects;
   }
@@ -28,8 +28,8 @@ public final class NetworkEstimates {
    */
   public static NetworkEstimates of(Arms arms, OptionalDouble typicalVariance) {
     TestRows rows = new TestRows(arms);
-    Components parts = new Components(rows, arms.models());
-    ModelOrder order = ModelOrder.unordered(parts);
+    Components components = new Components(rows, arms.models());
+    ModelOrder order = ModelOrder.unordered(components);
     Laplacian laplacian = new Laplacian(rows, order);
     double[] w = new double[rows.arms];
     if (NetworkFitter.errors(rows, typicalVariance) == ErrorKnowledge.UNKNOWN) {
@@ -39,25 +39,28 @@ public final class NetworkEstimates {
     }
     double[] right = laplacian.gather(laplacian.centred(w, laplacian.testWeights(w), rows.y));
     double[] x = new ConjugateGradients(laplacian, w).solve(right, TOLERANCE);
-    return new NetworkEstimates(parts, order, Centred.effects(order, parts, x));
+    return new NetworkEstimates(components, order, Centred.effects(order, components, x));
   }
 
   /** Part of a model, or empty when it was never tested against another. */
-  public java.util.OptionalInt part(int model) {
-    int part = parts.ofModel[model];
-    return part == Components.NONE ? java.util.OptionalInt.empty() : java.util.OptionalInt.of(part);
+  public java.util.OptionalInt component(int model) {
+    int component = components.ofModel[model];
+    return component == Components.NONE
+        ? java.util.OptionalInt.empty()
+        : java.util.OptionalInt.of(component);
   }
 
-  /** Effect of a model less the mean effect of its part's models. */
+  /** Effect of a model less the mean effect of its component's models. */
   public OptionalDouble effect(int model) {
-    return parts.ofModel[model] == Components.NONE
+    return components.ofModel[model] == Components.NONE
         ? OptionalDouble.empty()
         : OptionalDouble.of(effects[order.position[model]]);
   }
 
   /** First model minus second; empty when no chain of tests connects them. */
   public OptionalDouble difference(int first, int second) {
-    return parts.ofModel[first] == Components.NONE || parts.ofModel[first] != parts.ofModel[second]
+    return components.ofModel[first] == Components.NONE
+            || components.ofModel[first] != components.ofModel[second]
         ? OptionalDouble.empty()
         : OptionalDouble.of(effects[order.position[first]] - effects[order.position[second]]);
   }

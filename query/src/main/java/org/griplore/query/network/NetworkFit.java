@@ -17,7 +17,7 @@ public final class NetworkFit {
       Arms arms,
       FitOptions options,
       TestRows rows,
-      Components parts,
+      Components components,
       Laplacian laplacian,
       ArmsOfModel armsOfModel,
       ErrorKnowledge errors,
@@ -26,7 +26,7 @@ public final class NetworkFit {
   private final Basis basis;
   private final GlsPoint point;
   private final Optional<Heterogeneity> heterogeneity;
-  private final double interplay;
+  private final double tauSquared;
   private final double scale;
   private final EffectCovariance covariance;
   private final double[] effects;
@@ -37,20 +37,20 @@ public final class NetworkFit {
       Basis basis,
       GlsPoint point,
       Optional<Heterogeneity> heterogeneity,
-      double interplay,
+      double tauSquared,
       double scale,
       double[] byPosition,
       int evaluations) {
     this.basis = basis;
     this.point = point;
     this.heterogeneity = heterogeneity;
-    this.interplay = interplay;
+    this.tauSquared = tauSquared;
     this.scale = scale;
     this.evaluations = evaluations;
     this.covariance =
         new EffectCovariance(
-            basis.laplacian.order, basis.parts, point.factor, point.inverse, scale);
-    this.effects = Centred.effects(basis.laplacian.order, basis.parts, byPosition);
+            basis.laplacian.order, basis.components, point.factor, point.inverse, scale);
+    this.effects = Centred.effects(basis.laplacian.order, basis.components, byPosition);
     this.testEffects = point.testEffects(effects);
   }
 
@@ -59,7 +59,7 @@ public final class NetworkFit {
         basis,
         estimate.point(),
         Optional.of(Heterogeneity.of(estimate.q(), basis.df)),
-        estimate.interplay(),
+        estimate.tauSquared(),
         estimate.scale(),
         effects,
         estimate.evaluations());
@@ -85,7 +85,7 @@ public final class NetworkFit {
     return basis.rows.tests;
   }
 
-  /** Number of models, those in no part included. */
+  /** Number of models, those in no component included. */
   public int models() {
     return basis.arms.models();
   }
@@ -105,25 +105,25 @@ public final class NetworkFit {
     return basis.arms.zeroVariances();
   }
 
-  /** Degrees of freedom left for the interplay: arms less tests less models plus parts. */
+  /** Degrees of freedom left for the heterogeneity: arms less tests less models plus components. */
   public int residualDf() {
     return basis.df;
   }
 
   /**
-   * Interplay variance per arm; a contrast of two models inside a test carries twice this. Zero by
-   * definition with {@link VarianceMethod#NONE}; empty when error and interplay are one lump or no
-   * degrees of freedom are left to tell.
+   * Heterogeneity variance per arm; a contrast of two models inside a test carries twice this. Zero
+   * by definition with {@link VarianceMethod#NONE}; empty when error and heterogeneity are one lump
+   * or no degrees of freedom are left to tell.
    */
-  public OptionalDouble interplay() {
+  public OptionalDouble tauSquared() {
     boolean told =
         basis.errors != ErrorKnowledge.UNKNOWN
             && (basis.df > 0 || basis.options.method() == VarianceMethod.NONE);
-    return told ? OptionalDouble.of(interplay) : OptionalDouble.empty();
+    return told ? OptionalDouble.of(tauSquared) : OptionalDouble.empty();
   }
 
   /**
-   * Variance of error and interplay together per arm, where no run-level variance is known:
+   * Variance of error and heterogeneity together per arm, where no run-level variance is known:
    * residual sum of squares over {@link #residualDf()}, which is REML and DL alike. Empty
    * otherwise.
    */
@@ -139,7 +139,7 @@ public final class NetworkFit {
   }
 
   /**
-   * Q split into scatter within and disagreement between designs; empty as {@link
+   * Q split into scatter within and inconsistency between designs; empty as {@link
    * #heterogeneity()}.
    */
   public Optional<DesignSplit> designSplit() {
@@ -149,15 +149,15 @@ public final class NetworkFit {
                 basis.rows, NetworkFitter.filled(basis.rows, basis.options.typicalVariance()), h));
   }
 
-  /** Number of connected parts. */
-  public int parts() {
-    return basis.parts.count();
+  /** Number of connected components. */
+  public int components() {
+    return basis.components.count();
   }
 
   /** Part of a model; empty when it was never tested against another. */
-  public OptionalInt part(int model) {
-    int part = basis.parts.ofModel[model];
-    return part == Components.NONE ? OptionalInt.empty() : OptionalInt.of(part);
+  public OptionalInt component(int model) {
+    int component = basis.components.ofModel[model];
+    return component == Components.NONE ? OptionalInt.empty() : OptionalInt.of(component);
   }
 
   /** Number of times the information matrix was factored. */
@@ -190,34 +190,36 @@ public final class NetworkFit {
       return new EstimatedComparison(estimate, OptionalDouble.empty(), OptionalInt.empty());
     }
     double se = estimate.se().getAsDouble();
-    double variance = se * se + 2 * (lump ? scale : interplay);
-    return new EstimatedComparison(estimate, OptionalDouble.of(Math.sqrt(variance)), OptionalInt.of(df));
+    double variance = se * se + 2 * (lump ? scale : tauSquared);
+    return new EstimatedComparison(
+        estimate, OptionalDouble.of(Math.sqrt(variance)), OptionalInt.of(df));
   }
 
   /**
    * A combination of model effects, such as the mean of one group less the mean of another.
    *
    * @param models numbers of the models
-   * @param weights weight of each; they add up to zero inside every part
-   * @return the combination; empty when a model is in no part or weights do not cancel in a part
+   * @param weights weight of each; they add up to zero inside every component
+   * @return the combination; empty when a model is in no component or weights do not cancel in a
+   *     component
    */
   public Optional<Estimate> combination(int[] models, double[] weights) {
-    double[] sums = new double[parts()];
-    double[] sizes = new double[parts()];
+    double[] sums = new double[components()];
+    double[] sizes = new double[components()];
     int[] positions = new int[models.length];
     double value = 0;
     for (int k = 0; k < models.length; k++) {
-      int part = basis.parts.ofModel[models[k]];
-      if (part == Components.NONE) {
+      int component = basis.components.ofModel[models[k]];
+      if (component == Components.NONE) {
         return Optional.empty();
       }
       positions[k] = position(models[k]);
-      sums[part] += weights[k];
-      sizes[part] += Math.abs(weights[k]);
+      sums[component] += weights[k];
+      sizes[component] += Math.abs(weights[k]);
       value += weights[k] * effects[positions[k]];
     }
-    for (int part = 0; part < sums.length; part++) {
-      if (Math.abs(sums[part]) > 1e-9 * sizes[part]) {
+    for (int component = 0; component < sums.length; component++) {
+      if (Math.abs(sums[component]) > 1e-9 * sizes[component]) {
         return Optional.empty();
       }
     }
@@ -233,8 +235,9 @@ public final class NetworkFit {
 
   /**
    * The same equations over some of the arms, each with the variance that this fit gives it: error
-   * and interplay are not estimated again, so a difference by fewer tests is never surer than by
-   * all. Its intervals are normal ones; where this fit's are by t, so should be those made from it.
+   * and heterogeneity are not estimated again, so a difference by fewer tests is never surer than
+   * by all. Its intervals are normal ones; where this fit's are by t, so should be those made from
+   * it.
    */
   public NetworkFit within(ArmChoice choice) {
     TestRows rows = basis.rows;
@@ -270,16 +273,19 @@ public final class NetworkFit {
   }
 
   /**
-   * Every compared model with its effect and P-score, part by part, the best first. Takes as many
-   * steps as a part has pairs of models.
+   * Every compared model with its effect and P-score, component by component, the best first. Takes
+   * as many steps as a component has pairs of models.
    */
   public List<ModelStanding> standings() {
     return new StandingTable(this).rows();
   }
 
-  /** Effect of a model less the mean effect of its part's models; empty for a model in no part. */
+  /**
+   * Effect of a model less the mean effect of its component's models; empty for a model in no
+   * component.
+   */
   public Optional<Estimate> effect(int model) {
-    if (basis.parts.ofModel[model] == Components.NONE) {
+    if (basis.components.ofModel[model] == Components.NONE) {
       return Optional.empty();
     }
     int p = position(model);
@@ -287,8 +293,8 @@ public final class NetworkFit {
   }
 
   /**
-   * Effect of a test: the result it would give an average model of its part. Empty for a test of
-   * fewer than two models.
+   * Effect of a test: the result it would give an average model of its component. Empty for a test
+   * of fewer than two models.
    */
   public OptionalDouble testEffect(int test) {
     int at = Arrays.binarySearch(basis.rows.testNumber, test);
@@ -331,7 +337,7 @@ public final class NetworkFit {
 
   Optional<NotCompared> whyNot(int first, int second) {
     for (int model : new int[] {first, second}) {
-      if (basis.parts.ofModel[model] == Components.NONE) {
+      if (basis.components.ofModel[model] == Components.NONE) {
         return Optional.of(
             new NotCompared(
                 model,
@@ -340,7 +346,7 @@ public final class NetworkFit {
                     : NotCompared.Reason.NOT_TESTED));
       }
     }
-    return basis.parts.ofModel[first] == basis.parts.ofModel[second]
+    return basis.components.ofModel[first] == basis.components.ofModel[second]
         ? Optional.empty()
         : Optional.of(new NotCompared(first, NotCompared.Reason.SEPARATE_PARTS));
   }

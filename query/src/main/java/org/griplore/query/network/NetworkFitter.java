@@ -4,7 +4,8 @@ import java.util.OptionalDouble;
 
 /**
  * Fits the two-way network of one discipline. The models' order and the shape of their information
- * matrix are found once a fit; every step towards the interplay variance refactors in that shape.
+ * matrix are found once a fit; every step towards the heterogeneity variance refactors in that
+ * shape.
  */
 public final class NetworkFitter {
   private static final double WIDEST = 1e5;
@@ -12,7 +13,7 @@ public final class NetworkFitter {
   private NetworkFitter() {}
 
   /**
-   * Fits model effects by generalised least squares, with the interplay variance of the chosen
+   * Fits model effects by generalised least squares, with the heterogeneity variance of the chosen
    * method.
    *
    * @param arms the results
@@ -23,14 +24,14 @@ public final class NetworkFitter {
    */
   public static NetworkFit fit(Arms arms, FitOptions options) {
     TestRows rows = new TestRows(arms);
-    Components parts = new Components(rows, arms.models());
-    ModelOrder order = ModelOrder.of(rows, parts, arms.models());
+    Components components = new Components(rows, arms.models());
+    ModelOrder order = ModelOrder.of(rows, components, arms.models());
     Laplacian laplacian = new Laplacian(rows, order);
-    int df = rows.arms - rows.tests - order.size() + parts.count();
+    int df = rows.arms - rows.tests - order.size() + components.count();
     ErrorKnowledge errors = errors(rows, options.typicalVariance());
     ArmsOfModel armsOfModel = new ArmsOfModel(rows, arms.models());
     NetworkFit.Basis basis =
-        new NetworkFit.Basis(arms, options, rows, parts, laplacian, armsOfModel, errors, df);
+        new NetworkFit.Basis(arms, options, rows, components, laplacian, armsOfModel, errors, df);
     if (errors == ErrorKnowledge.UNKNOWN) {
       double[] ones = new double[rows.arms];
       java.util.Arrays.fill(ones, 1);
@@ -39,17 +40,17 @@ public final class NetworkFitter {
     }
     double[] variance = filled(rows, options.typicalVariance());
     HeterogeneityEstimator.Estimate estimate =
-        new HeterogeneityEstimator(laplacian, parts, variance, df).estimate(options.method());
+        new HeterogeneityEstimator(laplacian, components, variance, df).estimate(options.method());
     return NetworkFit.known(basis, estimate, effects(laplacian, variance, estimate));
   }
 
   /** Effects at the estimate, which may stand a last small step from the fitted point. */
   private static double[] effects(
       Laplacian laplacian, double[] variance, HeterogeneityEstimator.Estimate estimate) {
-    if (estimate.interplay() == estimate.point().interplay || laplacian.size() < 500) {
+    if (estimate.tauSquared() == estimate.point().tauSquared || laplacian.size() < 500) {
       return estimate.point().effects;
     }
-    double[] w = GlsPoint.weights(variance, estimate.interplay());
+    double[] w = GlsPoint.weights(variance, estimate.tauSquared());
     double[] right =
         laplacian.gather(laplacian.centred(w, laplacian.testWeights(w), laplacian.rows.y));
     return new ConjugateGradients(laplacian, w).solve(right, 1e-12);

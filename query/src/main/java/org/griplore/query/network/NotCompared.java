@@ -3,7 +3,7 @@ package org.griplore.query.network;
 /**
  * Two models that no chain of tests connects.
  *
- * @param model the model that is missing, or the first of the two when both stand in parts
+ * @param model the model that is missing, or the first of the two when both stand in components
  * @param reason why there is no comparison
  */
 public record NotCompared(int model, Reason reason) implements ModelComparison {
@@ -14,7 +14,7 @@ public record NotCompared(int model, Reason reason) implements ModelComparison {
     NOT_TESTED,
     /** The model has results, but each in a test without any other model. */
     ONLY_ALONE,
-    /** Both models were tested against others, in parts of the archive that never meet. */
+    /** Both models were tested against others, in components of the archive that never meet. */
     SEPARATE_PARTS
   }
 }

@@ -9,7 +9,7 @@ import java.util.stream.IntStream;
 /**
  * Effects and P-scores of all compared models. The P-score of a model is the mean over the others
  * of its part of the normal probability that its effect is larger, given both estimates and the
- * standard error of their difference; the mean over a part is one half.
+ * standard error of their difference; the mean over a component is one half.
  */
 final class StandingTable {
   private final NetworkFit fit;
@@ -19,37 +19,37 @@ final class StandingTable {
   }
 
   List<ModelStanding> rows() {
-    Components parts = fit.basis().parts();
+    Components components = fit.basis().components();
     ArmsOfModel arms = fit.basis().armsOfModel();
     double[] scores = scores();
     List<ModelStanding> rows = new ArrayList<>();
-    for (int m = 0; m < parts.ofModel.length; m++) {
-      if (parts.ofModel[m] != Components.NONE) {
+    for (int m = 0; m < components.ofModel.length; m++) {
+      if (components.ofModel[m] != Components.NONE) {
         Estimate effect = fit.effect(m).orElseThrow();
         rows.add(
             new ModelStanding(
                 m,
-                parts.ofModel[m],
+                components.ofModel[m],
                 effect,
                 effect.se().isPresent() ? OptionalDouble.of(scores[m]) : OptionalDouble.empty(),
                 arms.count(m)));
       }
     }
     rows.sort(
-        Comparator.comparingInt(ModelStanding::part)
+        Comparator.comparingInt(ModelStanding::component)
             .thenComparing(r -> -r.effect().value())
             .thenComparingInt(ModelStanding::model));
     return List.copyOf(rows);
   }
 
-  /** P-score by model; zero where a model is in no part. */
+  /** P-score by model; zero where a model is in no component. */
   private double[] scores() {
-    Components parts = fit.basis().parts();
-    double[] scores = new double[parts.ofModel.length];
-    for (int part = 0; part < parts.count(); part++) {
-      int wanted = part;
+    Components components = fit.basis().components();
+    double[] scores = new double[components.ofModel.length];
+    for (int component = 0; component < components.count(); component++) {
+      int wanted = component;
       int[] members =
-          IntStream.range(0, scores.length).filter(m -> parts.ofModel[m] == wanted).toArray();
+          IntStream.range(0, scores.length).filter(m -> components.ofModel[m] == wanted).toArray();
       for (int i = 0; i < members.length; i++) {
         int p = fit.position(members[i]);
         for (int j = 0; j < i; j++) {

@@ -8,9 +8,9 @@ import java.util.stream.IntStream;
  * P0 - tr(L^+ B)}, {@code B = M'P0P0M}, its first trace exact and the second the mean of {@code
  * z'L^+Bz} over a few fixed vectors of signs on models (Hutchinson 1990), each worth one solution
  * by conjugate gradients. With equal arm variances {@code L^+B} is a multiple of the identity less
- * a constant a part, so that the estimate has next to no error there, and little while variances
- * are of one order. The signs come from a fixed seed, and the exact step that follows ends at the
- * same root from any start.
+ * a constant a component, so that the estimate has next to no error there, and little while
+ * variances are of one order. The signs come from a fixed seed, and the exact step that follows
+ * ends at the same root from any start.
  */
 final class StochasticStart {
   private static final long SEED = 20_090_417L;
@@ -18,15 +18,15 @@ final class StochasticStart {
   private static final double TOLERANCE = 1e-7;
 
   private final Laplacian laplacian;
-  private final Components parts;
+  private final Components components;
   private final double[] variance;
   private final double typical;
   private final double[][] signs;
   private double slope = -1;
 
-  StochasticStart(Laplacian laplacian, Components parts, double[] variance, double typical) {
+  StochasticStart(Laplacian laplacian, Components components, double[] variance, double typical) {
     this.laplacian = laplacian;
-    this.parts = parts;
+    this.components = components;
     this.variance = variance;
     this.typical = typical;
     SplittableRandom random = new SplittableRandom(SEED);
@@ -38,7 +38,7 @@ final class StochasticStart {
     }
   }
 
-  /** Generalised Q at no interplay, to the tolerance of conjugate gradients. */
+  /** Generalised Q at no heterogeneity, to the tolerance of conjugate gradients. */
   double q() {
     double[] w = GlsPoint.weights(variance, 0);
     double[] py = projected(w, new ConjugateGradients(laplacian, w), 1e-12);
@@ -49,13 +49,13 @@ final class StochasticStart {
     return sum;
   }
 
-  /** Slope of the equation at the last step of {@link #interplay()}, near minus one. */
+  /** Slope of the equation at the last step of {@link #tauSquared()}, near minus one. */
   double slope() {
     return slope;
   }
 
-  /** An interplay variance near the root, or zero where the equation has none. */
-  double interplay() {
+  /** A heterogeneity variance near the root, or zero where the equation has none. */
+  double tauSquared() {
     double u = Math.log(2 * typical);
     double lastU = Double.NaN;
     double lastG = Double.NaN;
@@ -116,7 +116,7 @@ final class StochasticStart {
     }
     double[] twice = laplacian.centred(w, s, laplacian.centred(w, s, arms));
     double[] x = solver.solve(laplacian.gather(twice), TOLERANCE);
-    double[] least = Centred.effects(laplacian.order, parts, x);
+    double[] least = Centred.effects(laplacian.order, components, x);
     double sum = 0;
     for (int p = 0; p < z.length; p++) {
       sum += z[p] * least[p];

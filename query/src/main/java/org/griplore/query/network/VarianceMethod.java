@@ -7,8 +7,8 @@ public enum VarianceMethod {
   /** The moment estimator of DerSimonian and Laird in its form for networks; never negative. */
   DL,
   /**
-   * No interplay: one common effect. Where no run-level variance is known the residual variance is
-   * still estimated, as in ordinary least squares.
+   * No heterogeneity: one common effect. Where no run-level variance is known the residual variance
+   * is still estimated, as in ordinary least squares.
    */
   NONE
 }

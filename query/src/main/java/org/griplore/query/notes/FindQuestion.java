@@ -5,10 +5,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Exclusion;
 import org.griplore.query.answer.Format;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.SourceReference;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
@@ -44,12 +44,14 @@ public final class FindQuestion implements Question {
   }
 
   @Override
-  public Answer<NoteHit> answer(QueryContext desk, Choices choices) {
+  public Answer<NoteHit> answer(QueryContext context, Choices choices) {
     String text = NoteChoices.text(choices);
     int limit = choices.integer("limit", 1, 1000).orElseThrow();
     int skip = choices.integer("skip", 0, NoteQuery.MOST - limit).orElseThrow();
     NoteHits hits =
-        desk.notes().search(new NoteQuery(text, NoteChoices.filter(desk, choices), limit, skip));
+        context
+            .notes()
+            .search(new NoteQuery(text, NoteChoices.filter(context, choices), limit, skip));
     List<Exclusion> further = new ArrayList<>();
     long beyond = hits.total() - skip - hits.hits().size();
     if (beyond > 0) {

@@ -35,11 +35,11 @@ final class NoteChoices {
     return String.join(" ", choices.all("text"));
   }
 
-  static NoteFilter filter(QueryContext desk, Choices choices) {
+  static NoteFilter filter(QueryContext context, Choices choices) {
     Set<String> models =
         choices.all("model").stream()
-            .map(name -> desk.names().model("model", name))
-            .map(position -> desk.evidence().models().get(position).name())
+            .map(name -> context.names().model("model", name))
+            .map(position -> context.evidence().models().get(position).name())
             .collect(Collectors.toSet());
     Set<String> sizes =
         choices.all("size").stream()

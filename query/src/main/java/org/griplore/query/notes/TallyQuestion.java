@@ -5,9 +5,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
 import org.griplore.query.question.QueryContext;
@@ -47,10 +47,10 @@ public final class TallyQuestion implements Question {
   }
 
   @Override
-  public Answer<TallyRow> answer(QueryContext desk, Choices choices) {
+  public Answer<TallyRow> answer(QueryContext context, Choices choices) {
     String text = NoteChoices.text(choices);
     NoteCounts counts =
-        desk.notes().counts(new NoteQuery(text, NoteChoices.filter(desk, choices), 1, 0));
+        context.notes().counts(new NoteQuery(text, NoteChoices.filter(context, choices), 1, 0));
     List<TallyRow> rows = new ArrayList<>();
     rows.addAll(most("model", counts.models()));
     rows.addAll(most("discipline", counts.disciplines()));

@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.compare.CompareOptions;
-import org.griplore.query.estimate.DisciplineArms;
 import org.griplore.query.estimate.ComparisonScale;
+import org.griplore.query.estimate.DisciplineArms;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
@@ -49,7 +49,8 @@ public final class BacktestQuestion implements Question {
       Double rankAgreement,
       Double naiveRankAgreement) {}
 
-  private record Judged(String key, ComparisonScale measure, Exclusions excluded, IntervalTally tally) {}
+  private record Judged(
+      String key, ComparisonScale measure, Exclusions excluded, IntervalTally tally) {}
 
   @Override
   public String kind() {
@@ -75,14 +76,14 @@ public final class BacktestQuestion implements Question {
   }
 
   @Override
-  public Answer<BacktestRow> answer(QueryContext desk, Choices choices) {
-    Evidence evidence = desk.evidence();
+  public Answer<BacktestRow> answer(QueryContext context, Choices choices) {
+    Evidence evidence = context.evidence();
     Filter whole = new Filter(choices, evidence);
     Filter filter = choices.has("source") ? whole : whole.withoutMakers();
     List<String> keys =
         choices.has("discipline")
-            ? List.of(CommonOptions.comparable(choices, desk.catalogue()))
-            : desk.catalogue().all().stream()
+            ? List.of(CommonOptions.comparable(choices, context.catalogue()))
+            : context.catalogue().all().stream()
                 .map(Discipline::key)
                 .filter(key -> !key.equals("overall") && evidence.discipline(key) >= 0)
                 .toList();

@@ -8,7 +8,7 @@ import org.griplore.query.statistics.Tails;
 /**
  * What a field is expected to do in one discipline.
  *
- * @param spreads how far things differ
+ * @param components how far things differ
  * @param contrasts differences it rests on
  * @param tests tests it rests on
  * @param leftOut tests of a large archive that it does not rest on
@@ -18,7 +18,7 @@ import org.griplore.query.statistics.Tails;
  * @param usualStep from one generation to the next
  */
 record DisciplineOutlook(
-    VarianceComponents spreads,
+    VarianceComponents components,
     int contrasts,
     int tests,
     int leftOut,
@@ -39,51 +39,52 @@ record DisciplineOutlook(
    * @return empty when the tests are too few or alike, or fewer than two of the models are known
    */
   static Optional<DisciplineOutlook> of(DescentForest descent, List<TestBlock> all, int[] asked) {
-    List<TestBlock> rounds = Affordable.about(descent, all, asked, WORK);
-    int contrasts = rounds.stream().mapToInt(TestBlock::contrasts).sum();
-    ExpectationBasis[] basis = basis(descent, rounds, asked);
+    List<TestBlock> blocks = Affordable.about(descent, all, asked, WORK);
+    int contrasts = blocks.stream().mapToInt(TestBlock::contrasts).sum();
+    ExpectationBasis[] basis = basis(descent, blocks, asked);
     List<Integer> known = new ArrayList<>();
     for (int i = 0; i < asked.length; i++) {
       if (basis[i] != ExpectationBasis.NONE) {
         known.add(i);
       }
     }
-    if (rounds.size() < 2 || contrasts < FEWEST_CONTRASTS || known.size() < 2) {
+    if (blocks.size() < 2 || contrasts < FEWEST_CONTRASTS || known.size() < 2) {
       return Optional.empty();
     }
-    VarianceComponents spreads =
-        VarianceComponentsFit.of(descent, Affordable.newest(descent, rounds, SEARCH_WORK), null);
-    if (spreads == null) {
+    VarianceComponents components =
+        VarianceComponentsFit.of(descent, Affordable.newest(descent, blocks, SEARCH_WORK), null);
+    if (components == null) {
       return Optional.empty();
     }
     int[] field = known.stream().mapToInt(i -> asked[i]).toArray();
-    Needed needed = new Needed(descent, rounds, field);
-    LevelPosterior belief = new LevelPosterior(descent, spreads);
-    for (int r = 0; r < rounds.size(); r++) {
-      belief.take(rounds.get(r));
+    Needed needed = new Needed(descent, blocks, field);
+    LevelPosterior posterior = new LevelPosterior(descent, components);
+    for (int r = 0; r < blocks.size(); r++) {
+      posterior.take(blocks.get(r));
       for (int model : needed.endingAt(r)) {
-        belief.forget(model);
+        posterior.forget(model);
       }
     }
     double[] variance = new double[field.length];
-    java.util.Arrays.fill(variance, spreads.result(0));
+    java.util.Arrays.fill(variance, components.result(0));
     return Optional.of(
         new DisciplineOutlook(
-            spreads,
+            components,
             contrasts,
-            rounds.size(),
-            all.size() - rounds.size(),
+            blocks.size(),
+            all.size() - blocks.size(),
             field,
             known.stream().map(i -> basis[i]).toArray(ExpectationBasis[]::new),
-            belief.levels(field).results(variance).lessMean(),
-            belief.usualStep()));
+            posterior.levels(field).results(variance).lessMean(),
+            posterior.usualStep()));
   }
 
-  private static ExpectationBasis[] basis(DescentForest descent, List<TestBlock> rounds, int[] asked) {
+  private static ExpectationBasis[] basis(
+      DescentForest descent, List<TestBlock> blocks, int[] asked) {
     boolean[] tested = new boolean[descent.parent().length];
     boolean[] above = new boolean[tested.length];
-    for (TestBlock round : rounds) {
-      for (int model : round.models()) {
+    for (TestBlock block : blocks) {
+      for (int model : block.models()) {
         tested[model] = true;
         for (int at = descent.parent()[model]; at >= 0 && !above[at]; at = descent.parent()[at]) {
           above[at] = true;

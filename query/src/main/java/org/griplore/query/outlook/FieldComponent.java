@@ -7,13 +7,14 @@ import org.griplore.query.statistics.DisjointSets;
 final class FieldComponent {
   private FieldComponent() {}
 
-  static boolean connected(List<TestBlock> rounds, DisciplineOutlook outlook, DescentForest descent) {
+  static boolean connected(
+      List<TestBlock> blocks, DisciplineOutlook outlook, DescentForest descent) {
     boolean[] tested = new boolean[descent.parent().length];
     DisjointSets chains = new DisjointSets(tested.length);
-    for (TestBlock round : rounds) {
-      for (int model : round.models()) {
+    for (TestBlock block : blocks) {
+      for (int model : block.models()) {
         tested[model] = true;
-        chains.join(round.models()[0], model);
+        chains.join(block.models()[0], model);
       }
     }
     int part = -1;

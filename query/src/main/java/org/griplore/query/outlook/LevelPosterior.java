@@ -15,7 +15,7 @@ import java.util.Arrays;
  * 1960 (taking results in one after another).
  */
 final class LevelPosterior {
-  /** How far off the mean of a season class may be before any test, in spreads within a test. */
+  /** How far off the mean of a season class may be before any test, in components within a test. */
   private static final double VAGUE = 10;
 
   /** The same for the usual step: it is around nothing, and rarely more than a spread. */
@@ -24,16 +24,16 @@ final class LevelPosterior {
   private static final int STEP = DescentForest.GROUPS;
 
   private final DescentForest descent;
-  private final VarianceComponents spreads;
+  private final VarianceComponents components;
   private final int[] position;
   private int[] modelAt;
   private double[] mean;
   private double[][] covariance;
   private int size;
 
-  LevelPosterior(DescentForest descent, VarianceComponents spreads) {
+  LevelPosterior(DescentForest descent, VarianceComponents components) {
     this.descent = descent;
-    this.spreads = spreads;
+    this.components = components;
     this.position = new int[descent.parent().length];
     Arrays.fill(position, -1);
     this.size = STEP + 1;
@@ -43,7 +43,7 @@ final class LevelPosterior {
     for (int i = 0; i < size; i++) {
       double sd = i == STEP ? USUAL_STEP : VAGUE;
       modelAt[i] = -1;
-      covariance[i][i] = sd * sd * spreads.within();
+      covariance[i][i] = sd * sd * components.within();
     }
   }
 
@@ -61,9 +61,9 @@ final class LevelPosterior {
     if (position[model] < 0) {
       int parent = descent.parent()[model];
       if (parent >= 0) {
-        join(model, at(parent), STEP, spreads.step());
+        join(model, at(parent), STEP, components.step());
       } else {
-        join(model, descent.group()[model], -1, spreads.line());
+        join(model, descent.group()[model], -1, components.line());
       }
     }
     return position[model];
@@ -138,11 +138,11 @@ final class LevelPosterior {
    * @return the restricted log likelihood of its differences given all before it, up to a constant
    *     of its size
    */
-  double take(TestBlock round) {
-    int k = round.models().length;
+  double take(TestBlock block) {
+    int k = block.models().length;
     int[] at = new int[k];
     for (int i = 0; i < k; i++) {
-      at[i] = at(round.models()[i]);
+      at[i] = at(block.models()[i]);
     }
     double[][] a = new double[k][k];
     double[] error = new double[k];
@@ -150,8 +150,8 @@ final class LevelPosterior {
       for (int j = 0; j < k; j++) {
         a[i][j] = covariance[at[i]][at[j]];
       }
-      a[i][i] += spreads.result(round.runs()[i]);
-      error[i] = round.y()[i] - mean[at[i]];
+      a[i][i] += components.result(block.runs()[i]);
+      error[i] = block.y()[i] - mean[at[i]];
     }
     ErrorContrasts free = ErrorContrasts.of(a);
     update(at, free.weights(), error);

@@ -4,8 +4,9 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Until which test each model is needed in a {@link LevelPosterior}: to its last test, or to the first of a
- * model that descends from it. Forgetting it then changes nothing that is told afterwards.
+ * Until which test each model is needed in a {@link LevelPosterior}: to its last test, or to the
+ * first of a model that descends from it. Forgetting it then changes nothing that is told
+ * afterwards.
  */
 final class Needed {
   private final int[] last;
@@ -13,26 +14,26 @@ final class Needed {
   private final int[][] endingAt;
 
   /**
-   * @param rounds in the order they are taken in
+   * @param blocks in the order they are taken in
    * @param kept models that are asked for after the last of them
    */
-  Needed(DescentForest descent, List<TestBlock> rounds, int[] kept) {
+  Needed(DescentForest descent, List<TestBlock> blocks, int[] kept) {
     int models = descent.parent().length;
     last = new int[models];
     first = new int[models];
     Arrays.fill(last, -1);
     Arrays.fill(first, Integer.MAX_VALUE);
-    for (int r = 0; r < rounds.size(); r++) {
-      for (int model : rounds.get(r).models()) {
+    for (int r = 0; r < blocks.size(); r++) {
+      for (int model : blocks.get(r).models()) {
         seen(descent, model, r);
       }
     }
     for (int model : kept) {
-      seen(descent, model, rounds.size());
+      seen(descent, model, blocks.size());
     }
-    int[][] ending = new int[rounds.size()][0];
+    int[][] ending = new int[blocks.size()][0];
     for (int model = 0; model < models; model++) {
-      if (last[model] >= 0 && last[model] < rounds.size()) {
+      if (last[model] >= 0 && last[model] < blocks.size()) {
         int[] so = ending[last[model]];
         ending[last[model]] = Arrays.copyOf(so, so.length + 1);
         ending[last[model]][so.length] = model;
@@ -41,23 +42,23 @@ final class Needed {
     endingAt = ending;
   }
 
-  private void seen(DescentForest descent, int model, int round) {
-    last[model] = Math.max(last[model], round);
+  private void seen(DescentForest descent, int model, int block) {
+    last[model] = Math.max(last[model], block);
     for (int at = model; at >= 0; at = descent.parent()[at]) {
-      last[at] = Math.max(last[at], round);
-      if (first[at] <= round) {
+      last[at] = Math.max(last[at], block);
+      if (first[at] <= block) {
         return;
       }
-      first[at] = round;
+      first[at] = block;
     }
   }
 
   /** Models that no test after this one needs. */
-  int[] endingAt(int round) {
-    return endingAt[round];
+  int[] endingAt(int block) {
+    return endingAt[block];
   }
 
-  /** How many models are in the state when each round is taken in. */
+  /** How many models are in the state when each block is taken in. */
   int[] held() {
     int[] change = new int[endingAt.length + 2];
     for (int model = 0; model < last.length; model++) {

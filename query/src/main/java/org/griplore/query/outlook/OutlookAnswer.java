@@ -12,8 +12,8 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.griplore.query.answer.Wording;
 import org.griplore.query.compare.CompareOptions;
-import org.griplore.query.estimate.DisciplineArms;
 import org.griplore.query.estimate.ComparisonScale;
+import org.griplore.query.estimate.DisciplineArms;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
@@ -58,7 +58,10 @@ final class OutlookAnswer {
   }
 
   private record Reckoned(
-      ComparisonScale measure, Exclusions left, List<TestBlock> rounds, Optional<DisciplineOutlook> outlook) {}
+      ComparisonScale measure,
+      Exclusions left,
+      List<TestBlock> blocks,
+      Optional<DisciplineOutlook> outlook) {}
 
   /** Reckons the disciplines, side by side. */
   void reckon(List<String> keys) {
@@ -69,12 +72,12 @@ final class OutlookAnswer {
             .map(
                 key -> {
                   DisciplineArms arms = DisciplineArms.of(evidence, key, filter);
-                  List<TestBlock> rounds = TestBlocks.of(evidence, arms);
+                  List<TestBlock> blocks = TestBlocks.of(evidence, arms);
                   return new Reckoned(
                       arms.measure(),
                       arms.excluded(),
-                      rounds,
-                      DisciplineOutlook.of(descent, rounds, asked));
+                      blocks,
+                      DisciplineOutlook.of(descent, blocks, asked));
                 })
             .toList();
     for (int d = 0; d < keys.size(); d++) {
@@ -85,7 +88,7 @@ final class OutlookAnswer {
       }
       reckoned.left.list().forEach(left -> excluded.add(left.reason(), left.count()));
       outlooks.put(keys.get(d), reckoned.outlook.get());
-      apart |= !FieldComponent.connected(reckoned.rounds, reckoned.outlook.get(), descent);
+      apart |= !FieldComponent.connected(reckoned.blocks, reckoned.outlook.get(), descent);
       add(keys.get(d), reckoned, seed + d);
     }
   }
@@ -103,7 +106,7 @@ final class OutlookAnswer {
       double mean = results.mean()[i];
       double half = outlook.factor(level) * results.sd(i);
       int model = outlook.field()[i];
-      List<Integer> own = entriesOf(model, reckoned.rounds);
+      List<Integer> own = entriesOf(model, reckoned.blocks);
       own.forEach(citations::citeEntry);
       told.add(
           new OutlookRow(
@@ -127,12 +130,12 @@ final class OutlookAnswer {
     rows.addAll(told);
   }
 
-  private static List<Integer> entriesOf(int model, List<TestBlock> rounds) {
+  private static List<Integer> entriesOf(int model, List<TestBlock> blocks) {
     List<Integer> entries = new ArrayList<>();
-    for (TestBlock round : rounds) {
-      for (int i = 0; i < round.models().length; i++) {
-        if (round.models()[i] == model) {
-          entries.add(round.entries()[i]);
+    for (TestBlock block : blocks) {
+      for (int i = 0; i < block.models().length; i++) {
+        if (block.models()[i] == model) {
+          entries.add(block.entries()[i]);
         }
       }
     }
@@ -157,7 +160,7 @@ final class OutlookAnswer {
           new OutlookRow(
               evidence.models().get(totals.models()[i]).name(),
               "overall",
-              "spreads",
+              "components",
               totals.expected()[i],
               totals.low()[i],
               totals.high()[i],
@@ -294,18 +297,18 @@ final class OutlookAnswer {
 
   /** How far things differ in each discipline, as standard deviations on its scale. */
   Map<String, Object> relations() {
-    Map<String, Object> spreads = new LinkedHashMap<>();
+    Map<String, Object> components = new LinkedHashMap<>();
     outlooks.forEach(
         (key, of) -> {
           Map<String, Object> told = new LinkedHashMap<>();
           told.put("tests", of.tests());
-          told.put("interplay", Math.sqrt(of.spreads().interplay()));
-          told.put("lines", Math.sqrt(of.spreads().line()));
-          told.put("steps", Math.sqrt(of.spreads().step()));
-          told.put("runs", of.spreads().run() == 0 ? null : Math.sqrt(of.spreads().run()));
+          told.put("heterogeneity", Math.sqrt(of.components().tauSquared()));
+          told.put("lines", Math.sqrt(of.components().line()));
+          told.put("steps", Math.sqrt(of.components().step()));
+          told.put("runs", of.components().run() == 0 ? null : Math.sqrt(of.components().run()));
           told.put("usualStep", of.usualStep());
-          spreads.put(key, told);
+          components.put(key, told);
         });
-    return spreads.isEmpty() ? Map.of() : Map.of("spreads", spreads);
+    return components.isEmpty() ? Map.of() : Map.of("varianceComponents", components);
   }
 }

@@ -6,9 +6,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
 import org.griplore.query.evidence.Filter;
@@ -65,10 +65,10 @@ public final class OutlookQuestion implements Question {
   }
 
   @Override
-  public Answer<OutlookRow> answer(QueryContext desk, Choices choices) {
-    Evidence evidence = desk.evidence();
+  public Answer<OutlookRow> answer(QueryContext context, Choices choices) {
+    Evidence evidence = context.evidence();
     int[] asked =
-        desk.names().models("models", choices.all("models")).stream().mapToInt(m -> m).toArray();
+        context.names().models("models", choices.all("models")).stream().mapToInt(m -> m).toArray();
     if (asked.length < 2 || asked.length > MOST_MODELS) {
       throw Choices.refusal(
           "models",
@@ -79,7 +79,7 @@ public final class OutlookQuestion implements Question {
     int seed = choices.integer("seed", 0, 999_999_999).orElseThrow();
     Likeness likeness = Likeness.of(choices);
     List<String> comparable =
-        desk.catalogue().all().stream()
+        context.catalogue().all().stream()
             .map(Discipline::key)
             .filter(key -> !key.equals("overall"))
             .toList();
@@ -89,13 +89,13 @@ public final class OutlookQuestion implements Question {
     Exclusions excluded = new Exclusions();
     OutlookAnswer told =
         new OutlookAnswer(evidence, filter, likeness, asked, level, TOP, seed, excluded);
-    told.reckon(disciplines(choices, desk, comparable, weights.keySet()));
+    told.reckon(disciplines(choices, context, comparable, weights.keySet()));
     told.total(weights);
     return new Answer<>(
         new Inquiry(
             kind(),
             "What is to be expected of %d tyres in a new test%s%s?"
-                .formatted(asked.length, likeness.asked(), whole.words()),
+                .formatted(asked.length, likeness.words(), whole.words()),
             choices.given()),
         told.summary(),
         columns(level, !likeness.isOpen()),
@@ -107,13 +107,13 @@ public final class OutlookQuestion implements Question {
   }
 
   private static List<String> disciplines(
-      Choices choices, QueryContext desk, List<String> comparable, Set<String> weighted) {
-    Set<String> wanted = CommonOptions.comparableAll(choices, desk.catalogue());
+      Choices choices, QueryContext context, List<String> comparable, Set<String> weighted) {
+    Set<String> wanted = CommonOptions.comparableAll(choices, context.catalogue());
     if (!wanted.isEmpty()) {
       wanted.addAll(weighted);
     }
     return (wanted.isEmpty() ? comparable : List.copyOf(wanted))
-        .stream().filter(key -> desk.evidence().discipline(key) >= 0).toList();
+        .stream().filter(key -> context.evidence().discipline(key) >= 0).toList();
   }
 
   private static List<Column<OutlookRow>> columns(double level, boolean like) {

@@ -4,7 +4,7 @@ package org.griplore.query.outlook;
  * What one tyre is expected to do in one discipline.
  *
  * @param discipline a catalogue key, or {@code overall} for the total under the user's weights
- * @param unit of expected, low and high: {@code %}, a unit, or {@code spreads} for the total
+ * @param unit of expected, low and high: {@code %}, a unit, or {@code components} for the total
  * @param expected result in a new test less the mean of the field, plus is better
  * @param low lower end of the prediction interval
  * @param high upper end

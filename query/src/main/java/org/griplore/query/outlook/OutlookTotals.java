@@ -10,7 +10,7 @@ import java.util.Map;
  * stand in for it. Disciplines are taken as independent given what is known.
  *
  * @param models positions in the evidence of the models with at least half of the weight
- * @param expected in spreads within a test
+ * @param expected in components within a test
  * @param low lower end of the interval
  * @param high upper end
  * @param place expected place
@@ -37,7 +37,7 @@ record OutlookTotals(
       double weight = weights.getOrDefault(key, 0.0);
       DisciplineOutlook outlook = outlooks.get(key);
       if (weight > 0 && outlook != null) {
-        double scale = weight / Math.sqrt(outlook.spreads().within());
+        double scale = weight / Math.sqrt(outlook.components().within());
         double[][] draws = FieldPlaces.draws(outlook.results(), seed + disciplines.indexOf(key));
         for (int i = 0; i < outlook.field().length; i++) {
           int at = position(asked, outlook.field()[i]);

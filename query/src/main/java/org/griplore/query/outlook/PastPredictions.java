@@ -9,8 +9,8 @@ import org.griplore.query.statistics.Tails;
 
 /**
  * Predicts every test of a discipline from what was known before it, and compares. Known before is
- * a test whose latest day lies before the earliest day of the one predicted. The spreads are sought
- * anew whenever the evidence has grown by a third, from that evidence alone.
+ * a test whose latest day lies before the earliest day of the one predicted. The components are
+ * sought anew whenever the evidence has grown by a third, from that evidence alone.
  *
  * <p>Beside each prediction stands the naive one, "same as last time": the model's difference from
  * the mean of its last test; for a model without a test, that of its nearest tested predecessor.
@@ -23,24 +23,24 @@ final class PastPredictions {
   /** Work of taking tests in, models squared times results: about a second on one core. */
   private static final double WORK = 5e8;
 
-  /** The same for one look at a set of spreads; some hundred are taken. */
+  /** The same for one look at a set of components; some hundred are taken. */
   private static final double SEARCH_WORK = 5e6;
 
   private final DescentForest descent;
-  private final List<TestBlock> rounds;
+  private final List<TestBlock> blocks;
   private final Needed needed;
   private final double[] last;
   private final boolean[] tested;
   private final IntervalTally tally = new IntervalTally();
   private int contrasts;
   private int soughtAt;
-  private VarianceComponents spreads;
-  private LevelPosterior belief;
+  private VarianceComponents components;
+  private LevelPosterior posterior;
 
-  private PastPredictions(DescentForest descent, List<TestBlock> rounds) {
+  private PastPredictions(DescentForest descent, List<TestBlock> blocks) {
     this.descent = descent;
-    this.rounds = rounds;
-    this.needed = new Needed(descent, rounds, new int[0]);
+    this.blocks = blocks;
+    this.needed = new Needed(descent, blocks, new int[0]);
     this.last = new double[descent.parent().length];
     this.tested = new boolean[last.length];
   }
@@ -51,7 +51,7 @@ final class PastPredictions {
    * @param all in the order of {@link TestBlocks}
    */
   static IntervalTally of(DescentForest descent, List<TestBlock> all, Exclusions excluded) {
-    List<TestBlock> dated = all.stream().filter(round -> round.first() != null).toList();
+    List<TestBlock> dated = all.stream().filter(block -> block.first() != null).toList();
     excluded.add("tests without a date", all.size() - dated.size());
     List<TestBlock> newest = Affordable.newest(descent, dated, WORK);
     excluded.add("oldest tests of a large archive", dated.size() - newest.size());
@@ -61,67 +61,67 @@ final class PastPredictions {
   }
 
   private void run(Exclusions excluded) {
-    List<TestBlock> byFirstDay = new ArrayList<>(rounds);
+    List<TestBlock> byFirstDay = new ArrayList<>(blocks);
     byFirstDay.sort(Comparator.comparing(TestBlock::first).thenComparing(TestBlock::test));
     int taken = 0;
-    for (TestBlock round : byFirstDay) {
-      while (taken < rounds.size() && rounds.get(taken).last().isBefore(round.first())) {
+    for (TestBlock block : byFirstDay) {
+      while (taken < blocks.size() && blocks.get(taken).last().isBefore(block.first())) {
         take(taken++);
       }
       if (taken < FEWEST_TESTS || contrasts < FEWEST_CONTRASTS || !seek(taken)) {
         excluded.add("tests before which too little was known");
       } else {
-        predict(round, excluded);
+        predict(block, excluded);
       }
     }
   }
 
   private void take(int number) {
-    TestBlock round = rounds.get(number);
-    contrasts += round.contrasts();
-    double mean = round.mean();
-    for (int i = 0; i < round.y().length; i++) {
-      last[round.models()[i]] = round.y()[i] - mean;
-      tested[round.models()[i]] = true;
+    TestBlock block = blocks.get(number);
+    contrasts += block.contrasts();
+    double mean = block.mean();
+    for (int i = 0; i < block.y().length; i++) {
+      last[block.models()[i]] = block.y()[i] - mean;
+      tested[block.models()[i]] = true;
     }
-    if (belief != null) {
+    if (posterior != null) {
       takeIn(number);
     }
   }
 
   private void takeIn(int number) {
-    belief.take(rounds.get(number));
+    posterior.take(blocks.get(number));
     for (int model : needed.endingAt(number)) {
-      belief.forget(model);
+      posterior.forget(model);
     }
   }
 
-  /** Has spreads ready for what is known; false when nothing known differs. */
+  /** Has components ready for what is known; false when nothing known differs. */
   private boolean seek(int taken) {
-    if (belief != null && contrasts < GROWTH * soughtAt) {
+    if (posterior != null && contrasts < GROWTH * soughtAt) {
       return true;
     }
     soughtAt = contrasts;
     VarianceComponents found =
         VarianceComponentsFit.of(
-            descent, Affordable.newest(descent, rounds.subList(0, taken), SEARCH_WORK), spreads);
+            descent, Affordable.newest(descent, blocks.subList(0, taken), SEARCH_WORK), components);
     if (found == null) {
       return false;
     }
-    spreads = found;
-    belief = new LevelPosterior(descent, spreads);
+    components = found;
+    posterior = new LevelPosterior(descent, components);
     for (int number = 0; number < taken; number++) {
       takeIn(number);
     }
     return true;
   }
 
-  private void predict(TestBlock round, Exclusions excluded) {
-    int[] of = new int[round.models().length];
+  private void predict(TestBlock block, Exclusions excluded) {
+    int[] of = new int[block.models().length];
     double[] naive = new double[of.length];
     int size = 0;
     for (int i = 0; i < of.length; i++) {
-      int model = round.models()[i];
+      int model = block.models()[i];
       int from = tested[model] ? model : descent.ancestor(model, tested);
       if (from < 0) {
         excluded.add("results of models without a test of their own or a predecessor's before");
@@ -134,16 +134,16 @@ final class PastPredictions {
       excluded.add("tests with fewer than two such models");
       return;
     }
-    compare(round, Arrays.copyOf(of, size), Arrays.copyOf(naive, size));
+    compare(block, Arrays.copyOf(of, size), Arrays.copyOf(naive, size));
   }
 
-  private void compare(TestBlock round, int[] of, double[] last) {
-    int[] models = Arrays.stream(of).map(i -> round.models()[i]).toArray();
+  private void compare(TestBlock block, int[] of, double[] last) {
+    int[] models = Arrays.stream(of).map(i -> block.models()[i]).toArray();
     double[] variance =
-        Arrays.stream(of).mapToDouble(i -> spreads.result(round.runs()[i])).toArray();
-    double[] found = lessMean(Arrays.stream(of).mapToDouble(i -> round.y()[i]).toArray());
+        Arrays.stream(of).mapToDouble(i -> components.result(block.runs()[i])).toArray();
+    double[] found = lessMean(Arrays.stream(of).mapToDouble(i -> block.y()[i]).toArray());
     double[] naive = lessMean(last);
-    Levels predicted = belief.levels(models).results(variance).lessMean();
+    Levels predicted = posterior.levels(models).results(variance).lessMean();
     double[] factors =
         Arrays.stream(IntervalTally.LEVELS)
             .map(level -> Tails.student(level, degrees(contrasts)))
@@ -151,7 +151,7 @@ final class PastPredictions {
     tally.addTest();
     for (int i = 0; i < of.length; i++) {
       tally.add(
-          round.entries()[of[i]],
+          block.entries()[of[i]],
           found[i],
           predicted.mean()[i],
           predicted.sd(i),
@@ -165,7 +165,7 @@ final class PastPredictions {
     }
   }
 
-  /** Degrees of freedom of an interval: differences known, less what the spreads take. */
+  /** Degrees of freedom of an interval: differences known, less what the components take. */
   static int degrees(int contrasts) {
     return Math.max(1, contrasts - 3);
   }

@@ -20,20 +20,20 @@ final class TestBlocks {
     for (int arm = 0; arm < arms.size(); arm++) {
       byTest.computeIfAbsent(arms.test()[arm], t -> new ArrayList<>()).add(arm);
     }
-    List<TestBlock> rounds = new ArrayList<>();
+    List<TestBlock> blocks = new ArrayList<>();
     byTest.forEach(
         (test, of) -> {
           if (of.size() > 1) {
-            rounds.add(round(evidence, arms, test, of));
+            blocks.add(block(evidence, arms, test, of));
           }
         });
-    rounds.sort(
+    blocks.sort(
         Comparator.comparing(TestBlock::last, Comparator.nullsLast(Comparator.naturalOrder()))
             .thenComparing(TestBlock::test));
-    return rounds;
+    return blocks;
   }
 
-  private static TestBlock round(
+  private static TestBlock block(
       Evidence evidence, DisciplineArms arms, int test, List<Integer> ofTest) {
     int[] of = ofTest.stream().mapToInt(arm -> arm).toArray();
     int size = of.length;

@@ -20,51 +20,55 @@ final class VarianceComponentsFit {
   private static final int MOST_SWEEPS = 8;
 
   private final DescentForest descent;
-  private final List<TestBlock> rounds;
+  private final List<TestBlock> blocks;
   private final Needed needed;
   private final VarianceComponents yardstick;
 
-  private VarianceComponentsFit(DescentForest descent, List<TestBlock> rounds, VarianceComponents yardstick) {
+  private VarianceComponentsFit(
+      DescentForest descent, List<TestBlock> blocks, VarianceComponents yardstick) {
     this.descent = descent;
-    this.rounds = rounds;
-    this.needed = new Needed(descent, rounds, new int[0]);
+    this.blocks = blocks;
+    this.needed = new Needed(descent, blocks, new int[0]);
     this.yardstick = yardstick;
   }
 
   /**
-   * The spreads that these tests tell of.
+   * The components that these tests tell of.
    *
-   * @param start spreads of fewer tests to start from; null for none
+   * @param start components of fewer tests to start from; null for none
    * @return null when no two results inside a test differ
    */
-  static VarianceComponents of(DescentForest descent, List<TestBlock> rounds, VarianceComponents start) {
-    VarianceComponents yardstick = yardstick(descent, rounds);
-    return yardstick.within() > 0 ? new VarianceComponentsFit(descent, rounds, yardstick).best(start) : null;
+  static VarianceComponents of(
+      DescentForest descent, List<TestBlock> blocks, VarianceComponents start) {
+    VarianceComponents yardstick = yardstick(descent, blocks);
+    return yardstick.within() > 0
+        ? new VarianceComponentsFit(descent, blocks, yardstick).best(start)
+        : null;
   }
 
   /** What needs no search: scatter of runs, and spread within test and season class. */
-  private static VarianceComponents yardstick(DescentForest descent, List<TestBlock> rounds) {
+  private static VarianceComponents yardstick(DescentForest descent, List<TestBlock> blocks) {
     double squares = 0;
     double scatterDf = 0;
     double shares = 0;
     int told = 0;
     double[] within = new double[2];
     double[] mixed = new double[2];
-    for (TestBlock round : rounds) {
-      for (int i = 0; i < round.y().length; i++) {
-        if (!Double.isNaN(round.scatter()[i])) {
-          squares += round.scatter()[i] * (round.runs()[i] - 1);
-          scatterDf += round.runs()[i] - 1;
+    for (TestBlock block : blocks) {
+      for (int i = 0; i < block.y().length; i++) {
+        if (!Double.isNaN(block.scatter()[i])) {
+          squares += block.scatter()[i] * (block.runs()[i] - 1);
+          scatterDf += block.runs()[i] - 1;
         }
-        if (round.runs()[i] > 0) {
-          shares += 1.0 / round.runs()[i];
+        if (block.runs()[i] > 0) {
+          shares += 1.0 / block.runs()[i];
           told++;
         }
       }
       for (int group = 0; group < DescentForest.GROUPS; group++) {
-        add(within, round, descent, group);
+        add(within, block, descent, group);
       }
-      add(mixed, round, descent, -1);
+      add(mixed, block, descent, -1);
     }
     double spread = within[0] > 0 ? within[0] / within[1] : mixed[0] / Math.max(1, mixed[1]);
     double run = scatterDf == 0 ? 0 : squares / scatterDf;
@@ -72,14 +76,14 @@ final class VarianceComponentsFit {
   }
 
   /** Adds squares around the mean of the models of a season class, and degrees of freedom. */
-  private static void add(double[] sums, TestBlock round, DescentForest descent, int group) {
+  private static void add(double[] sums, TestBlock block, DescentForest descent, int group) {
     double sum = 0;
     double squares = 0;
     int count = 0;
-    double level = round.y()[0];
-    for (int i = 0; i < round.y().length; i++) {
-      if (group < 0 || descent.group()[round.models()[i]] == group) {
-        double y = round.y()[i] - level;
+    double level = block.y()[0];
+    for (int i = 0; i < block.y().length; i++) {
+      if (group < 0 || descent.group()[block.models()[i]] == group) {
+        double y = block.y()[i] - level;
         sum += y;
         squares += y * y;
         count++;
@@ -91,7 +95,7 @@ final class VarianceComponentsFit {
     }
   }
 
-  private VarianceComponents spreads(double[] logSd) {
+  private VarianceComponents components(double[] logSd) {
     return new VarianceComponents(
         Math.exp(2 * logSd[0]),
         Math.exp(2 * logSd[1]),
@@ -106,12 +110,12 @@ final class VarianceComponentsFit {
   }
 
   private double fit(double[] logSd) {
-    LevelPosterior belief = new LevelPosterior(descent, spreads(logSd));
+    LevelPosterior posterior = new LevelPosterior(descent, components(logSd));
     double sum = 0;
-    for (int r = 0; r < rounds.size(); r++) {
-      sum += belief.take(rounds.get(r));
+    for (int r = 0; r < blocks.size(); r++) {
+      sum += posterior.take(blocks.get(r));
       for (int model : needed.endingAt(r)) {
-        belief.forget(model);
+        posterior.forget(model);
       }
     }
     for (double u : logSd) {
@@ -128,7 +132,7 @@ final class VarianceComponentsFit {
       at[j] = centre();
     }
     if (start != null) {
-      at[0] = Math.log(start.interplay()) / 2;
+      at[0] = Math.log(start.tauSquared()) / 2;
       at[1] = Math.log(start.line()) / 2;
       at[2] = Math.log(start.step()) / 2;
     }
@@ -147,7 +151,7 @@ final class VarianceComponentsFit {
         break;
       }
     }
-    return spreads(at);
+    return components(at);
   }
 
   private double along(double[] at, int j, double h, double middle) {

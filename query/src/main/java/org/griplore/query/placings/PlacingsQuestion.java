@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
@@ -52,15 +52,15 @@ public final class PlacingsQuestion implements Question {
   }
 
   @Override
-  public Answer<PlacingRow> answer(QueryContext desk, Choices choices) {
-    Evidence evidence = desk.evidence();
+  public Answer<PlacingRow> answer(QueryContext context, Choices choices) {
+    Evidence evidence = context.evidence();
     int top = choices.integer("top", 1, 1000).orElseThrow();
     int minField = choices.integer("min-field", 1, 1000).orElse(top + 1);
-    String discipline = CommonOptions.discipline(choices, desk.catalogue());
+    String discipline = CommonOptions.discipline(choices, context.catalogue());
     Filter filter = new Filter(choices, evidence);
     List<Integer> models =
         choices.has("model")
-            ? desk.names().models("model", choices.all("model"))
+            ? context.names().models("model", choices.all("model"))
             : IntStream.range(0, evidence.models().size()).boxed().toList();
     Exclusions excluded = new Exclusions();
     Citations citations = new Citations(evidence);

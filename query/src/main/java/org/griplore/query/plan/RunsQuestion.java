@@ -73,10 +73,10 @@ public final class RunsQuestion implements Question {
   }
 
   @Override
-  public Answer<RunsRow> answer(QueryContext desk, Choices choices) {
-    Evidence evidence = desk.evidence();
+  public Answer<RunsRow> answer(QueryContext context, Choices choices) {
+    Evidence evidence = context.evidence();
     Discipline discipline =
-        desk.catalogue().get(CommonOptions.comparable(choices, desk.catalogue()));
+        context.catalogue().get(CommonOptions.comparable(choices, context.catalogue()));
     ComparisonScale measure = new ComparisonScale(discipline);
     OptionalDouble difference = choices.number("difference", 0.001, 1000);
     double level = choices.number("level", 0.5, 0.9999).orElseThrow();

@@ -47,18 +47,18 @@ public final class LineQuestion implements Question {
   }
 
   @Override
-  public Answer<ProfileRow> answer(QueryContext desk, Choices choices) {
-    Evidence evidence = desk.evidence();
+  public Answer<ProfileRow> answer(QueryContext context, Choices choices) {
+    Evidence evidence = context.evidence();
     List<ModelRecord> records = evidence.models();
     Set<Integer> named = new LinkedHashSet<>();
-    choices.all("line").forEach(name -> named.addAll(desk.names().lineOrModel("line", name)));
+    choices.all("line").forEach(name -> named.addAll(context.names().lineOrModel("line", name)));
     List<Integer> models = new Forebears(records).inOrder(List.copyOf(named), records);
     Filter filter = new Filter(choices, evidence);
     List<String> disciplines =
         choices.has("discipline")
-            ? List.of(CommonOptions.discipline(choices, desk.catalogue()))
-            : Profiler.disciplines(desk, evidence);
-    Profiler profiler = new Profiler(desk, evidence, filter, CompareOptions.variance(choices));
+            ? List.of(CommonOptions.discipline(choices, context.catalogue()))
+            : Profiler.disciplines(context, evidence);
+    Profiler profiler = new Profiler(context, evidence, filter, CompareOptions.variance(choices));
     List<ProfileRow> rows = new ArrayList<>();
     for (String discipline : disciplines) {
       rows.addAll(profiler.rows(discipline, models));

@@ -70,18 +70,18 @@ public final class ModelQuestion implements Question {
   }
 
   @Override
-  public Answer<ProfileRow> answer(QueryContext desk, Choices choices) {
-    Evidence evidence = desk.evidence();
+  public Answer<ProfileRow> answer(QueryContext context, Choices choices) {
+    Evidence evidence = context.evidence();
     if (choices.all("model").size() != 1) {
       throw Choices.refusal("model", String.join(", ", choices.all("model")), "one model");
     }
-    int model = desk.names().model("model", choices.text("model"));
+    int model = context.names().model("model", choices.text("model"));
     Filter filter = new Filter(choices, evidence);
     List<String> disciplines =
         choices.has("discipline")
-            ? List.of(CommonOptions.discipline(choices, desk.catalogue()))
-            : Profiler.disciplines(desk, evidence);
-    Profiler profiler = new Profiler(desk, evidence, filter, CompareOptions.variance(choices));
+            ? List.of(CommonOptions.discipline(choices, context.catalogue()))
+            : Profiler.disciplines(context, evidence);
+    Profiler profiler = new Profiler(context, evidence, filter, CompareOptions.variance(choices));
     List<ProfileRow> rows = new ArrayList<>();
     for (String discipline : disciplines) {
       rows.addAll(profiler.rows(discipline, List.of(model)));

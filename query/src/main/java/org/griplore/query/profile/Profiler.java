@@ -7,8 +7,8 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.griplore.query.answer.Missing;
-import org.griplore.query.estimate.Difference;
 import org.griplore.query.estimate.ComparisonScale;
+import org.griplore.query.estimate.Difference;
 import org.griplore.query.estimate.Network;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
@@ -25,15 +25,15 @@ import org.griplore.store.vocabulary.TestDate;
 
 /** Gathers what disciplines say of models, under one filter. */
 final class Profiler {
-  private final QueryContext desk;
+  private final QueryContext context;
   private final Evidence evidence;
   private final Filter filter;
   private final VarianceMethod method;
   private final Exclusions excluded = new Exclusions();
   private final Citations citations;
 
-  Profiler(QueryContext desk, Evidence evidence, Filter filter, VarianceMethod method) {
-    this.desk = desk;
+  Profiler(QueryContext context, Evidence evidence, Filter filter, VarianceMethod method) {
+    this.context = context;
     this.evidence = evidence;
     this.filter = filter;
     this.method = method;
@@ -49,8 +49,8 @@ final class Profiler {
   }
 
   /** Disciplines that occur, as the catalogue orders them. */
-  static List<String> disciplines(QueryContext desk, Evidence evidence) {
-    return desk.catalogue().all().stream()
+  static List<String> disciplines(QueryContext context, Evidence evidence) {
+    return context.catalogue().all().stream()
         .map(Discipline::key)
         .filter(key -> evidence.discipline(key) >= 0)
         .toList();
@@ -70,7 +70,7 @@ final class Profiler {
     Optional<Network> network =
         discipline.equals("overall")
             ? Optional.empty()
-            : desk.networks().of(evidence, discipline, filter, method);
+            : context.networks().of(evidence, discipline, filter, method);
     for (int model : models) {
       List<ProfileResult> results = results(ranking, model);
       if (!results.isEmpty()) {

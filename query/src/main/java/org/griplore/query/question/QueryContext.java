@@ -25,7 +25,7 @@ public final class QueryContext implements AutoCloseable {
 
   private record Loaded(Evidence evidence, Names names, Supplier<Directory> directory) {}
 
-  /** A desk at an open archive. Closing the desk leaves the archive open. */
+  /** A context at an open archive. Closing the context leaves the archive open. */
   public QueryContext(Archive archive, DisciplineCatalogue catalogue) {
     this.archive = archive;
     this.catalogue = catalogue;

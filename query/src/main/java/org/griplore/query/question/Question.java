@@ -24,5 +24,5 @@ public interface Question {
    *
    * @throws org.griplore.store.vocabulary.Refusal when an option cannot be understood
    */
-  Answer<?> answer(QueryContext desk, Choices choices);
+  Answer<?> answer(QueryContext context, Choices choices);
 }

@@ -63,15 +63,15 @@ public final class ReweighQuestion implements Question {
   }
 
   @Override
-  public Answer<ReweighRow> answer(QueryContext desk, Choices choices) {
-    Evidence evidence = desk.evidence();
+  public Answer<ReweighRow> answer(QueryContext context, Choices choices) {
+    Evidence evidence = context.evidence();
     int top = choices.integer("top", 1, 1000).orElseThrow();
     int minField = choices.integer("min-field", 2, 1000).orElse(top + 1);
     int seed = choices.integer("seed", 0, 999_999_999).orElseThrow();
     Integer draws =
         choices.has("draws") ? (Integer) choices.integer("draws", 100, 100_000).getAsInt() : null;
-    Map<String, Double> weights = weights(desk, choices);
-    List<Integer> named = desk.names().models("model", choices.all("model"));
+    Map<String, Double> weights = weights(context, choices);
+    List<Integer> named = context.names().models("model", choices.all("model"));
     Filter filter = new Filter(choices, evidence);
     Exclusions excluded = new Exclusions();
     TestScores scores =
@@ -112,9 +112,9 @@ public final class ReweighQuestion implements Question {
   }
 
   /** The user's weights, else every discipline that occurs alike. */
-  private static Map<String, Double> weights(QueryContext desk, Choices choices) {
+  private static Map<String, Double> weights(QueryContext context, Choices choices) {
     List<String> known =
-        desk.catalogue().all().stream()
+        context.catalogue().all().stream()
             .map(Discipline::key)
             .filter(key -> !key.equals("overall"))
             .toList();
@@ -123,7 +123,7 @@ public final class ReweighQuestion implements Question {
     }
     Map<String, Double> alike = new LinkedHashMap<>();
     known.stream()
-        .filter(key -> desk.evidence().discipline(key) >= 0)
+        .filter(key -> context.evidence().discipline(key) >= 0)
         .forEach(key -> alike.put(key, 1.0));
     return alike;
   }

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Wording;
 import org.griplore.query.directory.Directory;
 import org.griplore.query.directory.DirectoryEntry;
@@ -37,7 +37,12 @@ public final class SeekQuestion implements Question {
    * @param value the option's value
    */
   public record SeekRow(
-      DirectoryEntry.Kind kind, String name, String about, String question, String option, String value) {}
+      DirectoryEntry.Kind kind,
+      String name,
+      String about,
+      String question,
+      String option,
+      String value) {}
 
   /** Finds these questions too. */
   public SeekQuestion(List<Question> questions) {
@@ -80,10 +85,10 @@ public final class SeekQuestion implements Question {
   }
 
   @Override
-  public Answer<SeekRow> answer(QueryContext desk, Choices choices) {
+  public Answer<SeekRow> answer(QueryContext context, Choices choices) {
     String text = String.join(" ", choices.all("text"));
     int limit = choices.integer("limit", 1, 100).orElseThrow();
-    List<Directory.Found> found = new ArrayList<>(desk.directory().find(text, limit));
+    List<Directory.Found> found = new ArrayList<>(context.directory().find(text, limit));
     found.addAll(pages.find(text, limit));
     found.sort(
         java.util.Comparator.comparingDouble(Directory.Found::fit)
@@ -102,7 +107,7 @@ public final class SeekQuestion implements Question {
                         entry.option(),
                         entry.value()))
             .collect(Collectors.toCollection(ArrayList::new));
-    notes(desk, text, limit).forEach(hit -> rows.add(row(hit)));
+    notes(context, text, limit).forEach(hit -> rows.add(row(hit)));
     return new Answer<>(
         new Inquiry(kind(), "Where is: " + text + "?", choices.given()),
         summary(rows),
@@ -114,16 +119,16 @@ public final class SeekQuestion implements Question {
   }
 
   /** Notes with words that begin so; where there is none, with words that are nearly so. */
-  private static List<NoteHit> notes(QueryContext desk, String text, int limit) {
+  private static List<NoteHit> notes(QueryContext context, String text, int limit) {
     if (text.isBlank()) {
       return List.of();
     }
     boolean open = Character.isLetter(text.codePointBefore(text.length()));
     NoteHits begun =
-        open ? desk.notes().search(new NoteQuery(text + "*", NoteFilter.NONE, limit, 0)) : null;
+        open ? context.notes().search(new NoteQuery(text + "*", NoteFilter.NONE, limit, 0)) : null;
     return begun != null && begun.total() > 0
         ? begun.hits()
-        : desk.notes().search(new NoteQuery(text, NoteFilter.NONE, limit, 0)).hits();
+        : context.notes().search(new NoteQuery(text, NoteFilter.NONE, limit, 0)).hits();
   }
 
   private static SeekRow row(NoteHit hit) {
@@ -133,7 +138,12 @@ public final class SeekQuestion implements Question {
         (hit.model() == null ? "" : hit.model() + ", ")
             + (hit.date() == null ? hit.test() : hit.date().text());
     return new SeekRow(
-        DirectoryEntry.Kind.NOTE, words.replaceAll("\\s+", " ").strip(), about, "test", "test", hit.test());
+        DirectoryEntry.Kind.NOTE,
+        words.replaceAll("\\s+", " ").strip(),
+        about,
+        "test",
+        "test",
+        hit.test());
   }
 
   private static String summary(List<SeekRow> rows) {

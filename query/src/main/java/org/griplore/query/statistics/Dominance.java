@@ -5,16 +5,16 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Who was ever placed before whom. Models in different parts never met, not even through others, so
- * nothing compares them. Models of one part at different levels met, but never did the lower come
- * before the higher, not even through others: how far they are apart cannot be estimated (Ford
- * 1957, American Mathematical Monthly 64:28).
+ * Who was ever placed before whom. Models in different components never met, not even through
+ * others, so nothing compares them. Models of one component at different levels met, but never did
+ * the lower come before the higher, not even through others: how far they are apart cannot be
+ * estimated (Ford 1957, American Mathematical Monthly 64:28).
  */
 final class Dominance {
-  private final int[] part;
+  private final int[] component;
   private final List<List<Integer>> levels = new ArrayList<>();
   private final int[] levelOf;
-  private int parts;
+  private int components;
 
   Dominance(int models, List<RankedField> fields) {
     List<List<Integer>> above = new ArrayList<>();
@@ -40,17 +40,17 @@ final class Dominance {
         better = group[0];
       }
     }
-    part = new int[models];
-    Arrays.fill(part, -1);
+    component = new int[models];
+    Arrays.fill(component, -1);
     int[] number = new int[models];
     Arrays.fill(number, -1);
     for (int i = 0; i < models; i++) {
       if (ranked[i]) {
         int at = met.of(i);
         if (number[at] < 0) {
-          number[at] = parts++;
+          number[at] = components++;
         }
-        part[i] = number[at];
+        component[i] = number[at];
       }
     }
     levelOf = new int[models];
@@ -58,18 +58,18 @@ final class Dominance {
     new Levels(above).run(ranked);
   }
 
-  /** The part of a model, -1 for one never ranked. */
-  int part(int model) {
-    return part[model];
+  /** The component of a model, -1 for one never ranked. */
+  int component(int model) {
+    return component[model];
   }
 
-  int parts() {
-    return parts;
+  int components() {
+    return components;
   }
 
-  /** The levels of a part, the highest first; one level when all can be compared. */
+  /** The levels of a component, the highest first; one level when all can be compared. */
   List<List<Integer>> levels(int ofPart) {
-    return levels.stream().filter(level -> part[level.get(0)] == ofPart).toList();
+    return levels.stream().filter(level -> component[level.get(0)] == ofPart).toList();
   }
 
   /** Strongly connected models, found in one pass without recursion (Tarjan 1972). */

@@ -19,10 +19,10 @@ import org.ejml.interfaces.linsol.LinearSolverDense;
  * <p>Fitted by Newton steps on the log likelihood, which is concave in the log worths and log tie
  * parameters.
  *
- * <p>Where some models of a part never came behind others of it, their distance has no finite
- * estimate. Such a part is called separated and is fitted with a ghost: a model of worth 1 that
- * each model of the part beats and loses to so many times. Its estimates then depend on the ghost
- * and the answer must say so.
+ * <p>Where some models of a component never came behind others of it, their distance has no finite
+ * estimate. Such a component is called separated and is fitted with a ghost: a model of worth 1
+ * that each model of the component beats and loses to so many times. Its estimates then depend on
+ * the ghost and the answer must say so.
  */
 public final class PlackettLuce {
   /** Number of the ghost; never the number of a model. */
@@ -35,7 +35,7 @@ public final class PlackettLuce {
   private static final double DONE = 1e-20;
   private static final double STILL = 1e-13;
 
-  /** A log worth so far from its part's mean, or so uncertain, stands for an infinite one. */
+  /** A log worth so far from its component's mean, or so uncertain, stands for an infinite one. */
   private static final double FAR = 15;
 
   private static final double VAGUE = 1000;
@@ -67,9 +67,9 @@ public final class PlackettLuce {
    *
    * @param models how many models there are, numbered from 0; those never ranked get no worth
    * @param fields the tests; fields of one say nothing
-   * @param ghost weight of the ghost in separated parts, 0 to refuse them
-   * @throws IllegalArgumentException when a field names a model out of range, a part is separated
-   *     and the ghost is 0, or ties alone leave a parameter without a finite estimate
+   * @param ghost weight of the ghost in separated components, 0 to refuse them
+   * @throws IllegalArgumentException when a field names a model out of range, a component is
+   *     separated and the ghost is 0, or ties alone leave a parameter without a finite estimate
    */
   public static PlackettLuceFit fit(int models, List<RankedField> fields, double ghost) {
     if (!(ghost >= 0 && Double.isFinite(ghost))) {
@@ -86,16 +86,16 @@ public final class PlackettLuce {
   }
 
   private PlackettLuceFit fit() {
-    boolean[] separated = new boolean[dominance.parts()];
-    for (int part = 0; part < separated.length; part++) {
-      separated[part] = dominance.levels(part).size() > 1;
-      refuseWithoutGhost(part, separated[part]);
+    boolean[] separated = new boolean[dominance.components()];
+    for (int component = 0; component < separated.length; component++) {
+      separated[component] = dominance.levels(component).size() > 1;
+      refuseWithoutGhost(component, separated[component]);
     }
     PlackettLuceFit fit = newton(separated);
-    for (int part = 0; part < separated.length; part++) {
-      if (!separated[part] && infinite(fit, part)) {
-        separated[part] = true;
-        refuseWithoutGhost(part, true);
+    for (int component = 0; component < separated.length; component++) {
+      if (!separated[component] && infinite(fit, component)) {
+        separated[component] = true;
+        refuseWithoutGhost(component, true);
       }
     }
     if (!Arrays.equals(separated, fit.separated())) {
@@ -111,16 +111,17 @@ public final class PlackettLuce {
     return fit;
   }
 
-  private void refuseWithoutGhost(int part, boolean separated) {
+  private void refuseWithoutGhost(int component, boolean separated) {
     if (separated && ghost == 0) {
       throw new IllegalArgumentException(
-          "separated: never were the later placed before the earlier of " + dominance.levels(part));
+          "separated: never were the later placed before the earlier of "
+              + dominance.levels(component));
     }
   }
 
-  private boolean infinite(PlackettLuceFit fit, int part) {
+  private boolean infinite(PlackettLuceFit fit, int component) {
     return IntStream.range(0, models)
-        .filter(i -> dominance.part(i) == part)
+        .filter(i -> dominance.component(i) == component)
         .anyMatch(i -> !(Math.abs(fit.effect(i)) < FAR && fit.se(i) < VAGUE));
   }
 
@@ -192,8 +193,8 @@ public final class PlackettLuce {
       likelihood.add(choice, at);
     }
     for (int model = 0; model < models; model++) {
-      int part = dominance.part(model);
-      if (part >= 0 && separated[part]) {
+      int component = dominance.component(model);
+      if (component >= 0 && separated[component]) {
         likelihood.add(new TieLikelihood.Choice(new int[] {model, GHOST}, 1, ghost), at);
         likelihood.add(new TieLikelihood.Choice(new int[] {GHOST, model}, 1, ghost), at);
       }
@@ -210,27 +211,27 @@ public final class PlackettLuce {
   }
 
   /**
-   * The information with a sum of 0 asked of each part that is not tied to the ghost, and 1 for
-   * models never ranked: invertible, and right for every contrast within a part.
+   * The information with a sum of 0 asked of each component that is not tied to the ghost, and 1
+   * for models never ranked: invertible, and right for every contrast within a component.
    */
   private DMatrixRMaj identified(DMatrixRMaj information, boolean[] separated) {
     DMatrixRMaj whole = information.copy();
     List<List<Integer>> members = new ArrayList<>();
-    for (int part = 0; part < separated.length; part++) {
+    for (int component = 0; component < separated.length; component++) {
       members.add(new ArrayList<>());
     }
     double scale = 0;
     for (int model = 0; model < models; model++) {
       scale = Math.max(scale, information.get(model, model));
-      if (dominance.part(model) < 0) {
+      if (dominance.component(model) < 0) {
         whole.set(model, model, 1);
       } else {
-        members.get(dominance.part(model)).add(model);
+        members.get(dominance.component(model)).add(model);
       }
     }
-    for (int part = 0; part < separated.length; part++) {
-      if (!separated[part]) {
-        List<Integer> of = members.get(part);
+    for (int component = 0; component < separated.length; component++) {
+      if (!separated[component]) {
+        List<Integer> of = members.get(component);
         for (int i : of) {
           for (int j : of) {
             whole.add(i, j, scale / of.size());

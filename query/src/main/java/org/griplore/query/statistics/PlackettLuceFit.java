@@ -6,7 +6,9 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.ejml.data.DMatrixRMaj;
 
-/** Worths fitted by {@link PlackettLuce}. Effects are log worths, their mean 0 within a part. */
+/**
+ * Worths fitted by {@link PlackettLuce}. Effects are log worths, their mean 0 within a component.
+ */
 public final class PlackettLuceFit {
   private final int models;
   private final int[] orders;
@@ -53,13 +55,13 @@ public final class PlackettLuceFit {
     this.logTies = Arrays.copyOfRange(parameters, models, parameters.length);
     this.effects = Arrays.copyOf(parameters, models);
     this.ses = new double[models];
-    for (int part = 0; part < separated.length; part++) {
-      centre(part);
+    for (int component = 0; component < separated.length; component++) {
+      centre(component);
     }
   }
 
-  private void centre(int part) {
-    int[] of = members(part);
+  private void centre(int component) {
+    int[] of = members(component);
     double mean = 0;
     double all = 0;
     double[] row = new double[of.length];
@@ -76,35 +78,35 @@ public final class PlackettLuceFit {
     }
   }
 
-  private int[] members(int part) {
-    return IntStream.range(0, models).filter(i -> dominance.part(i) == part).toArray();
+  private int[] members(int component) {
+    return IntStream.range(0, models).filter(i -> dominance.component(i) == component).toArray();
   }
 
-  /** The part a model belongs to, from 0; -1 for a model never ranked against another. */
-  public int part(int model) {
-    return dominance.part(model);
+  /** The component a model belongs to, from 0; -1 for a model never ranked against another. */
+  public int component(int model) {
+    return dominance.component(model);
   }
 
-  /** Number of parts between which nothing compares. */
-  public int parts() {
+  /** Number of components between which nothing compares. */
+  public int components() {
     return separated.length;
   }
 
-  /** Whether a part had to be fitted with the ghost. */
-  public boolean separated(int part) {
-    return separated[part];
+  /** Whether a component had to be fitted with the ghost. */
+  public boolean separated(int component) {
+    return separated[component];
   }
 
   /**
-   * The levels of a part, strongest first: never was a model of a later level placed before one of
-   * an earlier. One level in a part that is separated only through its ties.
+   * The levels of a component, strongest first: never was a model of a later level placed before
+   * one of an earlier. One level in a component that is separated only through its ties.
    */
-  public List<List<Integer>> levels(int part) {
-    return dominance.levels(part);
+  public List<List<Integer>> levels(int component) {
+    return dominance.levels(component);
   }
 
   /**
-   * Log worth against the mean of the part.
+   * Log worth against the mean of the component.
    *
    * @throws IllegalArgumentException for a model never ranked
    */
@@ -119,11 +121,11 @@ public final class PlackettLuceFit {
     return ses[model];
   }
 
-  /** Share of the worths of the part. */
+  /** Share of the worths of the component. */
   public double worth(int model) {
     requireRanked(model);
     double sum = 0;
-    for (int other : members(dominance.part(model))) {
+    for (int other : members(dominance.component(model))) {
       sum += Math.exp(effects[other] - effects[model]);
     }
     return 1 / sum;
@@ -131,7 +133,7 @@ public final class PlackettLuceFit {
 
   /** Two models compared; empty when nothing compares them. */
   public Optional<Contrast> contrast(int first, int second) {
-    if (part(first) < 0 || part(first) != part(second)) {
+    if (component(first) < 0 || component(first) != component(second)) {
       return Optional.empty();
     }
     double variance =
@@ -180,7 +182,7 @@ public final class PlackettLuceFit {
   }
 
   private void requireRanked(int model) {
-    if (dominance.part(model) < 0) {
+    if (dominance.component(model) < 0) {
       throw new IllegalArgumentException("model " + model + " was never ranked");
     }
   }

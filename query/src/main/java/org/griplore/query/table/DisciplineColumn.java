@@ -7,14 +7,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import org.griplore.query.estimate.ComparisonScale;
 import org.griplore.query.estimate.Difference;
 import org.griplore.query.estimate.DisciplineArms;
-import org.griplore.query.estimate.ComparisonScale;
 import org.griplore.query.estimate.Network;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Likeness;
-import org.griplore.query.network.EstimatedComparison;
 import org.griplore.query.network.Estimate;
+import org.griplore.query.network.EstimatedComparison;
 import org.griplore.query.ranking.Places;
 import org.griplore.query.statistics.Interval;
 import org.griplore.store.vocabulary.Direction;
@@ -163,7 +163,9 @@ final class DisciplineColumn {
     List<ComparedFigure> figures = new ArrayList<>();
     for (int i = 0; i < models.size(); i++) {
       figures.add(
-          footing.basis(i) == FigureBasis.NONE ? ComparedFigure.none(discipline) : figure(i, places[i]));
+          footing.basis(i) == FigureBasis.NONE
+              ? ComparedFigure.none(discipline)
+              : figure(i, places[i]));
     }
     return figures;
   }
@@ -245,12 +247,15 @@ final class DisciplineColumn {
     return estimate.se().isPresent() ? (Double) estimate.se().getAsDouble() : null;
   }
 
-  /** The interval in a new test: two arms of interplay, and error where they are one lump, more. */
+  /**
+   * The interval in a new test: two arms of heterogeneity, and error where they are one lump, more.
+   */
   private Optional<Interval> prediction(int row, Optional<Estimate> difference) {
     if (toMean
         || difference.isEmpty()
         || difference.get().se().isEmpty()
-        || !(all.compare(models.get(row), models.get(reference)) instanceof EstimatedComparison compared)
+        || !(all.compare(models.get(row), models.get(reference))
+            instanceof EstimatedComparison compared)
         || compared.predictionSd().isEmpty()) {
       return Optional.empty();
     }

@@ -51,7 +51,7 @@ final class Footing {
       position[i] = known ? effect(all, this.models[i]) : Double.NaN;
     }
     if (like != null) {
-      for (int part = 0; part < like.parts(); part++) {
+      for (int part = 0; part < like.components(); part++) {
         place(rowsOf(connected, part));
       }
     }
@@ -61,7 +61,7 @@ final class Footing {
   private List<Integer> rowsOf(List<Integer> among, int part) {
     List<Integer> rows = new ArrayList<>();
     for (int i = 0; i < models.length; i++) {
-      if (among.contains(models[i]) && like.part(models[i]).equals(OptionalInt.of(part))) {
+      if (among.contains(models[i]) && like.component(models[i]).equals(OptionalInt.of(part))) {
         rows.add(i);
       }
     }
@@ -102,13 +102,13 @@ final class Footing {
    * The tyres of the anchor's part, or else of the part that has most of them, the first of equals.
    */
   private static List<Integer> part(Network network, List<Integer> models, Integer anchor) {
-    OptionalInt wanted = anchor == null ? OptionalInt.empty() : network.part(anchor);
+    OptionalInt wanted = anchor == null ? OptionalInt.empty() : network.component(anchor);
     List<Integer> best = List.of();
-    for (int part = 0; part < network.parts(); part++) {
+    for (int part = 0; part < network.components(); part++) {
       int its = part;
       List<Integer> held = new ArrayList<>();
       for (int model : models) {
-        if (network.part(model).equals(OptionalInt.of(its))) {
+        if (network.component(model).equals(OptionalInt.of(its))) {
           held.add(model);
         }
       }
@@ -196,6 +196,7 @@ final class Footing {
 
   private java.util.stream.IntStream rows(boolean measuredOnly) {
     return java.util.stream.IntStream.range(0, basis.length)
-        .filter(i -> measuredOnly ? basis[i] == FigureBasis.MEASURED : basis[i] != FigureBasis.NONE);
+        .filter(
+            i -> measuredOnly ? basis[i] == FigureBasis.MEASURED : basis[i] != FigureBasis.NONE);
   }
 }

@@ -38,7 +38,7 @@ final class TableAnswer {
       Map<Integer, String> field,
       Map<String, DisciplineColumn> columns,
       Map<String, Double> weights,
-      QueryContext desk) {
+      QueryContext context) {
     this.evidence = evidence;
     this.likeness = likeness;
     this.field = field;
@@ -58,7 +58,7 @@ final class TableAnswer {
     cited.forEach(citations::citeEntry);
     this.notes = new TableNotes(evidence, likeness.isOpen() ? Set.of() : likeTests);
     List<String> names = field.keySet().stream().map(i -> evidence.models().get(i).name()).toList();
-    notes.read(desk, names, columns.keySet());
+    notes.read(context, names, columns.keySet());
   }
 
   List<TableRow> rows() {
@@ -151,7 +151,9 @@ final class TableAnswer {
       long without =
           figures.values().stream()
               .flatMap(List::stream)
-              .filter(figure -> !figure.basis().equals(FigureBasis.NONE.key()) && figure.delta() == null)
+              .filter(
+                  figure ->
+                      !figure.basis().equals(FigureBasis.NONE.key()) && figure.delta() == null)
               .count();
       if (without > 0) {
         caveats.add(

@@ -76,7 +76,7 @@ final class TableNotes {
    * Adds the newest note on each tyre as a whole and in each discipline, from the like tests where
    * there are any, else from all.
    */
-  void read(QueryContext desk, List<String> models, Set<String> disciplines) {
+  void read(QueryContext context, List<String> models, Set<String> disciplines) {
     NoteFilter filter =
         new NoteFilter(
             Set.copyOf(models),
@@ -88,7 +88,7 @@ final class TableNotes {
             Set.of(),
             null,
             null);
-    NoteHits hits = desk.notes().search(new NoteQuery("", filter, 1000, 0));
+    NoteHits hits = context.notes().search(new NoteQuery("", filter, 1000, 0));
     int shown = 0;
     for (NoteHit hit : hits.hits()) {
       boolean about = hit.discipline() == null || disciplines.contains(hit.discipline());

@@ -7,10 +7,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Footnote;
 import org.griplore.query.answer.Format;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.browse.TestFigure;
 import org.griplore.query.estimate.Network;
 import org.griplore.query.evidence.Evidence;
@@ -72,20 +72,21 @@ public final class TableQuestion implements Question {
   }
 
   @Override
-  public Answer<TableRow> answer(QueryContext desk, Choices choices) {
-    Evidence evidence = desk.evidence();
+  public Answer<TableRow> answer(QueryContext context, Choices choices) {
+    Evidence evidence = context.evidence();
     Filter filter = new Filter(choices.without("size"), evidence);
     Likeness likeness = Likeness.of(choices);
-    Reference reference = Reference.of(choices, desk.names());
-    List<String> comparable = comparable(desk.catalogue());
+    Reference reference = Reference.of(choices, context.names());
+    List<String> comparable = comparable(context.catalogue());
     Map<String, Double> weights = Weights.of(choices, "weights", comparable);
-    Map<Integer, String> field = TableField.of(choices, evidence, desk.names(), filter, reference);
+    Map<Integer, String> field =
+        TableField.of(choices, evidence, context.names(), filter, reference);
     List<Integer> models = List.copyOf(field.keySet());
     Exclusions excluded = new Exclusions();
     Map<String, DisciplineColumn> columns = new LinkedHashMap<>();
-    for (String discipline : disciplines(choices, desk.catalogue(), weights.keySet())) {
+    for (String discipline : disciplines(choices, context.catalogue(), weights.keySet())) {
       Optional<Network> network =
-          desk.networks().of(evidence, discipline, filter, VarianceMethod.REML);
+          context.networks().of(evidence, discipline, filter, VarianceMethod.REML);
       DisciplineColumn column =
           network.isEmpty()
               ? null
@@ -97,11 +98,11 @@ public final class TableQuestion implements Question {
         excluded.add("disciplines in which no test tells of these tyres");
       }
     }
-    TableAnswer told = new TableAnswer(evidence, likeness, field, columns, weights, desk);
+    TableAnswer told = new TableAnswer(evidence, likeness, field, columns, weights, context);
     return new Answer<>(
         new Inquiry(
             kind(),
-            "How do these tyres compare" + likeness.asked() + filter.words() + "?",
+            "How do these tyres compare" + likeness.words() + filter.words() + "?",
             choices.given()),
         told.summary(),
         columns(evidence, columns, !weights.isEmpty(), told.footnotes()),

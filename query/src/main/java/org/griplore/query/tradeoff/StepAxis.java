@@ -14,11 +14,14 @@ import org.griplore.query.network.EstimatedComparison;
  * @param shared mean error covariance of two different steps: those that share a model have errors
  *     in common, and so have those that share tests
  */
-record StepAxis(double[] step, List<EstimatedComparison> compared, double[] variance, double shared) {
+record StepAxis(
+    double[] step, List<EstimatedComparison> compared, double[] variance, double shared) {
 
   static StepAxis of(Network network, List<ModelStep> steps) {
     List<EstimatedComparison> compared =
-        steps.stream().map(s -> (EstimatedComparison) network.compare(s.newer(), s.older())).toList();
+        steps.stream()
+            .map(s -> (EstimatedComparison) network.compare(s.newer(), s.older()))
+            .toList();
     double[] step = compared.stream().mapToDouble(EstimatedComparison::difference).toArray();
     if (compared.stream().anyMatch(c -> c.se().isEmpty())) {
       return new StepAxis(step, compared, null, 0);

@@ -64,28 +64,28 @@ public final class TradeoffQuestion implements Question {
   }
 
   @Override
-  public Answer<TradeoffRow> answer(QueryContext desk, Choices choices) {
+  public Answer<TradeoffRow> answer(QueryContext context, Choices choices) {
     List<String> given = choices.all("discipline");
     if (given.size() != 2 || given.get(0).equals(given.get(1))) {
       throw Choices.refusal("discipline", String.join(", ", given), "two disciplines");
     }
     for (String key : given) {
-      CommonOptions.comparable("discipline", key, desk.catalogue());
+      CommonOptions.comparable("discipline", key, context.catalogue());
     }
-    Evidence evidence = desk.evidence();
+    Evidence evidence = context.evidence();
     Filter filter = new Filter(choices, evidence);
     VarianceMethod method = CompareOptions.variance(choices);
-    Inquiry asked =
+    Inquiry inquiry =
         new Inquiry(
             kind(),
             "Is a gain in %s paid for in %s%s?"
                 .formatted(given.get(0), given.get(1), filter.words()),
             choices.given());
-    Optional<Network> x = desk.networks().of(evidence, given.get(0), filter, method);
-    Optional<Network> y = desk.networks().of(evidence, given.get(1), filter, method);
+    Optional<Network> x = context.networks().of(evidence, given.get(0), filter, method);
+    Optional<Network> y = context.networks().of(evidence, given.get(1), filter, method);
     if (x.isEmpty() || y.isEmpty()) {
       return none(
-          asked,
+          inquiry,
           "No test has two models with comparable values in "
               + given.get(x.isEmpty() ? 0 : 1)
               + ".",
@@ -103,17 +103,17 @@ public final class TradeoffQuestion implements Question {
     }
     if (models.length < 2) {
       return none(
-          asked,
+          inquiry,
           "No two models are connected by tests in both %s and %s."
               .formatted(given.get(0), given.get(1)),
           excluded);
     }
-    return told(asked, evidence, given, x.get(), y.get(), models, excluded);
+    return told(inquiry, evidence, given, x.get(), y.get(), models, excluded);
   }
 
-  private static Answer<TradeoffRow> none(Inquiry asked, String sentence, Exclusions excluded) {
+  private static Answer<TradeoffRow> none(Inquiry inquiry, String sentence, Exclusions excluded) {
     return new Answer<>(
-        asked,
+        inquiry,
         sentence,
         TradeoffColumns.of("x", "", "y", ""),
         List.of(),
@@ -123,7 +123,7 @@ public final class TradeoffQuestion implements Question {
   }
 
   private static Answer<TradeoffRow> told(
-      Inquiry asked,
+      Inquiry inquiry,
       Evidence evidence,
       List<String> disciplines,
       Network x,
@@ -183,7 +183,7 @@ public final class TradeoffQuestion implements Question {
         .sorted()
         .forEach(citations::citeEntry);
     return new Answer<>(
-        asked,
+        inquiry,
         TradeoffWords.summary(disciplines.get(0), disciplines.get(1), relation, rows, told),
         TradeoffColumns.of(
             disciplines.get(0),

@@ -1,8 +1,8 @@
 package org.griplore.query.tradeoff;
 
 import java.util.Optional;
-import org.griplore.query.estimate.Difference;
 import org.griplore.query.estimate.ComparisonScale;
+import org.griplore.query.estimate.Difference;
 import org.griplore.query.estimate.ModelStep;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Names;
@@ -31,7 +31,12 @@ public record TradeoffStep(
     Boolean improvedBoth) {
   /** A step as both networks compare its models. */
   static TradeoffStep of(
-      Evidence evidence, ModelStep step, ComparisonScale x, EstimatedComparison dx, ComparisonScale y, EstimatedComparison dy) {
+      Evidence evidence,
+      ModelStep step,
+      ComparisonScale x,
+      EstimatedComparison dx,
+      ComparisonScale y,
+      EstimatedComparison dy) {
     Optional<Interval> inX = dx.interval(Difference.LEVEL);
     Optional<Interval> inY = dy.interval(Difference.LEVEL);
     Double xLow = x.shownLow(inX);

@@ -5,13 +5,13 @@ import org.griplore.query.network.Arms;
 
 /**
  * A seeded archive of one discipline with a known truth: log ratios of models that improve slowly,
- * per-arm interplay, and run-level errors whose variances differ by arm and are stated.
+ * per-arm heterogeneity, and run-level errors whose variances differ by arm and are stated.
  *
  * @param arms the results
  * @param truth true effect of each model
- * @param interplay true interplay variance per arm
+ * @param tauSquared true heterogeneity variance per arm
  */
-public record GeneratedNetwork(Arms arms, double[] truth, double interplay) {
+public record GeneratedNetwork(Arms arms, double[] truth, double tauSquared) {
 
   /** Whether tests pick their models from those on sale then, or from all that ever were. */
   public enum Time {
@@ -28,7 +28,7 @@ public record GeneratedNetwork(Arms arms, double[] truth, double interplay) {
    */
   public static GeneratedNetwork of(int models, int tests, int field, Time time, long seed) {
     SplittableRandom random = new SplittableRandom(seed);
-    double interplaySd = 0.02;
+    double heterogeneitySd = 0.02;
     double[] truth = new double[models];
     for (int m = 0; m < models; m++) {
       truth[m] = 0.1 * m / models + 0.04 * random.nextGaussian();
@@ -58,11 +58,14 @@ public record GeneratedNetwork(Arms arms, double[] truth, double interplay) {
         test[at] = t;
         model[at] = m;
         variance[at] = sd * sd;
-        y[at] = level + truth[m] + interplaySd * random.nextGaussian() + sd * random.nextGaussian();
+        y[at] =
+            level + truth[m] + heterogeneitySd * random.nextGaussian() + sd * random.nextGaussian();
         at++;
       }
     }
     return new GeneratedNetwork(
-        new Arms(tests, models, test, model, y, variance), truth, interplaySd * interplaySd);
+        new Arms(tests, models, test, model, y, variance),
+        truth,
+        heterogeneitySd * heterogeneitySd);
   }
 }

@@ -78,15 +78,15 @@ public final class NetworkBench {
             rounds,
             () -> {
               last[0] = NetworkFitter.fit(g.arms(), reml());
-              return last[0].interplay().orElseThrow();
+              return last[0].tauSquared().orElseThrow();
             }),
         peer);
     NetworkFit fit = last[0];
     System.out.printf(
         Locale.ROOT,
-        "  interplay sd %.5f (truth %.5f), %d factors, %d MB in use%n",
-        Math.sqrt(fit.interplay().orElseThrow()),
-        Math.sqrt(g.interplay()),
+        "  heterogeneity sd %.5f (truth %.5f), %d factors, %d MB in use%n",
+        Math.sqrt(fit.tauSquared().orElseThrow()),
+        Math.sqrt(g.tauSquared()),
         fit.evaluations(),
         usedMegabytes());
     report(

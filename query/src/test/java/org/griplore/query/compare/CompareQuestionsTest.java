@@ -61,17 +61,17 @@ class CompareQuestionsTest {
           archive.ask(
               "contrast", Map.of("model", List.of("A", "B"), "discipline", List.of("wet-braking")));
       ContrastQuestion.ContrastRow row = (ContrastQuestion.ContrastRow) answer.rows().get(0);
-      assertThat(row.meetings()).hasSize(row.difference().directTests());
-      HeadToHead met = row.meetings().get(0);
+      assertThat(row.headToHeads()).hasSize(row.difference().directTests());
+      HeadToHead met = row.headToHeads().get(0);
       assertThat(met.test()).isEqualTo("t1");
       assertThat(List.of(met.first(), met.second())).containsExactly(30.0, 33.0);
       // 33/30 in deceleration, by arithmetic
       assertThat(met.difference()).isCloseTo(10.0, within(1e-9));
-      assertThat(archive.desk().archive().originOf(met.firstResult())).isPresent();
+      assertThat(archive.context().archive().originOf(met.firstResult())).isPresent();
       Answer<?> never =
           archive.ask(
               "contrast", Map.of("model", List.of("A", "C"), "discipline", List.of("wet-braking")));
-      assertThat(((ContrastQuestion.ContrastRow) never.rows().get(0)).meetings()).isEmpty();
+      assertThat(((ContrastQuestion.ContrastRow) never.rows().get(0)).headToHeads()).isEmpty();
     }
   }
 
@@ -84,9 +84,9 @@ class CompareQuestionsTest {
       assertThat(none.hasEvidence()).isFalse();
       assertThat(none.summary()).isEqualTo("Nothing connects A and Y.");
       Answer<?> standings = archive.ask("standings", Map.of("discipline", List.of("wet-braking")));
-      assertThat(standings.summary()).contains("2 parts that nothing connects");
+      assertThat(standings.summary()).contains("2 groups that no test connects");
       assertThat(standings.rows())
-          .extracting(row -> ((StandingsQuestion.StandingRow) row).part())
+          .extracting(row -> ((StandingsQuestion.StandingRow) row).component())
           .containsOnly(1, 2);
     }
   }

@@ -20,7 +20,8 @@ class DirectoryTest {
               model("Velmora Solvanne"),
               model("Kirazumi Hayari S-100"),
               model("Ostrané Givralle"),
-              new DirectoryEntry(DirectoryEntry.Kind.LINE, "Velmora Aurelis", List.of(), "", "line", "line", ""),
+              new DirectoryEntry(
+                  DirectoryEntry.Kind.LINE, "Velmora Aurelis", List.of(), "", "line", "line", ""),
               new DirectoryEntry(
                   DirectoryEntry.Kind.TEST,
                   "Summer tyres 2021",
@@ -31,7 +32,8 @@ class DirectoryTest {
                   "own-2021-2")));
 
   private static DirectoryEntry model(String name, String... aliases) {
-    return new DirectoryEntry(DirectoryEntry.Kind.MODEL, name, List.of(aliases), "", "model", "model", name);
+    return new DirectoryEntry(
+        DirectoryEntry.Kind.MODEL, name, List.of(aliases), "", "model", "model", name);
   }
 
   private static List<String> found(String text) {

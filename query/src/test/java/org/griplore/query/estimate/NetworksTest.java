@@ -33,7 +33,7 @@ class NetworksTest {
               .with("N", "wet-braking", 33.0, Unit.METRE, null)
               .with("P", "dry-braking", 40.0, Unit.METRE, null)
               .with("Q", "dry-braking", 41.0, Unit.METRE, null));
-      Networks networks = archive.desk().networks();
+      Networks networks = archive.context().networks();
       archive.ask("standings", Map.of("discipline", List.of("wet-braking")));
       archive.ask("standings", Map.of("discipline", List.of("dry-braking")));
       archive.ask("contrast", Map.of("model", List.of("N", "M")));
@@ -86,7 +86,8 @@ class NetworksTest {
             networks.of(evidence, discipline, filter, VarianceMethod.REML).orElseThrow();
         for (ModelStep step : ModelStep.all(evidence.models())) {
           var compared = network.compare(step.newer(), step.older());
-          if (compared instanceof EstimatedComparison difference && difference.interval(0.95).isPresent()) {
+          if (compared instanceof EstimatedComparison difference
+              && difference.interval(0.95).isPresent()) {
             Interval interval = difference.interval(0.95).get();
             TrueStep truth =
                 scenario.step(

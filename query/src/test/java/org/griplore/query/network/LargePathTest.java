@@ -16,13 +16,13 @@ import org.junit.jupiter.params.provider.ValueSource;
 class LargePathTest {
 
   /** A network whose order, envelope and blocks are all in play. */
-  private record Setting(TestRows rows, Components parts, Laplacian laplacian, int df) {
+  private record Setting(TestRows rows, Components components, Laplacian laplacian, int df) {
     static Setting of(Arms arms) {
       TestRows rows = new TestRows(arms);
-      Components parts = new Components(rows, arms.models());
-      Laplacian laplacian = new Laplacian(rows, ModelOrder.of(rows, parts, arms.models()));
-      int df = rows.arms - rows.tests - laplacian.size() + parts.count();
-      return new Setting(rows, parts, laplacian, df);
+      Components components = new Components(rows, arms.models());
+      Laplacian laplacian = new Laplacian(rows, ModelOrder.of(rows, components, arms.models()));
+      int df = rows.arms - rows.tests - laplacian.size() + components.count();
+      return new Setting(rows, components, laplacian, df);
     }
 
     double[] weights() {
@@ -36,7 +36,7 @@ class LargePathTest {
     Setting s = Setting.of(GeneratedNetwork.of(500, 600, 6, time, 3).arms());
     EnvelopeCholesky factor = s.laplacian.factor(s.weights());
     SymmetricInverse whole = factor.inverse(true);
-    SymmetricInverse part = factor.inverse(false);
+    SymmetricInverse component = factor.inverse(false);
     int n = s.laplacian.size();
     double[] out = new double[n];
     double[] column = new double[n];
@@ -47,8 +47,8 @@ class LargePathTest {
       }
       for (int i = 0; i < n; i++) {
         column[i] = s.laplacian.order.grounded[i] ? 0 : whole.get(i, k);
-        if (part.holds(i, k)) {
-          assertThat(part.get(i, k)).isCloseTo(whole.get(i, k), within(1e-12));
+        if (component.holds(i, k)) {
+          assertThat(component.get(i, k)).isCloseTo(whole.get(i, k), within(1e-12));
         }
       }
       s.laplacian.apply(s.weights(), sums, column, out);
@@ -65,15 +65,15 @@ class LargePathTest {
     Setting s = Setting.of(GeneratedNetwork.of(500, 600, 6, Time.LOCAL, 3).arms());
     EnvelopeCholesky factor = s.laplacian.factor(s.weights());
     ModelOrder order = s.laplacian.order;
-    EffectCovariance whole = new EffectCovariance(order, s.parts, factor, null, 1);
-    EffectCovariance part = new EffectCovariance(order, s.parts, factor, null, 1, 0);
+    EffectCovariance whole = new EffectCovariance(order, s.components, factor, null, 1);
+    EffectCovariance component = new EffectCovariance(order, s.components, factor, null, 1, 0);
     Random random = new Random(9);
-    int first = s.parts.ofModel[order.modelAt[0]];
+    int first = s.components.ofModel[order.modelAt[0]];
     for (int k = 0; k < 50; k++) {
-      int p = random.nextInt(s.parts.size[first]);
-      int q = random.nextInt(s.parts.size[first]);
+      int p = random.nextInt(s.components.size[first]);
+      int q = random.nextInt(s.components.size[first]);
       double wanted = whole.ofDifference(p, q);
-      assertThat(part.ofDifference(p, q)).isCloseTo(wanted, within(1e-9 * wanted + 1e-15));
+      assertThat(component.ofDifference(p, q)).isCloseTo(wanted, within(1e-9 * wanted + 1e-15));
     }
   }
 
@@ -83,29 +83,31 @@ class LargePathTest {
     Setting s = Setting.of(GeneratedNetwork.of(60, 80, 5, Time.NONE, seed).arms());
     double[] v = s.rows.variance;
     HeterogeneityEstimator.Estimate exact =
-        new HeterogeneityEstimator(s.laplacian, s.parts, v, s.df).estimate(VarianceMethod.REML);
+        new HeterogeneityEstimator(s.laplacian, s.components, v, s.df)
+            .estimate(VarianceMethod.REML);
     HeterogeneityEstimator.Estimate stochastic =
-        new HeterogeneityEstimator(s.laplacian, s.parts, v, s.df, 0).estimate(VarianceMethod.REML);
-    assertThat(exact.interplay()).isPositive();
-    assertThat(stochastic.interplay())
-        .isCloseTo(exact.interplay(), within(1e-9 * exact.interplay()));
+        new HeterogeneityEstimator(s.laplacian, s.components, v, s.df, 0)
+            .estimate(VarianceMethod.REML);
+    assertThat(exact.tauSquared()).isPositive();
+    assertThat(stochastic.tauSquared())
+        .isCloseTo(exact.tauSquared(), within(1e-9 * exact.tauSquared()));
     assertThat(stochastic.q()).isCloseTo(exact.q(), within(1e-8 * exact.q()));
   }
 
   @Test
-  void aStochasticStartFindsThatThereIsNoInterplay() {
+  void aStochasticStartFindsThatThereIsNoHeterogeneity() {
     GeneratedNetwork g = GeneratedNetwork.of(40, 60, 5, Time.NONE, 1);
     ArmList quiet = new ArmList();
     for (int i = 0; i < g.arms().size(); i++) {
-      // errors stated ten times too large in variance leave nothing for an interplay
+      // errors stated ten times too large in variance leave nothing for a heterogeneity
       quiet.add(
           g.arms().test(i), g.arms().model(i), g.arms().y(i), 10 * g.arms().variance(i) + 0.01);
     }
     Setting s = Setting.of(quiet.build(60, 40));
     assertThat(
-            new HeterogeneityEstimator(s.laplacian, s.parts, s.rows.variance, s.df, 0)
+            new HeterogeneityEstimator(s.laplacian, s.components, s.rows.variance, s.df, 0)
                 .estimate(VarianceMethod.REML)
-                .interplay())
+                .tauSquared())
         .isZero();
   }
 

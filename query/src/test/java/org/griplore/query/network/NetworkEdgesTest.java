@@ -22,7 +22,7 @@ class NetworkEdgesTest {
   void noAnswerIsNotANumber(String name, Arms arms, VarianceMethod method) {
     NetworkFit fit = NetworkFitter.fit(arms, FitOptions.of(method));
     NetworkEstimates estimates = NetworkEstimates.of(arms, OptionalDouble.empty());
-    NumberCheck.interplay(fit);
+    NumberCheck.heterogeneity(fit);
     for (int a = 0; a < arms.models(); a++) {
       fit.effect(a).ifPresent(NumberCheck::estimate);
       NumberCheck.number(estimates.effect(a));
@@ -63,7 +63,7 @@ class NetworkEdgesTest {
                 "two tests that disagree",
                 list(2, 2, 0, 0, 1, 0.1, 0, 1, 2, 0.1, 1, 0, 9, 0.1, 1, 1, 6, 0.1)),
             named(
-                "two parts and a lone model",
+                "two components and a lone model",
                 list(
                     4, 6, 0, 0, 1, 0.1, 0, 1, 2, 0.1, 1, 2, 9, 0.1, 1, 3, 6, 0.1, 2, 2, 9, 0.1, 2,
                     3, 7, 0.1, 3, 4, 1, 0.1)),
@@ -92,10 +92,10 @@ class NetworkEdgesTest {
   void partsAreNeverCompared() {
     Arms arms = list(4, 6, 0, 0, 1, 0.1, 0, 2, 2, 0.1, 1, 1, 9, 0.1, 1, 3, 6, 0.1, 3, 4, 1, 0.1);
     NetworkFit fit = NetworkFitter.fit(arms, FitOptions.of(VarianceMethod.REML));
-    assertThat(fit.parts()).isEqualTo(2);
-    assertThat(fit.part(0)).hasValue(0);
-    assertThat(fit.part(1)).hasValue(1);
-    assertThat(fit.part(4)).isEmpty();
+    assertThat(fit.components()).isEqualTo(2);
+    assertThat(fit.component(0)).hasValue(0);
+    assertThat(fit.component(1)).hasValue(1);
+    assertThat(fit.component(4)).isEmpty();
     assertThat(fit.singleArmTests()).isEqualTo(1);
     assertThat(fit.compare(0, 1)).isEqualTo(new NotCompared(0, Reason.SEPARATE_PARTS));
     assertThat(fit.compare(0, 4)).isEqualTo(new NotCompared(4, Reason.ONLY_ALONE));
@@ -114,7 +114,7 @@ class NetworkEdgesTest {
     assertThat(compared.se()).isEmpty();
     assertThat(compared.interval(0.95)).isEmpty();
     assertThat(fit.residualVariance()).isEmpty();
-    assertThat(fit.interplay()).isEmpty();
+    assertThat(fit.tauSquared()).isEmpty();
     assertThat(fit.standings()).allSatisfy(s -> assertThat(s.score()).isEmpty());
   }
 

@@ -49,7 +49,7 @@ class NetworkPropertyTest {
     order.forEach(i -> shuffled.add(arms.test(i), arms.model(i), arms.y(i), arms.variance(i)));
     NetworkFit one = NetworkFitter.fit(arms, FitOptions.of(VarianceMethod.REML));
     NetworkFit two = NetworkFitter.fit(shuffled.build(20, 15), FitOptions.of(VarianceMethod.REML));
-    assertThat(two.interplay()).isEqualTo(one.interplay());
+    assertThat(two.tauSquared()).isEqualTo(one.tauSquared());
     assertThat(two.standings()).isEqualTo(one.standings());
   }
 
@@ -58,11 +58,11 @@ class NetworkPropertyTest {
   void scoresOfAPartAverageOneHalf(long seed) {
     Arms arms = GeneratedNetwork.of(30, 25, 4, Time.LOCAL, seed).arms();
     NetworkFit fit = NetworkFitter.fit(arms, FitOptions.of(VarianceMethod.DL));
-    for (int part = 0; part < fit.parts(); part++) {
-      int wanted = part;
+    for (int component = 0; component < fit.components(); component++) {
+      int wanted = component;
       assertThat(
               fit.standings().stream()
-                  .filter(s -> s.part() == wanted)
+                  .filter(s -> s.component() == wanted)
                   .mapToDouble(s -> s.score().orElseThrow())
                   .average()
                   .orElseThrow())
@@ -77,7 +77,7 @@ class NetworkPropertyTest {
     int models = 12;
     Arms arms = GeneratedNetwork.of(models, 14, 3, Time.LOCAL, seed).arms();
     NetworkFit fit = NetworkFitter.fit(arms, FitOptions.of(VarianceMethod.REML));
-    double t = fit.interplay().orElseThrow();
+    double t = fit.tauSquared().orElseThrow();
     int columns = arms.tests() + models;
     DMatrixRMaj x = new DMatrixRMaj(arms.size(), columns);
     DMatrixRMaj wx = new DMatrixRMaj(arms.size(), columns);

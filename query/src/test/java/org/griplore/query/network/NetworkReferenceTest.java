@@ -33,7 +33,7 @@ class NetworkReferenceTest {
     c.check(h.iSquared(), "I2", "", "", 1e-8);
     if (method != VarianceMethod.NONE) {
       // a network package states the variance of a contrast, twice that of an arm
-      c.check(2 * fit.interplay().orElseThrow(), "tau2." + method, "", "", relative);
+      c.check(2 * fit.tauSquared().orElseThrow(), "tau2." + method, "", "", relative);
     }
     int checked = 0;
     for (int a = 0; a < DRUGS.length; a++) {
@@ -104,14 +104,14 @@ class NetworkReferenceTest {
         direct++;
         if (c.has("indirect.TE." + key, DRUGS[a], DRUGS[b])) {
           check(c, e.indirect().orElseThrow(), "indirect.TE." + key, "indirect.seTE." + key, a, b);
-          Estimate d = e.disagreement().orElseThrow();
+          Estimate d = e.inconsistency().orElseThrow();
           c.check(d.value(), "split.diff." + key, DRUGS[a], DRUGS[b], 1e-7);
           c.check(d.z().orElseThrow(), "split.z." + key, DRUGS[a], DRUGS[b], 1e-7);
           c.check(d.p().orElseThrow(), "split.p." + key, DRUGS[a], DRUGS[b], 1e-6);
           indirect++;
         } else {
           assertThat(e.indirect()).isEmpty();
-          assertThat(e.disagreement()).isEmpty();
+          assertThat(e.inconsistency()).isEmpty();
         }
       }
     }
@@ -157,8 +157,8 @@ class NetworkReferenceTest {
     NetworkFit dl = NetworkFitter.fit(archive.arms(true), FitOptions.of(VarianceMethod.DL));
     NetworkFit reml = NetworkFitter.fit(archive.arms(true), FitOptions.of(VarianceMethod.REML));
     NetworkFit ols = NetworkFitter.fit(archive.arms(false), FitOptions.of(VarianceMethod.REML));
-    c.check(2 * dl.interplay().orElseThrow(), "tau2.DL", "", "", 1e-8);
-    c.check(reml.interplay().orElseThrow(), "tau2arm.REML", "", "", 1e-6);
+    c.check(2 * dl.tauSquared().orElseThrow(), "tau2.DL", "", "", 1e-8);
+    c.check(reml.tauSquared().orElseThrow(), "tau2arm.REML", "", "", 1e-6);
     c.check(wls.heterogeneity().orElseThrow().q(), "Q", "", "", 1e-8);
     c.check(wls.heterogeneity().orElseThrow().iSquared(), "I2", "", "", 1e-8);
     DesignSplit split = wls.designSplit().orElseThrow();
@@ -271,7 +271,7 @@ class NetworkReferenceTest {
         Estimate indirect = e.indirect().orElseThrow();
         c.check(indirect.value(), "split.indirect.diff." + key, a, b, 1e-6);
         c.check(indirect.se().orElseThrow(), "split.indirect.se." + key, a, b, 1e-6);
-        c.check(e.disagreement().orElseThrow().p().orElseThrow(), "split.p." + key, a, b, 1e-6);
+        c.check(e.inconsistency().orElseThrow().p().orElseThrow(), "split.p." + key, a, b, 1e-6);
       } else {
         assertThat(e.direct()).isEmpty();
         assertThat(e.directShare()).hasValue(0);

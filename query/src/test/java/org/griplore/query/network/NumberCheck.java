@@ -33,12 +33,12 @@ final class NumberCheck {
     comparison(e.network());
     e.direct().ifPresent(NumberCheck::estimate);
     e.indirect().ifPresent(NumberCheck::estimate);
-    e.disagreement().ifPresent(NumberCheck::estimate);
+    e.inconsistency().ifPresent(NumberCheck::estimate);
     number(e.directShare());
   }
 
-  static void interplay(NetworkFit fit) {
-    number(fit.interplay());
+  static void heterogeneity(NetworkFit fit) {
+    number(fit.tauSquared());
     number(fit.residualVariance());
     fit.heterogeneity().ifPresent(NumberCheck::heterogeneity);
     fit.designSplit()

@@ -71,7 +71,7 @@ class TwoModelsTest {
       Interval ci = estimate.interval(0.95).orElseThrow();
       double actual =
           switch (row.get("quantity")) {
-            case "tau2" -> 2 * fit.interplay().orElseThrow();
+            case "tau2" -> 2 * fit.tauSquared().orElseThrow();
             case "I2pct" -> 100 * fit.heterogeneity().orElseThrow().iSquared();
             case "Q" -> fit.heterogeneity().orElseThrow().q();
             case "mu" -> estimate.value();
@@ -111,7 +111,7 @@ class TwoModelsTest {
     }
     if (method != VarianceMethod.NONE) {
       // the variance of a contrast is twice that of an arm
-      c.check(2 * fit.interplay().orElseThrow(), "tau2", key, "", relative);
+      c.check(2 * fit.tauSquared().orElseThrow(), "tau2", key, "", relative);
       double half = Tails.normal(0.95) * compared.predictionSd().orElseThrow();
       c.check(compared.difference() - half, "pi.lb.normal", key, "", relative);
       c.check(compared.difference() + half, "pi.ub.normal", key, "", relative);
@@ -125,7 +125,8 @@ class TwoModelsTest {
     c.check(next.high(), "pi.ub." + quantile, key, "", relative);
   }
 
-  private static EstimatedComparison compared(double[][] data, VarianceMethod method, PredictionRule rule) {
+  private static EstimatedComparison compared(
+      double[][] data, VarianceMethod method, PredictionRule rule) {
     return (EstimatedComparison) fit(data, method, rule).compare(0, 1);
   }
 

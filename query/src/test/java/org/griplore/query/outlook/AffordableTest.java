@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 class AffordableTest {
   private static final int MODELS = 400;
   private static final DescentForest DESCENT = descent();
-  private static final List<TestBlock> ROUNDS = rounds();
+  private static final List<TestBlock> ROUNDS = blocks();
 
   /** Every second model follows the one forty before it. */
   private static DescentForest descent() {
@@ -25,27 +25,27 @@ class AffordableTest {
   }
 
   /** Fifteen hundred tests of eight, any model at any time but the last ten, which never come. */
-  private static List<TestBlock> rounds() {
+  private static List<TestBlock> blocks() {
     Random random = new Random(5);
     double[] level = random.doubles(MODELS, -1, 1).toArray();
     double[] unknown = new double[8];
     Arrays.fill(unknown, Double.NaN);
-    List<TestBlock> rounds = new ArrayList<>();
+    List<TestBlock> blocks = new ArrayList<>();
     for (int t = 0; t < 1500; t++) {
       int[] models = random.ints(0, MODELS - 10).distinct().limit(8).toArray();
       double[] y =
           Arrays.stream(models).mapToDouble(m -> level[m] + random.nextGaussian()).toArray();
       LocalDate day = LocalDate.of(2000, 1, 1).plusDays(t);
-      rounds.add(new TestBlock(t, day, day, models, new int[8], y, new int[8], unknown));
+      blocks.add(new TestBlock(t, day, day, models, new int[8], y, new int[8], unknown));
     }
-    return rounds;
+    return blocks;
   }
 
-  private static double steps(List<TestBlock> rounds) {
-    int[] held = new Needed(DESCENT, rounds, new int[0]).held();
+  private static double steps(List<TestBlock> blocks) {
+    int[] held = new Needed(DESCENT, blocks, new int[0]).held();
     double sum = 0;
     for (int r = 0; r < held.length; r++) {
-      sum += Math.pow(held[r] + DescentForest.GROUPS + 1, 2) * rounds.get(r).models().length;
+      sum += Math.pow(held[r] + DescentForest.GROUPS + 1, 2) * blocks.get(r).models().length;
     }
     return sum;
   }

@@ -11,7 +11,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 class LevelPosteriorTest {
-  private static TestBlock round(int[] models, double... y) {
+  private static TestBlock block(int[] models, double... y) {
     int k = models.length;
     double[] unknown = new double[k];
     Arrays.fill(unknown, Double.NaN);
@@ -31,11 +31,12 @@ class LevelPosteriorTest {
    */
   @Test
   void thePublishedSiresAreShrunkAsPrinted() {
-    LevelPosterior belief = new LevelPosterior(unrelated(4), new VarianceComponents(1, 0.1, 0, 0, 0, 1));
-    belief.take(round(new int[] {0, 3}, 110, 100));
-    belief.take(round(new int[] {1, 3, 3}, 110, 100, 100));
-    belief.take(round(new int[] {2, 2, 3, 3}, 110, 110, 100, 100));
-    double[] told = belief.levels(new int[] {0, 1, 2, 3}).lessMean().mean();
+    LevelPosterior posterior =
+        new LevelPosterior(unrelated(4), new VarianceComponents(1, 0.1, 0, 0, 0, 1));
+    posterior.take(block(new int[] {0, 3}, 110, 100));
+    posterior.take(block(new int[] {1, 3, 3}, 110, 100, 100));
+    posterior.take(block(new int[] {2, 2, 3, 3}, 110, 110, 100, 100));
+    double[] told = posterior.levels(new int[] {0, 1, 2, 3}).lessMean().mean();
     double[] printed = {0.40, 0.52, 0.76, -1.67};
     for (int sire = 0; sire < printed.length; sire++) {
       assertThat(told[sire]).isCloseTo(printed[sire], within(0.005));
@@ -46,11 +47,12 @@ class LevelPosteriorTest {
   private static final DescentForest LINES =
       new DescentForest(new int[] {-1, 0, 1, 2, -1, 4, 5, 6, -1, 8, 9, 10}, new int[12]);
 
-  private static final VarianceComponents SPREADS = new VarianceComponents(0.3, 1, 0.4, 0.2, 0.5, 1);
+  private static final VarianceComponents SPREADS =
+      new VarianceComponents(0.3, 1, 0.4, 0.2, 0.5, 1);
 
   private static List<TestBlock> drawn(long seed) {
     Random random = new Random(seed);
-    List<TestBlock> rounds = new ArrayList<>();
+    List<TestBlock> blocks = new ArrayList<>();
     for (int r = 0; r < 12; r++) {
       List<Integer> all = new ArrayList<>();
       for (int model = 0; model < 12; model++) {
@@ -58,9 +60,9 @@ class LevelPosteriorTest {
       }
       Collections.shuffle(all, random);
       int[] models = all.subList(0, 2 + random.nextInt(4)).stream().mapToInt(m -> m).toArray();
-      rounds.add(round(models, random.doubles(models.length, -2, 2).toArray()));
+      blocks.add(block(models, random.doubles(models.length, -2, 2).toArray()));
     }
-    return rounds;
+    return blocks;
   }
 
   private static void same(Levels one, Levels other) {
@@ -75,25 +77,25 @@ class LevelPosteriorTest {
   @Test
   void theOrderOfTestsChangesNothing() {
     int[] field = {0, 3, 7, 8};
-    List<TestBlock> rounds = drawn(1);
+    List<TestBlock> blocks = drawn(1);
     LevelPosterior one = new LevelPosterior(LINES, SPREADS);
-    double likelihood = rounds.stream().mapToDouble(one::take).sum();
-    Collections.reverse(rounds);
+    double likelihood = blocks.stream().mapToDouble(one::take).sum();
+    Collections.reverse(blocks);
     LevelPosterior other = new LevelPosterior(LINES, SPREADS);
-    assertThat(rounds.stream().mapToDouble(other::take).sum()).isCloseTo(likelihood, within(1e-9));
+    assertThat(blocks.stream().mapToDouble(other::take).sum()).isCloseTo(likelihood, within(1e-9));
     same(one.levels(field).lessMean(), other.levels(field).lessMean());
   }
 
   @Test
   void forgettingWhatNoLaterTestNeedsChangesNothing() {
     int[] field = {3, 7};
-    List<TestBlock> rounds = drawn(2);
+    List<TestBlock> blocks = drawn(2);
     LevelPosterior whole = new LevelPosterior(LINES, SPREADS);
     LevelPosterior lean = new LevelPosterior(LINES, SPREADS);
-    Needed needed = new Needed(LINES, rounds, field);
+    Needed needed = new Needed(LINES, blocks, field);
     int forgotten = 0;
-    for (int r = 0; r < rounds.size(); r++) {
-      assertThat(lean.take(rounds.get(r))).isCloseTo(whole.take(rounds.get(r)), within(1e-9));
+    for (int r = 0; r < blocks.size(); r++) {
+      assertThat(lean.take(blocks.get(r))).isCloseTo(whole.take(blocks.get(r)), within(1e-9));
       for (int model : needed.endingAt(r)) {
         lean.forget(model);
         forgotten++;
@@ -106,23 +108,25 @@ class LevelPosteriorTest {
 
   @Test
   void aModelNeverTestedIsExpectedAtItsPredecessorPlusTheUsualStepWithMoreDoubt() {
-    LevelPosterior belief = new LevelPosterior(LINES, SPREADS);
+    LevelPosterior posterior = new LevelPosterior(LINES, SPREADS);
     // two lines step by +1; the third has only begun
-    belief.take(round(new int[] {0, 1, 4, 5, 8}, 0, 1, 0, 1, 0));
-    belief.take(round(new int[] {0, 1, 4, 5, 8}, 0, 1, 0, 1, 0));
-    Levels levels = belief.levels(new int[] {8, 9});
+    posterior.take(block(new int[] {0, 1, 4, 5, 8}, 0, 1, 0, 1, 0));
+    posterior.take(block(new int[] {0, 1, 4, 5, 8}, 0, 1, 0, 1, 0));
+    Levels levels = posterior.levels(new int[] {8, 9});
     double step = levels.mean()[1] - levels.mean()[0];
-    assertThat(step).isCloseTo(belief.usualStep(), within(1e-12)).isBetween(0.2, 0.9);
-    Levels against = belief.levels(new int[] {0, 8, 9}).lessMean();
+    assertThat(step).isCloseTo(posterior.usualStep(), within(1e-12)).isBetween(0.2, 0.9);
+    Levels against = posterior.levels(new int[] {0, 8, 9}).lessMean();
     assertThat(against.sd(2)).isGreaterThan(against.sd(1));
   }
 
   @Test
   void aLineageInACircleIsCut() {
     DescentForest circle =
-        DescentForest.of(List.of(model(1, "A", 3), model(2, "B", 1), model(3, "C", 2), model(4, "D", 4)));
+        DescentForest.of(
+            List.of(model(1, "A", 3), model(2, "B", 1), model(3, "C", 2), model(4, "D", 4)));
     assertThat(Arrays.stream(circle.parent()).filter(p -> p < 0).count()).isEqualTo(2);
-    assertThat(new LevelPosterior(circle, SPREADS).levels(new int[] {0, 1, 2, 3}).mean()).hasSize(4);
+    assertThat(new LevelPosterior(circle, SPREADS).levels(new int[] {0, 1, 2, 3}).mean())
+        .hasSize(4);
   }
 
   private static org.griplore.store.archive.ModelRecord model(int id, String name, int follows) {

@@ -25,7 +25,7 @@ class OutlookTruthTest {
           "wet-braking", "dry-braking", "rolling-resistance", "exterior-noise", "comfort", "price");
   private static final int ARCHIVES = 10;
 
-  private static List<TestBlock> rounds(Evidence evidence, String discipline) {
+  private static List<TestBlock> blocks(Evidence evidence, String discipline) {
     Filter filter = new Filter(Choices.of("backtest", "", Filter.OPTIONS, Map.of()), evidence);
     return TestBlocks.of(evidence, DisciplineArms.of(evidence, discipline, filter.withoutMakers()));
   }
@@ -50,7 +50,9 @@ class OutlookTruthTest {
         Evidence evidence = SimulatedEvidence.of(plain ? drawn.plain() : drawn, seed);
         IntervalTally tally =
             PastPredictions.of(
-                DescentForest.of(evidence.models()), rounds(evidence, discipline), new Exclusions());
+                DescentForest.of(evidence.models()),
+                blocks(evidence, discipline),
+                new Exclusions());
         for (int level = 0; level < covered.length; level++) {
           covered[level] += tally.covered(level);
         }
@@ -79,10 +81,11 @@ class OutlookTruthTest {
       for (long seed = 1; seed <= ARCHIVES; seed++) {
         Scenario scenario = Scenario.drawn(200 + seed).plain();
         Evidence evidence = SimulatedEvidence.of(scenario, seed);
-        List<TestBlock> rounds = rounds(evidence, discipline);
+        List<TestBlock> blocks = blocks(evidence, discipline);
         DescentForest descent = DescentForest.of(evidence.models());
-        LevelPosterior belief = new LevelPosterior(descent, VarianceComponentsFit.of(descent, rounds, null));
-        rounds.forEach(belief::take);
+        LevelPosterior posterior =
+            new LevelPosterior(descent, VarianceComponentsFit.of(descent, blocks, null));
+        blocks.forEach(posterior::take);
         int[] models = IntStream.range(0, evidence.models().size()).toArray();
         double[] truth =
             Arrays.stream(models)
@@ -92,7 +95,7 @@ class OutlookTruthTest {
                             scenario.model(evidence.models().get(m).name()), discipline))
                 .toArray();
         double mean = Arrays.stream(truth).average().orElseThrow();
-        Levels levels = belief.levels(models).lessMean();
+        Levels levels = posterior.levels(models).lessMean();
         for (int m : models) {
           covered += Math.abs(truth[m] - mean - levels.mean()[m]) <= factor * levels.sd(m) ? 1 : 0;
           all++;
@@ -102,21 +105,22 @@ class OutlookTruthTest {
     assertThat((double) covered / all).as("%d of %d", covered, all).isBetween(0.76, 0.84);
   }
 
-  /** The spreads found are those of the truth, on average over archives. */
+  /** The components found are those of the truth, on average over archives. */
   @Test
   void spreadsAreThoseOfTheTruth() {
     double[] found = new double[3];
     for (long seed = 1; seed <= 2 * ARCHIVES; seed++) {
       Scenario scenario = Scenario.drawn(300 + seed).plain();
       Evidence evidence = SimulatedEvidence.of(scenario, seed);
-      VarianceComponents spreads =
-          VarianceComponentsFit.of(DescentForest.of(evidence.models()), rounds(evidence, "wet-braking"), null);
-      found[0] += Math.log(spreads.interplay()) / 2 / (2 * ARCHIVES);
-      found[1] += Math.log(spreads.line()) / 2 / (2 * ARCHIVES);
-      found[2] += Math.log(spreads.step()) / 2 / (2 * ARCHIVES);
+      VarianceComponents components =
+          VarianceComponentsFit.of(
+              DescentForest.of(evidence.models()), blocks(evidence, "wet-braking"), null);
+      found[0] += Math.log(components.tauSquared()) / 2 / (2 * ARCHIVES);
+      found[1] += Math.log(components.line()) / 2 / (2 * ARCHIVES);
+      found[2] += Math.log(components.step()) / 2 / (2 * ARCHIVES);
     }
     var truth = Scenario.stated().discipline("wet-braking");
-    assertThat(Math.exp(found[0]) / truth.interplaySd()).isBetween(0.9, 1.1);
+    assertThat(Math.exp(found[0]) / truth.heterogeneitySd()).isBetween(0.9, 1.1);
     assertThat(Math.exp(found[1]) / truth.lineSd()).isBetween(0.8, 1.25);
     assertThat(Math.exp(found[2]) / truth.stepSd()).isBetween(0.8, 1.25);
   }

@@ -39,11 +39,13 @@ class SeekQuestionTest {
                 DirectoryEntry.Kind.MODEL, "Orlo Tar 1", "model", "Orlo Tar 1"));
     assertThat(sought("spring"))
         .extracting(SeekRow::kind, SeekRow::question, SeekRow::value)
-        .contains(org.assertj.core.groups.Tuple.tuple(DirectoryEntry.Kind.TEST, "test", "spring-2021"));
+        .contains(
+            org.assertj.core.groups.Tuple.tuple(DirectoryEntry.Kind.TEST, "test", "spring-2021"));
     assertThat(sought("wet-brak"))
         .extracting(SeekRow::kind, SeekRow::question, SeekRow::value)
         .contains(
-            org.assertj.core.groups.Tuple.tuple(DirectoryEntry.Kind.DISCIPLINE, "standings", "wet-braking"));
+            org.assertj.core.groups.Tuple.tuple(
+                DirectoryEntry.Kind.DISCIPLINE, "standings", "wet-braking"));
     assertThat(sought("standings")).extracting(SeekRow::question).contains("standings");
   }
 

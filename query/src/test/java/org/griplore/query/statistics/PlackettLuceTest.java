@@ -42,7 +42,7 @@ class PlackettLuceTest {
       fields.add(pair(i, j, TIED, Double.parseDouble(row.get("t_ij"))));
     }
     PlackettLuceFit fit = PlackettLuce.fit(6, fields, 0);
-    assertThat(fit.parts()).isEqualTo(1);
+    assertThat(fit.components()).isEqualTo(1);
     assertThat(fit.separated(0)).isFalse();
     for (ReferenceCase.Expected e : pudding.expected()) {
       int brand = e.key1().isEmpty() ? 0 : Integer.parseInt(e.key1().substring(5)) - 1;
@@ -205,9 +205,9 @@ class PlackettLuceTest {
     List<RankedField> fields =
         List.of(order(0, 1), order(1, 0), order(2, 3, 4), order(4, 3, 2), order(6));
     PlackettLuceFit fit = PlackettLuce.fit(7, fields, 0);
-    assertThat(fit.parts()).isEqualTo(2);
-    assertThat(fit.part(5)).isEqualTo(-1);
-    assertThat(fit.part(6)).isEqualTo(-1);
+    assertThat(fit.components()).isEqualTo(2);
+    assertThat(fit.component(5)).isEqualTo(-1);
+    assertThat(fit.component(6)).isEqualTo(-1);
     assertThat(fit.contrast(0, 1).orElseThrow().difference()).isCloseTo(0, within(1e-12));
     assertThat(fit.contrast(0, 2)).isEmpty();
     assertThat(fit.contrast(5, 6)).isEmpty();
@@ -260,10 +260,10 @@ class PlackettLuceTest {
   @Test
   void singleModelsAndNoFields() {
     PlackettLuceFit none = PlackettLuce.fit(3, List.of(), 0);
-    assertThat(none.parts()).isZero();
+    assertThat(none.components()).isZero();
     assertThat(none.logLikelihood()).isZero();
     PlackettLuceFit single = PlackettLuce.fit(1, List.of(order(0)), 0);
-    assertThat(single.part(0)).isEqualTo(-1);
+    assertThat(single.component(0)).isEqualTo(-1);
     assertThatIllegalArgumentException()
         .isThrownBy(() -> PlackettLuce.fit(1, List.of(order(0, 1)), 0));
     assertThatIllegalArgumentException().isThrownBy(() -> order(0, 0));

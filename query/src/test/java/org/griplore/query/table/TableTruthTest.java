@@ -62,7 +62,8 @@ class TableTruthTest {
         }
         Footing footing = new Footing(all, like, models, null);
         for (int row = 1; row < models.size(); row++) {
-          if (footing.basis(row) == FigureBasis.NONE || footing.basis(row - 1) == FigureBasis.NONE) {
+          if (footing.basis(row) == FigureBasis.NONE
+              || footing.basis(row - 1) == FigureBasis.NONE) {
             continue;
           }
           double[] weights = new double[models.size()];

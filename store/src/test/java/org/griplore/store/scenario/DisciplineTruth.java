@@ -17,7 +17,7 @@ import org.griplore.store.vocabulary.Unit;
  * @param lineSd standard deviation of line levels
  * @param stepMean mean gain from one generation to the next
  * @param stepSd standard deviation of that gain between steps
- * @param interplaySd interplay of a model with a test (its car, size and day)
+ * @param heterogeneitySd heterogeneity of a model with a test (its car, size and day)
  * @param repeatability standard deviation of a single run
  * @param testSd standard deviation of the level of a test
  * @param runs runs behind a result; 0 where a result has no runs (a price)
@@ -36,7 +36,7 @@ public record DisciplineTruth(
     double lineSd,
     double stepMean,
     double stepSd,
-    double interplaySd,
+    double heterogeneitySd,
     double repeatability,
     double testSd,
     int runs,
@@ -86,7 +86,7 @@ public record DisciplineTruth(
         lineSd,
         stepMean,
         stepSd,
-        interplaySd,
+        heterogeneitySd,
         repeatability,
         testSd,
         runs,

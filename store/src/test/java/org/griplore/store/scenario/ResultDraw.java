@@ -14,7 +14,9 @@ import java.util.Random;
 import org.griplore.store.vocabulary.Direction;
 import org.griplore.store.vocabulary.Scale;
 
-/** Runs one test: level, interplay and run errors on top of the true effects, then the places. */
+/**
+ * Runs one test: level, heterogeneity and run errors on top of the true effects, then the places.
+ */
 final class ResultDraw {
   /** How often a tyre has no result in a discipline that the others have. */
   private static final double DROP_OUT = 0.02;
@@ -92,9 +94,9 @@ final class ResultDraw {
 
   private SimulatedResult run(DisciplineTruth d, double level, ScenarioModel model) {
     double effect = scenario.effect(model, d.key(), surfaceC);
-    effect += d.interplaySd() * random.nextGaussian();
+    effect += d.heterogeneitySd() * random.nextGaussian();
     if (maker.isPresent() && maker.get().equals(model.maker())) {
-      effect += scenario.makerBias() * d.interplaySd();
+      effect += scenario.makerBias() * d.heterogeneitySd();
     }
     int runs = d.runs();
     double sum = 0;

@@ -117,8 +117,8 @@ public final class Scenario {
   }
 
   /**
-   * By how many interplay standard deviations a maker's own test favours the maker's models: 0.5,
-   * or 0 in a {@link #plain} scenario.
+   * By how many heterogeneity standard deviations a maker's own test favours the maker's models:
+   * 0.5, or 0 in a {@link #plain} scenario.
    */
   public double makerBias() {
     return makerBias;
@@ -167,7 +167,7 @@ public final class Scenario {
 
   /**
    * A fresh archive of 60 test reports from 2015 to 2024 drawn from this truth, in order of date.
-   * The seed fixes fields, sizes, disciplines, test levels, interplay and run errors.
+   * The seed fixes fields, sizes, disciplines, test levels, heterogeneity and run errors.
    */
   public List<SimulatedReport> simulate(long seed) {
     return new ArchiveSimulator(this, seed).reports();

@@ -108,7 +108,9 @@ class ScenarioTest {
       }
     }
     double variance =
-        2 * (d.interplaySd() * d.interplaySd() + d.repeatability() * d.repeatability() / d.runs());
+        2
+            * (d.heterogeneitySd() * d.heterogeneitySd()
+                + d.repeatability() * d.repeatability() / d.runs());
     assertThat(sum / n).isCloseTo(0, within(5 * Math.sqrt(variance / n)));
     // First and last are chosen by result, which widens the errors a little.
     assertThat(squares / n / variance).isBetween(0.9, 1.3);

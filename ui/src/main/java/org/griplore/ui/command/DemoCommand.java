@@ -54,7 +54,7 @@ final class DemoCommand implements Action {
     Path sources = DemoSources.copyTo(folder.resolve("sources"));
     try (Archive archive = Archive.openOrCreate(folder.resolve("archive"));
         ProgressLine progress = new ProgressLine(terminal);
-        QueryContext desk = new QueryContext(archive, CommonWords.catalogue(archive))) {
+        QueryContext queryContext = new QueryContext(archive, CommonWords.catalogue(archive))) {
       List<AddedSource> added =
           new Intake(archive, CommonWords.catalogue(archive), clock)
               .add(
@@ -69,13 +69,13 @@ final class DemoCommand implements Action {
         }
       }
       Question holdings = Questions.of("holdings").orElseThrow();
-      terminal.out().println(Questions.ask(holdings, desk, Map.of()).summary());
+      terminal.out().println(Questions.ask(holdings, queryContext, Map.of()).summary());
       terminal.out().println("The archive, all of it invented, is in " + archive.folder() + ".");
-      DemoTour.show(desk, terminal);
+      DemoTour.show(queryContext, terminal);
       terminal.out().println();
       terminal.out().flush();
       return serve
-          ? ServeCommand.serve(new Explorer(desk, clock), port, terminal)
+          ? ServeCommand.serve(new Explorer(queryContext, clock), port, terminal)
           : ExitCode.ANSWERED;
     }
   }

@@ -71,10 +71,10 @@ final class DemoTour {
   }
 
   /** Asks all of it, each answer under its command line. */
-  static void show(QueryContext desk, Terminal terminal) {
+  static void show(QueryContext queryContext, Terminal terminal) {
     for (Stop stop : STOPS) {
       Question question = Questions.of(stop.kind()).orElseThrow();
-      Answer<?> answer = Questions.ask(question, desk, stop.options());
+      Answer<?> answer = Questions.ask(question, queryContext, stop.options());
       terminal.out().println();
       terminal.out().println(stop.title());
       terminal.out().println("$ " + commandLine(question, stop));

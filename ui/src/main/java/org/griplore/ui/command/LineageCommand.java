@@ -97,9 +97,9 @@ final class LineageCommand implements Action {
         return DecisionWords.tell(
             new DescentDecisions(archive, clock).decide(model, wanted, because), archive, terminal);
       }
-      try (QueryContext desk = new QueryContext(archive, CommonWords.catalogue(archive))) {
+      try (QueryContext queryContext = new QueryContext(archive, CommonWords.catalogue(archive))) {
         Answer<?> answer =
-            Questions.ask(new LineageQuestion(), desk, Map.of("model", List.of(model)));
+            Questions.ask(new LineageQuestion(), queryContext, Map.of("model", List.of(model)));
         AnswerFile.of(words, CommonWords.format(words), terminal).write(answer);
         return ExitCode.ANSWERED;
       }

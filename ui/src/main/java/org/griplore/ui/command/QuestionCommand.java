@@ -92,8 +92,8 @@ final class QuestionCommand implements Action {
     CompletableFuture<DisciplineCatalogue> catalogue =
         CompletableFuture.supplyAsync(() -> CommonWords.catalogue(folder));
     try (Archive archive = Archive.open(folder);
-        QueryContext desk = new QueryContext(archive, joined(catalogue))) {
-      Answer<?> answer = Questions.ask(question, desk, given(words));
+        QueryContext queryContext = new QueryContext(archive, joined(catalogue))) {
+      Answer<?> answer = Questions.ask(question, queryContext, given(words));
       file.write(answer);
       return answer.hasEvidence() ? ExitCode.ANSWERED : ExitCode.NO_EVIDENCE;
     }

@@ -59,9 +59,11 @@ final class ServeCommand implements Action {
   public int run(ParseResult words, Terminal terminal) {
     int port = port(words);
     try (Archive archive = Archive.open(CommonWords.archive(words));
-        QueryContext desk = new QueryContext(archive, CommonWords.catalogue(archive))) {
+        QueryContext queryContext = new QueryContext(archive, CommonWords.catalogue(archive))) {
       Explorer explorer =
-          words.hasMatchedOption("--read-only") ? new Explorer(desk) : new Explorer(desk, clock);
+          words.hasMatchedOption("--read-only")
+              ? new Explorer(queryContext)
+              : new Explorer(queryContext, clock);
       return serve(explorer, port, terminal);
     }
   }

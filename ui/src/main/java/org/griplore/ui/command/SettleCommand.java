@@ -121,8 +121,8 @@ final class SettleCommand implements Action {
   }
 
   private static int list(Archive archive, ParseResult words, Terminal terminal) {
-    try (QueryContext desk = new QueryContext(archive, CommonWords.catalogue(archive))) {
-      Answer<?> answer = Questions.ask(new SettleQuestion(), desk, Map.of());
+    try (QueryContext queryContext = new QueryContext(archive, CommonWords.catalogue(archive))) {
+      Answer<?> answer = Questions.ask(new SettleQuestion(), queryContext, Map.of());
       AnswerFile.of(words, CommonWords.format(words), terminal).write(answer);
       return ExitCode.ANSWERED;
     }

@@ -19,7 +19,7 @@ final class HtmlAnswer {
     out.println("<section>");
     out.println("<p>" + escaped(answer.summary()) + "</p>");
     if (answer.hasEvidence()) {
-      table(answer.asked().sentence(), answer.columns(), answer.rows(), out);
+      table(answer.inquiry().sentence(), answer.columns(), answer.rows(), out);
       for (InnerRows inner : InnerRows.of(answer)) {
         inside(inner, out);
       }

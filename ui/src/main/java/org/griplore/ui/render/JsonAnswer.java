@@ -30,7 +30,7 @@ public final class JsonAnswer {
     try (JsonGenerator json = FACTORY.createGenerator(out)) {
       json.setPrettyPrinter(new DefaultPrettyPrinter());
       json.writeStartObject();
-      json.writeObjectField("question", answer.asked());
+      json.writeObjectField("question", answer.inquiry());
       json.writeStringField("answer", answer.summary());
       json.writeFieldName("rows");
       rows(json, answer.columns(), answer.rows());

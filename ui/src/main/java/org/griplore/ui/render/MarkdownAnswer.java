@@ -10,7 +10,7 @@ final class MarkdownAnswer {
   private MarkdownAnswer() {}
 
   static <R> void write(Answer<R> answer, PrintWriter out) {
-    out.println("**" + escaped(answer.asked().sentence()) + "**");
+    out.println("**" + escaped(answer.inquiry().sentence()) + "**");
     out.println();
     out.println(escaped(answer.summary()));
     List<Column<R>> columns = answer.columns().stream().filter(column -> !column.detail()).toList();

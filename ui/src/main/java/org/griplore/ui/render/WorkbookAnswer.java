@@ -49,7 +49,7 @@ final class WorkbookAnswer {
   }
 
   private <R> void rows(Answer<R> answer) {
-    SheetRows<R> sheet = new SheetRows<>(sheet(answer.asked().kind()), answer.columns(), 0);
+    SheetRows<R> sheet = new SheetRows<>(sheet(answer.inquiry().kind()), answer.columns(), 0);
     answer.rows().forEach(row -> sheet.add(List.of(), row));
     sheet.finish();
     for (Column<R> column : answer.columns()) {
@@ -78,7 +78,7 @@ final class WorkbookAnswer {
   private void about(Answer<?> answer) {
     Worksheet sheet = sheet("About");
     int row = 0;
-    row = texts(sheet, row, "Question", List.of(answer.asked().sentence()));
+    row = texts(sheet, row, "Question", List.of(answer.inquiry().sentence()));
     row = texts(sheet, row, "Answer", List.of(answer.summary()));
     row = texts(sheet, row, "Read with care", answer.caveats());
     row = heading(sheet, row, List.of("Note", "text", "test"), answer.footnotes().isEmpty());

@@ -6,9 +6,9 @@ import org.griplore.ingest.names.Candidate;
 import org.griplore.ingest.names.OpenName;
 import org.griplore.ingest.names.OpenNames;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
 import org.griplore.query.question.QueryContext;
@@ -37,8 +37,8 @@ public final class SettleQuestion implements Question {
   }
 
   @Override
-  public Answer<OpenName> answer(QueryContext desk, Choices choices) {
-    List<OpenName> names = OpenNames.of(desk.archive());
+  public Answer<OpenName> answer(QueryContext queryContext, Choices choices) {
+    List<OpenName> names = OpenNames.of(queryContext.archive());
     long like = names.stream().filter(name -> !name.candidates().isEmpty()).count();
     return new Answer<>(
         new Inquiry(kind(), "Which names are undecided?", choices.given()),

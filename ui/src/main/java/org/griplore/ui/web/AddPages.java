@@ -24,19 +24,19 @@ import org.griplore.store.vocabulary.Refusal;
  * added it is a draft in memory.
  */
 final class AddPages {
-  private final QueryContext desk;
+  private final QueryContext queryContext;
   private final Pages pages;
   private final WriteGate writing;
   private final Clock clock;
   private final Intake intake;
   private final Drafts drafts;
 
-  AddPages(QueryContext desk, Pages pages, WriteGate writing, Clock clock) {
-    this.desk = desk;
+  AddPages(QueryContext queryContext, Pages pages, WriteGate writing, Clock clock) {
+    this.queryContext = queryContext;
     this.pages = pages;
     this.writing = writing;
     this.clock = clock;
-    this.intake = new Intake(desk.archive(), desk.catalogue(), clock);
+    this.intake = new Intake(queryContext.archive(), queryContext.catalogue(), clock);
     this.drafts = new Drafts(clock);
   }
 
@@ -128,7 +128,7 @@ final class AddPages {
         "draft.jte",
         Map.of(
             "view",
-            DraftView.of(draft, writing.token(), preview, refusal, said, desk.catalogue()),
+            DraftView.of(draft, writing.token(), preview, refusal, said, queryContext.catalogue()),
             "disciplines",
             pages.offers().disciplines()));
   }
@@ -167,7 +167,7 @@ final class AddPages {
     Map<String, String> typed = new HashMap<>();
     context.formParamMap().forEach((name, values) -> typed.put(name, values.get(0)));
     return DraftFields.read(
-        typed, shown != null && DraftView.isTable(shown) ? shown : null, desk.catalogue());
+        typed, shown != null && DraftView.isTable(shown) ? shown : null, queryContext.catalogue());
   }
 
   /**
@@ -196,7 +196,7 @@ final class AddPages {
   String added(Context context) {
     String number = context.queryParam("reading");
     AddedView view =
-        AddedView.of(desk, number == null ? "" : number, context.queryParam("same") != null)
+        AddedView.of(queryContext, number == null ? "" : number, context.queryParam("same") != null)
             .orElseThrow(
                 () -> new Refusal("There is no reading of this number in the archive any more."));
     return pages.render("added.jte", Map.of("view", view));

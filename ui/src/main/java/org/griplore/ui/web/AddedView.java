@@ -24,16 +24,16 @@ public record AddedView(
   /** Where to look. */
   public record Link(String label, String address) {}
 
-  static Optional<AddedView> of(QueryContext desk, String number, boolean same) {
+  static Optional<AddedView> of(QueryContext queryContext, String number, boolean same) {
     Optional<Revision> revision =
-        desk.archive().revisions().stream()
+        queryContext.archive().revisions().stream()
             .filter(reading -> String.valueOf(reading.id()).equals(number))
             .findFirst();
-    return revision.map(reading -> of(desk, reading, same));
+    return revision.map(reading -> of(queryContext, reading, same));
   }
 
-  private static AddedView of(QueryContext desk, Revision reading, boolean same) {
-    Evidence evidence = desk.evidence();
+  private static AddedView of(QueryContext queryContext, Revision reading, boolean same) {
+    Evidence evidence = queryContext.evidence();
     List<ReportRecord> reports = evidence.reports();
     TreeSet<Integer> tests = new TreeSet<>();
     boolean[] told = new boolean[reports.size()];
@@ -57,12 +57,14 @@ public record AddedView(
     List<Link> toDisciplines = new ArrayList<>();
     for (int discipline : disciplines) {
       String key = evidence.disciplines().get(discipline);
-      String label = desk.catalogue().find(key).map(Discipline::name).orElse(key);
+      String label = queryContext.catalogue().find(key).map(Discipline::name).orElse(key);
       toDisciplines.add(
           new Link(label, Addresses.of("standings", Map.of("discipline", List.of(key)))));
     }
     List<Finding> findings =
-        desk.archive().findingsOf(reading.id()).stream().map(record -> record.finding()).toList();
+        queryContext.archive().findingsOf(reading.id()).stream()
+            .map(record -> record.finding())
+            .toList();
     return new AddedView(reading.name(), same, toTests, toDisciplines, findings);
   }
 }

@@ -17,23 +17,23 @@ public final class Addresses {
   private Addresses() {}
 
   /** The page of an answer, with the options as they were given. */
-  public static String page(Inquiry asked) {
-    return of(asked.kind(), "", asked.options());
+  public static String page(Inquiry inquiry) {
+    return of(inquiry.kind(), "", inquiry.options());
   }
 
   /** The page of an answer with every row of its table. */
-  static String whole(Inquiry asked) {
-    return with(asked, ROWS, ALL);
+  static String whole(Inquiry inquiry) {
+    return with(inquiry, ROWS, ALL);
   }
 
   /** The same answer in another form: {@code json}, {@code csv}, {@code md}. */
-  public static String form(Inquiry asked, String ending) {
-    return of(asked.kind(), "." + ending, asked.options());
+  public static String form(Inquiry inquiry, String ending) {
+    return of(inquiry.kind(), "." + ending, inquiry.options());
   }
 
   /** The same question with one option given these values instead; none takes the option away. */
-  public static String with(Inquiry asked, String option, String... values) {
-    return with(asked.kind(), asked.options(), option, values);
+  public static String with(Inquiry inquiry, String option, String... values) {
+    return with(inquiry.kind(), inquiry.options(), option, values);
   }
 
   static String with(

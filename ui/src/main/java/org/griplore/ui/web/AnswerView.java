@@ -44,11 +44,11 @@ public record AnswerView(
     return new AnswerView(
         question,
         answer,
-        Form.of(question, answer.asked().options(), offers),
+        Form.of(question, answer.inquiry().options(), offers),
         TableView.of(columns, cut ? rows.subList(0, ROWS_SHOWN) : rows, EvidenceLinks.of(answer)),
         answer.rows().size() <= ROWS_OPENED ? TableView.inner(columns, answer.rows()) : List.of(),
         Charts.of(answer),
-        citation.of(answer.asked()));
+        citation.of(answer.inquiry()));
   }
 
   /** The same with plots of answers that the page shows beside it. */
@@ -60,12 +60,12 @@ public record AnswerView(
 
   /** Whether anything narrows the question: then its form is closed. */
   public boolean isNarrowed() {
-    return !answer.asked().options().isEmpty();
+    return !answer.inquiry().options().isEmpty();
   }
 
   /** Where the rows are that the table leaves out; null when it shows them all. */
   public String allRows() {
-    return table.rows().size() < answer.rows().size() ? Addresses.whole(answer.asked()) : null;
+    return table.rows().size() < answer.rows().size() ? Addresses.whole(answer.inquiry()) : null;
   }
 
   /** The first sources; all of them are in the other forms of the answer. */
@@ -89,7 +89,7 @@ public record AnswerView(
             format ->
                 new OtherForm(
                     format.label(),
-                    Addresses.form(answer.asked(), format.ending()),
+                    Addresses.form(answer.inquiry(), format.ending()),
                     format == formats.get(formats.size() - 1)))
         .toList();
   }
@@ -101,6 +101,6 @@ public record AnswerView(
 
   /** A sentence of the answer, its commands as links. */
   public List<Prose.Piece> prose(String sentence) {
-    return Prose.of(sentence, answer.asked());
+    return Prose.of(sentence, answer.inquiry());
   }
 }

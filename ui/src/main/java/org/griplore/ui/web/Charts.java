@@ -20,7 +20,7 @@ final class Charts {
   private Charts() {}
 
   static List<Chart> of(Answer<?> answer) {
-    return switch (answer.asked().kind()) {
+    return switch (answer.inquiry().kind()) {
       case "holdings" -> HoldingsCharts.of(answer);
       case "placings" -> PlacingsCharts.of(answer);
       case "standings", "contrast", "generations", "model", "line" -> EffectsCharts.of(answer);

@@ -19,8 +19,8 @@ final class Citation {
   private record State(long stamp, String words) {}
 
   /** The line; what narrows the question is in its sentence and in its address. */
-  String of(Inquiry asked) {
-    return "\u201c%s\u201d %s. %s".formatted(asked.sentence(), words(), Addresses.page(asked));
+  String of(Inquiry inquiry) {
+    return "\u201c%s\u201d %s. %s".formatted(inquiry.sentence(), words(), Addresses.page(inquiry));
   }
 
   private String words() {

@@ -12,13 +12,13 @@ import org.griplore.store.vocabulary.Refusal;
 final class ColumnsPage {
   static final String PATH = "/columns";
 
-  private final QueryContext desk;
+  private final QueryContext queryContext;
   private final Pages pages;
   private final WriteGate writing;
   private final Clock clock;
 
-  ColumnsPage(QueryContext desk, Pages pages, WriteGate writing, Clock clock) {
-    this.desk = desk;
+  ColumnsPage(QueryContext queryContext, Pages pages, WriteGate writing, Clock clock) {
+    this.queryContext = queryContext;
     this.pages = pages;
     this.writing = writing;
     this.clock = clock;
@@ -26,7 +26,8 @@ final class ColumnsPage {
 
   String list() {
     Map<String, Object> values = new HashMap<>();
-    values.put("maps", desk.archive().columnMaps().stream().map(RememberedView::of).toList());
+    values.put(
+        "maps", queryContext.archive().columnMaps().stream().map(RememberedView::of).toList());
     values.put("token", writing.token());
     values.put("closed", writing.whyClosed());
     return pages.render("columns.jte", values);
@@ -40,7 +41,7 @@ final class ColumnsPage {
           "The form does not say which columns to forget; nothing was forgotten.",
           new Problem("forget", number == null ? "" : number, "a number listed at " + PATH));
     }
-    desk.archive().forgetColumns(Integer.parseInt(number), clock);
+    queryContext.archive().forgetColumns(Integer.parseInt(number), clock);
     WriteGate.lead(context, PATH);
   }
 }

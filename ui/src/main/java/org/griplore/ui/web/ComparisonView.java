@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.table.ComparedFigure;
 import org.griplore.query.table.TableRow;
 import org.griplore.query.table.WeightedTotal;
@@ -64,7 +64,7 @@ public record ComparisonView(List<Head> heads, List<Row> rows, String markdown, 
       if (column.format() == Format.FIGURE) {
         String[] name = column.label().split(", (?=[^,]*$)", 2);
         heads.add(new Head(name[0], name.length > 1 ? Symbols.set(name[1]) : ""));
-        columns.add(cells(answer.asked(), column, rows));
+        columns.add(cells(answer.inquiry(), column, rows));
       }
     }
     boolean weighted = !rows.isEmpty() && rows.get(0).total() != null;
@@ -87,7 +87,7 @@ public record ComparisonView(List<Head> heads, List<Row> rows, String markdown, 
         heads, told, OutputFormat.MARKDOWN.text(answer, TerminalStyle.PLAIN), weighted);
   }
 
-  private static List<Cell> cells(Inquiry asked, Column<?> column, List<TableRow> rows) {
+  private static List<Cell> cells(Inquiry inquiry, Column<?> column, List<TableRow> rows) {
     List<ComparedFigure> figures =
         rows.stream().map(row -> row.figures().get(column.key())).toList();
     IntervalDrawing.Frame frame =
@@ -100,7 +100,7 @@ public record ComparisonView(List<Head> heads, List<Row> rows, String markdown, 
           new Cell(
               figure.basis(),
               value(figure, column.decimals()),
-              address(asked, rows.get(i).model(), figure),
+              address(inquiry, rows.get(i).model(), figure),
               measured(figure, column.decimals()),
               figure.place() == null || figure.value() == null
                   ? null
@@ -137,7 +137,7 @@ public record ComparisonView(List<Head> heads, List<Row> rows, String markdown, 
   }
 
   /** One result leads to its cell, a difference to the two tyres, all else to the tyre's tests. */
-  private static String address(Inquiry asked, String model, ComparedFigure figure) {
+  private static String address(Inquiry inquiry, String model, ComparedFigure figure) {
     if (figure.basis().equals("none")) {
       return null;
     }
@@ -149,8 +149,8 @@ public record ComparisonView(List<Head> heads, List<Row> rows, String markdown, 
     options.put("model", compared ? List.of(model, figure.to()) : List.of(model));
     options.put("discipline", List.of(figure.discipline()));
     for (String filter : List.of("season", "segment", "from", "to", "source")) {
-      if (asked.options().containsKey(filter)) {
-        options.put(filter, asked.options().get(filter));
+      if (inquiry.options().containsKey(filter)) {
+        options.put(filter, inquiry.options().get(filter));
       }
     }
     return Addresses.of(compared ? "contrast" : "tests", options);

@@ -40,17 +40,17 @@ public record CoverageView(List<Head> heads, List<Row> rows, Paging pages) {
   public record Box(String text, String address, String level) {}
 
   static <R> CoverageView of(Answer<R> answer) {
-    EvidenceLink<R> doors = EvidenceLinks.of(answer);
+    EvidenceLink<R> links = EvidenceLinks.of(answer);
     List<Column<R>> disciplines =
         answer.columns().stream().skip(4).filter(column -> !column.detail()).toList();
-    List<String> missing = answer.asked().options().getOrDefault("missing", List.of());
+    List<String> missing = answer.inquiry().options().getOrDefault("missing", List.of());
     List<Head> heads =
         disciplines.stream().map(column -> head(answer, column.key(), missing)).toList();
     List<Row> rows = new ArrayList<>();
     for (R row : answer.rows()) {
       List<Box> boxes = new ArrayList<>();
       for (Column<R> discipline : disciplines) {
-        boxes.add(box((CoverageRow) row, discipline.key(), doors.address(discipline, row)));
+        boxes.add(box((CoverageRow) row, discipline.key(), links.address(discipline, row)));
       }
       CoverageRow told = (CoverageRow) row;
       rows.add(
@@ -58,10 +58,10 @@ public record CoverageView(List<Head> heads, List<Row> rows, Paging pages) {
               TableView.CellView.of(told.model(), Addresses.model(told.model()), "words"),
               told.season() == null ? Shown.MISSING : told.season(),
               TableView.CellView.of(
-                  String.valueOf(told.tests()), door(answer, doors, "tests", row), "number"),
+                  String.valueOf(told.tests()), link(answer, links, "tests", row), "number"),
               TableView.CellView.of(
                   told.lastYear() == null ? Shown.MISSING : String.valueOf(told.lastYear()),
-                  door(answer, doors, "lastYear", row),
+                  link(answer, links, "lastYear", row),
                   "number"),
               boxes));
     }
@@ -76,17 +76,17 @@ public record CoverageView(List<Head> heads, List<Row> rows, Paging pages) {
             : java.util.stream.Stream.concat(
                     missing.stream(), java.util.stream.Stream.of(discipline))
                 .toList();
-    Map<String, List<String>> options = new java.util.LinkedHashMap<>(answer.asked().options());
+    Map<String, List<String>> options = new java.util.LinkedHashMap<>(answer.inquiry().options());
     options.remove("skip");
     options.put("missing", others);
-    return new Head(discipline, Addresses.of(answer.asked().kind(), options), chosen);
+    return new Head(discipline, Addresses.of(answer.inquiry().kind(), options), chosen);
   }
 
-  private static <R> String door(Answer<R> answer, EvidenceLink<R> doors, String key, R row) {
+  private static <R> String link(Answer<R> answer, EvidenceLink<R> links, String key, R row) {
     return answer.columns().stream()
         .filter(column -> column.key().equals(key))
         .findFirst()
-        .map(column -> doors.address(column, row))
+        .map(column -> links.address(column, row))
         .orElse(null);
   }
 

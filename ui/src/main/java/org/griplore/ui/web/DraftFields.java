@@ -122,7 +122,12 @@ final class DraftFields {
   }
 
   private static Field said(
-      DraftEntries said, String name, String label, String hint, String taken, List<Form.Choice> choices) {
+      DraftEntries said,
+      String name,
+      String label,
+      String hint,
+      String taken,
+      List<Form.Choice> choices) {
     return new Field(
         name, label, hint, said.field(name, taken), "", choices, said.problems().get(name));
   }
@@ -132,7 +137,8 @@ final class DraftFields {
    *
    * @param preview the draft as its columns were shown; null when none were
    */
-  static DraftEntries read(Map<String, String> typed, Preview preview, DisciplineCatalogue catalogue) {
+  static DraftEntries read(
+      Map<String, String> typed, Preview preview, DisciplineCatalogue catalogue) {
     DraftFields fields = new DraftFields(typed);
     Map<String, String> details = new HashMap<>();
     for (Field field : details(DraftEntries.of(ReadOptions.NONE), Details.NONE)) {

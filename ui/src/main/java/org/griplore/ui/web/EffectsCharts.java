@@ -45,10 +45,10 @@ final class EffectsCharts {
       String address) {}
 
   static <R> List<Chart> of(Answer<R> answer) {
-    EvidenceLink<R> doors = EvidenceLinks.of(answer);
+    EvidenceLink<R> links = EvidenceLinks.of(answer);
     Map<String, List<Dot>> plots = new LinkedHashMap<>();
     for (R row : answer.rows()) {
-      Dot dot = dot(row, answer.columns(), doors);
+      Dot dot = dot(row, answer.columns(), links);
       if (dot.effect() != null) {
         plots.computeIfAbsent(dot.plot(), plot -> new ArrayList<>()).add(dot);
       }
@@ -63,7 +63,7 @@ final class EffectsCharts {
     return charts;
   }
 
-  private static <R> Dot dot(R row, List<Column<R>> columns, EvidenceLink<R> doors) {
+  private static <R> Dot dot(R row, List<Column<R>> columns, EvidenceLink<R> links) {
     if (row instanceof StandingRow standing) {
       return new Dot(
           standing.unit(),
@@ -96,7 +96,7 @@ final class EffectsCharts {
           profile.high(),
           profile.unit(),
           profile.tests(),
-          behind("effect", row, columns, doors));
+          behind("effect", row, columns, links));
     }
     if (row instanceof ContrastRow contrast) {
       Difference difference = contrast.difference();
@@ -104,21 +104,22 @@ final class EffectsCharts {
           difference.unit(),
           contrast.discipline(),
           difference,
-          behind("difference", row, columns, doors));
+          behind("difference", row, columns, links));
     }
     GenerationRow step = (GenerationRow) row;
     return dot(
         step.discipline() + ", " + step.step().unit(),
         apart(step.older(), step.line()) + " \u2192 " + apart(step.newer(), step.line()),
         step.step(),
-        behind("step", row, columns, doors));
+        behind("step", row, columns, links));
   }
 
-  private static <R> String behind(String key, R row, List<Column<R>> columns, EvidenceLink<R> doors) {
+  private static <R> String behind(
+      String key, R row, List<Column<R>> columns, EvidenceLink<R> links) {
     return columns.stream()
         .filter(column -> column.key().equals(key))
         .findFirst()
-        .map(column -> doors.address(column, row))
+        .map(column -> links.address(column, row))
         .orElse(null);
   }
 

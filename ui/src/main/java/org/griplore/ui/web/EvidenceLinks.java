@@ -27,7 +27,7 @@ import org.griplore.query.profile.ProfileRow;
 import org.griplore.query.reweigh.ReweighRow;
 import org.griplore.query.seek.SeekQuestion.SeekRow;
 
-/** The doors of every answer: which results stand behind which figure, under the same filters. */
+/** The links of every answer: which results stand behind which figure, under the same filters. */
 final class EvidenceLinks {
   private static final Set<String> SHARES =
       Set.of(
@@ -43,22 +43,22 @@ final class EvidenceLinks {
   private static final Set<String> EFFECTS =
       Set.of("effect", "se", "low", "high", "score", "bestPlace", "medianPlace");
   private static final Set<String> DIFFERENCES =
-      Set.of("difference", "step", "se", "low", "high", "direct", "indirect", "disagreementP");
+      Set.of("difference", "step", "se", "low", "high", "direct", "indirect", "inconsistencyP");
 
-  private final Inquiry asked;
+  private final Inquiry inquiry;
   private final Map<String, List<String>> filters;
 
-  private EvidenceLinks(Inquiry asked) {
-    this.asked = asked;
-    this.filters = filters(asked);
+  private EvidenceLinks(Inquiry inquiry) {
+    this.inquiry = inquiry;
+    this.filters = filters(inquiry);
   }
 
   static <R> EvidenceLink<R> of(Answer<R> answer) {
-    EvidenceLinks doors = new EvidenceLinks(answer.asked());
-    return (column, row) -> doors.address(column.key(), row);
+    EvidenceLinks links = new EvidenceLinks(answer.inquiry());
+    return (column, row) -> links.address(column.key(), row);
   }
 
-  /** The doors of the tables inside rows: a figure leads to the cell it was read from. */
+  /** The links of the tables inside rows: a figure leads to the cell it was read from. */
   static <R> EvidenceLink<R> inside() {
     return (column, row) -> cell(column.key(), row);
   }
@@ -79,11 +79,11 @@ final class EvidenceLinks {
   }
 
   /** The filters of a question, as the next question takes them. */
-  static Map<String, List<String>> filters(Inquiry asked) {
+  static Map<String, List<String>> filters(Inquiry inquiry) {
     Map<String, List<String>> filters = new LinkedHashMap<>();
     for (Option option : Filter.OPTIONS) {
-      if (asked.options().containsKey(option.name())) {
-        filters.put(option.name(), asked.options().get(option.name()));
+      if (inquiry.options().containsKey(option.name())) {
+        filters.put(option.name(), inquiry.options().get(option.name()));
       }
     }
     return filters;
@@ -91,9 +91,9 @@ final class EvidenceLinks {
 
   private String address(String key, Object row) {
     if (row instanceof PlacingRow placing) {
-      boolean alone = asked.options().getOrDefault("model", List.of()).size() == 1;
+      boolean alone = inquiry.options().getOrDefault("model", List.of()).size() == 1;
       return SHARES.contains(key) && !alone
-          ? Addresses.with(asked, "model", placing.model())
+          ? Addresses.with(inquiry, "model", placing.model())
           : null;
     }
     if (row instanceof StandingRow standing) {
@@ -115,7 +115,7 @@ final class EvidenceLinks {
   }
 
   private String disciplineAsked(String fallback) {
-    return asked.options().getOrDefault("discipline", List.of(fallback)).get(0);
+    return inquiry.options().getOrDefault("discipline", List.of(fallback)).get(0);
   }
 
   private String standing(String key, String model, String discipline) {
@@ -126,22 +126,22 @@ final class EvidenceLinks {
   }
 
   private String profile(String key, ProfileRow row) {
-    boolean shown = asked.kind().equals("model") && asked.options().containsKey("discipline");
+    boolean shown = inquiry.kind().equals("model") && inquiry.options().containsKey("discipline");
     if (key.equals("discipline")) {
-      return Addresses.with(asked, "discipline", row.discipline());
+      return Addresses.with(inquiry, "discipline", row.discipline());
     }
     return shown && !key.equals("tests") ? null : standing(key, row.model(), row.discipline());
   }
 
   private String contrast(String key, ContrastRow row) {
-    List<String> models = asked.options().get("model");
+    List<String> models = inquiry.options().get("model");
     if (key.equals("directTests")) {
       return ask(
           "tests", "model", models.get(0), "model", models.get(1), "discipline", row.discipline());
     }
-    boolean shown = asked.options().containsKey("discipline");
+    boolean shown = inquiry.options().containsKey("discipline");
     return !shown && (DIFFERENCES.contains(key) || key.equals("discipline"))
-        ? Addresses.with(asked, "discipline", row.discipline())
+        ? Addresses.with(inquiry, "discipline", row.discipline())
         : null;
   }
 
@@ -160,7 +160,7 @@ final class EvidenceLinks {
                   row.older(),
                   "discipline",
                   row.discipline()));
-      case "discipline" -> Addresses.with(asked, "discipline", row.discipline());
+      case "discipline" -> Addresses.with(inquiry, "discipline", row.discipline());
       default ->
           DIFFERENCES.contains(key)
               ? ask(
@@ -227,16 +227,16 @@ final class EvidenceLinks {
     }
     if (row instanceof BacktestRow backtest) {
       return switch (key) {
-        case "discipline" -> Addresses.with(asked, "discipline", backtest.discipline());
+        case "discipline" -> Addresses.with(inquiry, "discipline", backtest.discipline());
         case "tests" -> ask("tests", "discipline", backtest.discipline());
         default -> null;
       };
     }
-    boolean alone = asked.options().getOrDefault("model", List.of()).size() == 1;
+    boolean alone = inquiry.options().getOrDefault("model", List.of()).size() == 1;
     return row instanceof ReweighRow reweigh
             && !alone
             && List.of("tests", "within", "share", "acceptable").contains(key)
-        ? Addresses.with(asked, "model", reweigh.model())
+        ? Addresses.with(inquiry, "model", reweigh.model())
         : null;
   }
 

@@ -27,7 +27,7 @@ import org.griplore.ui.settle.SettleQuestion;
 
 /** The web explorer: every route is in {@link #routes}. */
 public final class Explorer implements AutoCloseable {
-  private final QueryContext desk;
+  private final QueryContext queryContext;
   private final Javalin server;
   private final Pages pages;
   private final KeptPages kept;
@@ -37,28 +37,30 @@ public final class Explorer implements AutoCloseable {
   private final SettlePages settling;
   private final ColumnsPage columns;
 
-  /** An explorer that only reads; {@link #start} opens it. Closing leaves the desk open. */
-  public Explorer(QueryContext desk) {
+  /**
+   * An explorer that only reads; {@link #start} opens it. Closing leaves the query context open.
+   */
+  public Explorer(QueryContext queryContext) {
     this(
-        desk,
+        queryContext,
         WriteGate.closed("This explorer was opened for reading only: it adds nothing."),
         Clock.systemUTC());
   }
 
   /** An explorer that may also change the archive, where its folder can be written. */
-  public Explorer(QueryContext desk, Clock clock) {
-    this(desk, WriteGate.of(desk.archive()), clock);
+  public Explorer(QueryContext queryContext, Clock clock) {
+    this(queryContext, WriteGate.of(queryContext.archive()), clock);
   }
 
-  private Explorer(QueryContext desk, WriteGate writing, Clock clock) {
-    this.desk = desk;
+  private Explorer(QueryContext queryContext, WriteGate writing, Clock clock) {
+    this.queryContext = queryContext;
     this.writing = writing;
-    this.pages = new Pages(desk, writing);
-    this.adding = new AddPages(desk, pages, writing, clock);
-    this.kept = new KeptPages(desk.archive()::stamp);
-    this.noting = new NotePages(desk, pages, writing, clock);
-    this.settling = new SettlePages(desk, clock);
-    this.columns = new ColumnsPage(desk, pages, writing, clock);
+    this.pages = new Pages(queryContext, writing);
+    this.adding = new AddPages(queryContext, pages, writing, clock);
+    this.kept = new KeptPages(queryContext.archive()::stamp);
+    this.noting = new NotePages(queryContext, pages, writing, clock);
+    this.settling = new SettlePages(queryContext, clock);
+    this.columns = new ColumnsPage(queryContext, pages, writing, clock);
     this.server =
         Javalin.create(
             config -> {
@@ -155,7 +157,7 @@ public final class Explorer implements AutoCloseable {
   private void answer(Context context, Question question, OutputFormat format) {
     refuseGone();
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    format.write(Questions.ask(question, desk, given(context)), bytes, TerminalStyle.PLAIN);
+    format.write(Questions.ask(question, queryContext, given(context)), bytes, TerminalStyle.PLAIN);
     context.contentType(format.contentType());
     if (!format.isText()) {
       String name = "griplore-" + question.kind() + "." + format.ending();
@@ -198,7 +200,7 @@ public final class Explorer implements AutoCloseable {
 
   /** Files that are open can be read after they were removed; an archive's answers may not. */
   private void refuseGone() {
-    Path folder = desk.archive().folder();
+    Path folder = queryContext.archive().folder();
     if (!Files.isDirectory(folder)) {
       throw new Gate.TurnedAway(503, "The archive " + folder + " is not there any more.");
     }

@@ -63,7 +63,7 @@ public record FindView(List<Hit> hits, List<Facet> facets, String earlier, Strin
 
   private static List<Facet> facets(Answer<?> tally, Answer<?> found) {
     Map<String, List<Share>> by = new LinkedHashMap<>();
-    Map<String, List<String>> options = new LinkedHashMap<>(found.asked().options());
+    Map<String, List<String>> options = new LinkedHashMap<>(found.inquiry().options());
     options.remove("skip");
     for (Object row : tally.rows()) {
       TallyRow told = (TallyRow) row;

@@ -29,18 +29,18 @@ final class NotePages {
   /** No meaning: a long paragraph; more is a file of notes. */
   private static final int LONGEST = 4000;
 
-  private final QueryContext desk;
+  private final QueryContext queryContext;
   private final Pages pages;
   private final WriteGate writing;
   private final Clock clock;
   private final Intake intake;
 
-  NotePages(QueryContext desk, Pages pages, WriteGate writing, Clock clock) {
-    this.desk = desk;
+  NotePages(QueryContext queryContext, Pages pages, WriteGate writing, Clock clock) {
+    this.queryContext = queryContext;
     this.pages = pages;
     this.writing = writing;
     this.clock = clock;
-    this.intake = new Intake(desk.archive(), desk.catalogue(), clock);
+    this.intake = new Intake(queryContext.archive(), queryContext.catalogue(), clock);
   }
 
   /** The empty form, for a test or for a model in one of its tests. */
@@ -55,7 +55,7 @@ final class NotePages {
   }
 
   private String page(Map<String, String> typed, String problem) {
-    Evidence evidence = desk.evidence();
+    Evidence evidence = queryContext.evidence();
     List<String> tests = new ArrayList<>();
     TreeSet<String> models = new TreeSet<>();
     for (int entry = 0; entry < evidence.entries().count(); entry++) {
@@ -102,7 +102,7 @@ final class NotePages {
   }
 
   private boolean isTest(String key) {
-    return desk.evidence().tests().stream().anyMatch(test -> test.key().equals(key));
+    return queryContext.evidence().tests().stream().anyMatch(test -> test.key().equals(key));
   }
 
   /**
@@ -141,9 +141,12 @@ final class NotePages {
   }
 
   private Original source(String test, String model, Map<String, String> typed, String text) {
-    Optional<Discipline> discipline = desk.catalogue().find(typed.getOrDefault("discipline", ""));
+    Optional<Discipline> discipline =
+        queryContext.catalogue().find(typed.getOrDefault("discipline", ""));
     String heading =
-        desk.evidence().models().stream().anyMatch(m -> m.name().equals(model)) ? model : "General";
+        queryContext.evidence().models().stream().anyMatch(m -> m.name().equals(model))
+            ? model
+            : "General";
     String content =
         "Test: %s\n\n## %s\n\n- %s%s\n"
             .formatted(test, heading, discipline.map(d -> d.name() + ": ").orElse(""), text);

@@ -21,10 +21,10 @@ public final class Offers {
   private static final String SIDES = "known-sides";
   private static final String TESTS = "known-tests";
 
-  private final QueryContext desk;
+  private final QueryContext queryContext;
 
-  Offers(QueryContext desk) {
-    this.desk = desk;
+  Offers(QueryContext queryContext) {
+    this.queryContext = queryContext;
   }
 
   /**
@@ -64,7 +64,7 @@ public final class Offers {
                   .flatMap(names -> names)
                   .distinct()
                   .toList();
-          case TESTS -> desk.evidence().tests().stream().map(TestRecord::key).toList();
+          case TESTS -> queryContext.evidence().tests().stream().map(TestRecord::key).toList();
           default -> List.of();
         };
     return Optional.of(
@@ -72,11 +72,11 @@ public final class Offers {
   }
 
   private Stream<String> modelNames() {
-    return desk.evidence().models().stream().map(ModelRecord::name);
+    return queryContext.evidence().models().stream().map(ModelRecord::name);
   }
 
   private Stream<String> lineNames() {
-    return desk.evidence().models().stream()
+    return queryContext.evidence().models().stream()
         .map(Names::lineName)
         .filter(line -> line != null)
         .distinct();
@@ -84,12 +84,12 @@ public final class Offers {
 
   /** Whether a text is the name of a model or the key of a test. */
   boolean isKnown(String text) {
-    return desk.evidence().models().stream().anyMatch(model -> model.name().equals(text))
-        || desk.evidence().tests().stream().anyMatch(test -> test.key().equals(text));
+    return queryContext.evidence().models().stream().anyMatch(model -> model.name().equals(text))
+        || queryContext.evidence().tests().stream().anyMatch(test -> test.key().equals(text));
   }
 
   List<Form.Choice> disciplines() {
-    return desk.catalogue().all().stream()
+    return queryContext.catalogue().all().stream()
         .map(discipline -> new Form.Choice(discipline.key(), discipline.name()))
         .toList();
   }

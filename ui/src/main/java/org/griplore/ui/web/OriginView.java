@@ -45,7 +45,7 @@ public record OriginView(List<SourceExcerpt> surroundings, List<Ladder> ladders)
     }
   }
 
-  static OriginView of(Answer<?> answer, QueryContext desk) {
+  static OriginView of(Answer<?> answer, QueryContext queryContext) {
     Map<String, List<OriginRow>> bySheet = new LinkedHashMap<>();
     for (Object row : answer.rows()) {
       OriginRow origin = (OriginRow) row;
@@ -55,7 +55,7 @@ public record OriginView(List<SourceExcerpt> surroundings, List<Ladder> ladders)
     }
     return new OriginView(
         bySheet.values().stream()
-            .map(cells -> SourceExcerpt.of(cells, desk.archive().originals()))
+            .map(cells -> SourceExcerpt.of(cells, queryContext.archive().originals()))
             .toList(),
         answer.rows().stream()
             .map(OriginRow.class::cast)

@@ -23,7 +23,7 @@ final class OutlookCharts {
       byDiscipline.computeIfAbsent(outlook.discipline(), key -> new ArrayList<>()).add(outlook);
     }
     double level =
-        Double.parseDouble(answer.asked().options().getOrDefault("level", List.of("0.8")).get(0));
+        Double.parseDouble(answer.inquiry().options().getOrDefault("level", List.of("0.8")).get(0));
     String title =
         "Dot: expected result in a new test less the mean of the field, plus is better. Bar: where"
             + " %.0f %% of new results are to fall. Each plot has a scale of its own."

@@ -18,16 +18,16 @@ final class Pages {
   private final TemplateEngine templates =
       TemplateEngine.createPrecompiled(
           null, ContentType.Html, Pages.class.getClassLoader(), "org.griplore.ui.pages");
-  private final QueryContext desk;
+  private final QueryContext queryContext;
   private final WriteGate writing;
   private final Offers offers;
   private final Citation citation;
 
-  Pages(QueryContext desk, WriteGate writing) {
-    this.desk = desk;
+  Pages(QueryContext queryContext, WriteGate writing) {
+    this.queryContext = queryContext;
     this.writing = writing;
-    this.offers = new Offers(desk);
-    this.citation = new Citation(desk.archive());
+    this.offers = new Offers(queryContext);
+    this.citation = new Citation(queryContext.archive());
   }
 
   String start() {
@@ -62,16 +62,19 @@ final class Pages {
       case "model" ->
           render(
               "record.jte",
-              Map.of("view", view, "record", RecordView.ofModel(view.answer(), desk)));
+              Map.of("view", view, "record", RecordView.ofModel(view.answer(), queryContext)));
       case "line" ->
           render(
-              "record.jte", Map.of("view", view, "record", RecordView.ofLine(view.answer(), desk)));
+              "record.jte",
+              Map.of("view", view, "record", RecordView.ofLine(view.answer(), queryContext)));
       case "coverage" ->
           render("coverage.jte", Map.of("view", view, "coverage", CoverageView.of(view.answer())));
       case "models" ->
           render("models.jte", Map.of("view", view, "lineage", LineageView.of(view.answer())));
       case "origin" ->
-          render("origin.jte", Map.of("view", view, "origin", OriginView.of(view.answer(), desk)));
+          render(
+              "origin.jte",
+              Map.of("view", view, "origin", OriginView.of(view.answer(), queryContext)));
       case "settle" -> settle(view);
       case "lineage" -> descent(view);
       default -> render("answer.jte", Map.of("view", view));
@@ -96,27 +99,27 @@ final class Pages {
   private Answer<?> tally(Map<String, List<String>> given) {
     Map<String, List<String>> words = new LinkedHashMap<>(given);
     words.keySet().removeAll(List.of("limit", "skip"));
-    return Questions.ask(Questions.of("tally").orElseThrow(), desk, words);
+    return Questions.ask(Questions.of("tally").orElseThrow(), queryContext, words);
   }
 
   /** The logged runs of the test that is shown. */
   private Answer<?> log(Map<String, List<String>> given) {
     return Questions.ask(
-        Questions.of("log").orElseThrow(), desk, Map.of("test", given.get("test")));
+        Questions.of("log").orElseThrow(), queryContext, Map.of("test", given.get("test")));
   }
 
   /** The notes of the test that is shown. */
   private Answer<?> notes(Map<String, List<String>> given) {
     return Questions.ask(
         Questions.of("find").orElseThrow(),
-        desk,
+        queryContext,
         Map.of("text", List.of("*"), "test", given.get("test")));
   }
 
   private String settle(AnswerView view) {
     Map<String, Object> shown = withForms(view);
     shown.put("names", view.answer().rows());
-    shown.put("made", SettlePages.made(desk));
+    shown.put("made", SettlePages.made(queryContext));
     return render("settle.jte", shown);
   }
 
@@ -137,7 +140,8 @@ final class Pages {
   }
 
   private AnswerView view(Question question, Map<String, List<String>> given, boolean whole) {
-    return AnswerView.of(question, Questions.ask(question, desk, given), offers, citation, whole);
+    return AnswerView.of(
+        question, Questions.ask(question, queryContext, given), offers, citation, whole);
   }
 
   String refusal(RefusalView view) {

@@ -13,15 +13,15 @@ import org.griplore.query.answer.Answer;
 public record Paging(String earlier, String later) {
   /** By the options {@code limit} and {@code skip}; what lies beyond is an exclusion. */
   static Paging of(Answer<?> answer, int usual) {
-    Map<String, List<String>> asked = answer.asked().options();
+    Map<String, List<String>> asked = answer.inquiry().options();
     int limit = number(asked, "limit", usual);
     int skip = number(asked, "skip", 0);
     boolean more = answer.excluded().stream().anyMatch(left -> left.reason().contains("--skip"));
     return new Paging(
         skip == 0
             ? null
-            : Addresses.with(answer.asked(), "skip", String.valueOf(Math.max(0, skip - limit))),
-        more ? Addresses.with(answer.asked(), "skip", String.valueOf(skip + limit)) : null);
+            : Addresses.with(answer.inquiry(), "skip", String.valueOf(Math.max(0, skip - limit))),
+        more ? Addresses.with(answer.inquiry(), "skip", String.valueOf(skip + limit)) : null);
   }
 
   private static int number(Map<String, List<String>> options, String name, int usual) {

@@ -42,7 +42,7 @@ final class PlacingsCharts {
           .put("within", row.within())
           .put("tests", row.tests())
           .put("chance", row.expectedByChance())
-          .put("address", Addresses.with(answer.asked(), "model", row.model()));
+          .put("address", Addresses.with(answer.inquiry(), "model", row.model()));
     }
     String title =
         "Dot: share of tests among the first. Bar: its 95 % Wilson interval. Upright stroke: the"

@@ -23,14 +23,14 @@ public final class Prose {
    */
   public record Piece(String text, String address) {}
 
-  /** A sentence of an answer; options named in it are added to those asked. */
-  public static List<Piece> of(String sentence, Inquiry asked) {
+  /** A sentence of an answer; options named in it are added to those asked for. */
+  public static List<Piece> of(String sentence, Inquiry inquiry) {
     List<Piece> pieces = new ArrayList<>();
     String[] parts = Symbols.set(sentence).split("`", -1);
     for (int i = 0; i < parts.length; i++) {
       boolean command = i % 2 == 1 && i < parts.length - 1;
       if (command) {
-        pieces.add(command(parts[i], asked));
+        pieces.add(command(parts[i], inquiry));
       } else if (!parts[i].isEmpty()) {
         pieces.add(new Piece(parts[i], null));
       }
@@ -38,9 +38,9 @@ public final class Prose {
     return pieces;
   }
 
-  private static Piece command(String words, Inquiry asked) {
-    if (words.startsWith("--") && asked != null) {
-      Map<String, List<String>> options = new LinkedHashMap<>(asked.options());
+  private static Piece command(String words, Inquiry inquiry) {
+    if (words.startsWith("--") && inquiry != null) {
+      Map<String, List<String>> options = new LinkedHashMap<>(inquiry.options());
       Map<String, List<String>> named = named(words);
       options.putAll(named);
       String text =
@@ -49,7 +49,7 @@ public final class Prose {
               named.entrySet().stream()
                   .map(option -> option.getKey() + " " + String.join(" and ", option.getValue()))
                   .toList());
-      return new Piece(text, Addresses.of(asked.kind(), options));
+      return new Piece(text, Addresses.of(inquiry.kind(), options));
     }
     String kind = words.replaceFirst("^griplore ", "");
     if (words.startsWith("griplore columns")) {

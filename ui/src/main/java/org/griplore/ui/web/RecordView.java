@@ -32,12 +32,12 @@ public record RecordView(
   /** The generation steps with their own page. */
   public record StepsView(String summary, TableView table, String address) {}
 
-  static RecordView ofModel(Answer<?> answer, QueryContext desk) {
+  static RecordView ofModel(Answer<?> answer, QueryContext queryContext) {
     Known known = (Known) answer.relations().get("known");
-    Map<String, List<String>> filters = EvidenceLinks.filters(answer.asked());
+    Map<String, List<String>> filters = EvidenceLinks.filters(answer.inquiry());
     Answer<?> notes =
         ask(
-            desk,
+            queryContext,
             "find",
             with(
                 noteFilters(filters),
@@ -46,38 +46,39 @@ public record RecordView(
                     "model", List.of(known.model()),
                     "limit", List.of(String.valueOf(NOTES)))));
     return new RecordView(
-        lineage(desk, known.family(), known.model()),
+        lineage(queryContext, known.family(), known.model()),
         details(known),
         ways(known, answer, filters),
         ProfileCharts.places(answer),
-        steps(answer, desk, "line", List.of(known.model()), filters),
+        steps(answer, queryContext, "line", List.of(known.model()), filters),
         FindView.hits(notes),
         notes.excluded().isEmpty()
             ? null
             : Addresses.of("find", Map.of("text", List.of("*"), "model", List.of(known.model()))));
   }
 
-  static RecordView ofLine(Answer<?> answer, QueryContext desk) {
+  static RecordView ofLine(Answer<?> answer, QueryContext queryContext) {
     List<String> models =
         ((List<?>) answer.relations().get("known"))
             .stream().map(Known.class::cast).map(Known::model).toList();
-    List<String> lines = answer.asked().options().get("line");
-    Map<String, List<String>> filters = EvidenceLinks.filters(answer.asked());
+    List<String> lines = answer.inquiry().options().get("line");
+    Map<String, List<String>> filters = EvidenceLinks.filters(answer.inquiry());
     Map<String, String> ways = new LinkedHashMap<>();
     ways.put("Coverage", Addresses.of("coverage", Map.of("line", lines)));
     ways.put("Placings", Addresses.of("placings", with(filters, Map.of("model", models))));
     return new RecordView(
-        lineage(desk, models, null),
+        lineage(queryContext, models, null),
         Map.of(),
         ways,
         List.of(),
-        steps(answer, desk, "line", lines, filters),
+        steps(answer, queryContext, "line", lines, filters),
         List.of(),
         null);
   }
 
-  private static LineageView lineage(QueryContext desk, List<String> models, String current) {
-    return LineageView.of(ask(desk, "models", Map.of("line", models)), current);
+  private static LineageView lineage(
+      QueryContext queryContext, List<String> models, String current) {
+    return LineageView.of(ask(queryContext, "models", Map.of("line", models)), current);
   }
 
   private static Map<String, String> details(Known known) {
@@ -124,19 +125,19 @@ public record RecordView(
 
   private static StepsView steps(
       Answer<?> answer,
-      QueryContext desk,
+      QueryContext queryContext,
       String option,
       List<String> names,
       Map<String, List<String>> filters) {
     Map<String, List<String>> options = with(filters, Map.of(option, names));
     String discipline =
-        answer.asked().options().getOrDefault("discipline", List.of("overall")).get(0);
+        answer.inquiry().options().getOrDefault("discipline", List.of("overall")).get(0);
     if (!discipline.equals("overall")) {
       options.put("discipline", List.of(discipline));
-    } else if (answer.asked().options().containsKey("discipline")) {
+    } else if (answer.inquiry().options().containsKey("discipline")) {
       return null;
     }
-    return steps(ask(desk, "generations", options));
+    return steps(ask(queryContext, "generations", options));
   }
 
   private static <R> StepsView steps(Answer<R> steps) {
@@ -144,7 +145,7 @@ public record RecordView(
         ? new StepsView(
             steps.summary(),
             TableView.of(steps.columns(), steps.rows(), EvidenceLinks.of(steps)),
-            Addresses.page(steps.asked()))
+            Addresses.page(steps.inquiry()))
         : null;
   }
 
@@ -162,7 +163,8 @@ public record RecordView(
     return options;
   }
 
-  private static Answer<?> ask(QueryContext desk, String kind, Map<String, List<String>> options) {
-    return Questions.ask(Questions.of(kind).orElseThrow(), desk, options);
+  private static Answer<?> ask(
+      QueryContext queryContext, String kind, Map<String, List<String>> options) {
+    return Questions.ask(Questions.of(kind).orElseThrow(), queryContext, options);
   }
 }

@@ -19,7 +19,7 @@ final class ReweighCharts {
     if (drawn.isEmpty()) {
       return List.of();
     }
-    int top = Integer.parseInt(answer.asked().options().getOrDefault("top", List.of("3")).get(0));
+    int top = Integer.parseInt(answer.inquiry().options().getOrDefault("top", List.of("3")).get(0));
     ArrayNode values = Charts.JSON.createArrayNode();
     for (ReweighRow row : drawn) {
       double from = 0;
@@ -35,7 +35,7 @@ final class ReweighCharts {
             .put("tone", 1 - 0.7 * (place - 1) / Math.max(1, top - 1))
             .put("within", row.share())
             .put("tests", row.tests())
-            .put("address", Addresses.with(answer.asked(), "model", row.model()));
+            .put("address", Addresses.with(answer.inquiry(), "model", row.model()));
         from += share;
       }
     }

@@ -22,17 +22,17 @@ import org.griplore.store.vocabulary.Refusal;
 final class SettlePages {
   private static final String TAKE_BACK = "undecided";
 
-  private final QueryContext desk;
+  private final QueryContext queryContext;
   private final Clock clock;
 
-  SettlePages(QueryContext desk, Clock clock) {
-    this.desk = desk;
+  SettlePages(QueryContext queryContext, Clock clock) {
+    this.queryContext = queryContext;
     this.clock = clock;
   }
 
   /** Decides on a name, and leads back to the names. */
   void settle(Context context) {
-    NameDecisions decisions = new NameDecisions(desk.archive(), clock);
+    NameDecisions decisions = new NameDecisions(queryContext.archive(), clock);
     String words = field(context, "because");
     String model = field(context, "same-as");
     String decision = field(context, "decision");
@@ -62,7 +62,7 @@ final class SettlePages {
         takenBack.isEmpty()
             ? new DescentDecisions.Wanted(changed(context, model), List.of())
             : new DescentDecisions.Wanted(Map.of(), Topic.ofWord(takenBack).stream().toList());
-    DescentDecisions decisions = new DescentDecisions(desk.archive(), clock);
+    DescentDecisions decisions = new DescentDecisions(queryContext.archive(), clock);
     decisions.decide(model, wanted, field(context, "because"));
     WriteGate.lead(context, Addresses.of("lineage", Map.of("model", List.of(model))));
   }
@@ -70,7 +70,8 @@ final class SettlePages {
   private Map<Topic, String> changed(Context context, String model) {
     Map<Topic, String> changed = new EnumMap<>(Topic.class);
     for (Object row :
-        Questions.ask(new LineageQuestion(), desk, Map.of("model", List.of(model))).rows()) {
+        Questions.ask(new LineageQuestion(), queryContext, Map.of("model", List.of(model)))
+            .rows()) {
       LineageQuestion.Fact fact = (LineageQuestion.Fact) row;
       String sent = context.formParam(fact.topic().word());
       String wanted = sent == null || sent.isBlank() ? null : sent.strip();
@@ -82,10 +83,10 @@ final class SettlePages {
   }
 
   /** The decisions on names that stand, the newest first. */
-  static List<Decision> made(QueryContext desk) {
+  static List<Decision> made(QueryContext queryContext) {
     List<Decision> made =
         new ArrayList<>(
-            desk.archive().decisions().stream()
+            queryContext.archive().decisions().stream()
                 .filter(decision -> decision.topic() == Topic.MEANING)
                 .toList());
     Collections.reverse(made);

@@ -41,7 +41,7 @@ public record TableView(List<Head> heads, List<List<CellView>> rows) {
   }
 
   /** The same, its figures leading to what is behind them. */
-  static <R> TableView of(List<Column<R>> columns, List<R> rows, EvidenceLink<R> door) {
+  static <R> TableView of(List<Column<R>> columns, List<R> rows, EvidenceLink<R> link) {
     List<Column<R>> shown =
         columns.stream().filter(column -> !column.detail() && isTold(column, rows)).toList();
     List<Head> heads =
@@ -50,7 +50,7 @@ public record TableView(List<Head> heads, List<List<CellView>> rows) {
             .toList();
     List<List<CellView>> cells = new ArrayList<>();
     for (R row : rows) {
-      cells.add(shown.stream().map(column -> cell(column, row, door)).toList());
+      cells.add(shown.stream().map(column -> cell(column, row, link)).toList());
     }
     return new TableView(heads, cells);
   }
@@ -96,14 +96,14 @@ public record TableView(List<Head> heads, List<List<CellView>> rows) {
     };
   }
 
-  private static <R> CellView cell(Column<R> column, R row, EvidenceLink<R> door) {
+  private static <R> CellView cell(Column<R> column, R row, EvidenceLink<R> link) {
     Object value = column.value().apply(row);
     String shape = shape(column.format());
     if (value == null) {
       return CellView.of(Shown.MISSING, null, shape.equals("words") ? "whole" : shape);
     }
     String text = Shown.value(column, value);
-    String behind = door.address(column, row);
+    String behind = link.address(column, row);
     if (behind != null) {
       return CellView.of(text, behind, shape);
     }

@@ -45,7 +45,7 @@ public record TestView(
   }
 
   static TestView of(Answer<?> test, Answer<?> log, Answer<?> notes) {
-    Map<String, List<String>> asked = test.asked().options();
+    Map<String, List<String>> asked = test.inquiry().options();
     String key = asked.get("test").get(0);
     Map<String, String> details = new LinkedHashMap<>();
     NAMES.forEach(
@@ -68,6 +68,6 @@ public record TestView(
         LabelsView.of(test),
         RunLogView.of(log),
         new ArrayList<>(FindView.hits(notes)),
-        notes.excluded().isEmpty() ? null : Addresses.page(notes.asked()));
+        notes.excluded().isEmpty() ? null : Addresses.page(notes.inquiry()));
   }
 }

@@ -102,8 +102,8 @@ public final class PageBench {
     try (Archive archive = Archive.openOrCreate(folder.resolve("archive"))) {
       new Intake(archive, DisciplineCatalogue.standard(), Clock.systemUTC())
           .add(List.of(lineage, table), ReadOptions.NONE, (name, done, total) -> {});
-      try (QueryContext desk = new QueryContext(archive, DisciplineCatalogue.standard());
-          Explorer explorer = new Explorer(desk)) {
+      try (QueryContext queryContext = new QueryContext(archive, DisciplineCatalogue.standard());
+          Explorer explorer = new Explorer(queryContext)) {
         PageBench bench = new PageBench(explorer.start(0));
         bench.pages();
         bench.firstVisit();

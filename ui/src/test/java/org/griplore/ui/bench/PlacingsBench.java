@@ -43,17 +43,17 @@ public final class PlacingsBench {
       new Intake(archive, DisciplineCatalogue.standard(), Clock.systemUTC())
           .add(List.of(file), ReadOptions.NONE, (name, done, total) -> {});
       long start = System.nanoTime();
-      try (QueryContext desk = new QueryContext(archive, DisciplineCatalogue.standard())) {
-        desk.evidence();
+      try (QueryContext queryContext = new QueryContext(archive, DisciplineCatalogue.standard())) {
+        queryContext.evidence();
         System.out.printf("evidence loaded in %.0f ms%n", (System.nanoTime() - start) / 1e6);
-        compare(desk, file);
-        answers(desk);
+        compare(queryContext, file);
+        answers(queryContext);
       }
     }
     Folders.remove(folder);
   }
 
-  private static void compare(QueryContext desk, Path file) throws SQLException {
+  private static void compare(QueryContext queryContext, Path file) throws SQLException {
     double[] ours = new double[TIMES];
     double[] peers = new double[TIMES];
     Map<String, Integer> counted = Map.of();
@@ -67,7 +67,7 @@ public final class PlacingsBench {
               + file
               + "')");
       for (int time = 0; time < TIMES; time++) {
-        Evidence fresh = new Evidence(desk.evidence().snapshot(), desk.catalogue());
+        Evidence fresh = new Evidence(queryContext.evidence().snapshot(), queryContext.catalogue());
         long start = System.nanoTime();
         counted = count(fresh);
         ours[time] = (System.nanoTime() - start) / 1e6;
@@ -118,20 +118,21 @@ public final class PlacingsBench {
     return counts;
   }
 
-  private static void answers(QueryContext desk) {
-    String model = desk.evidence().models().get(17).name();
+  private static void answers(QueryContext queryContext) {
+    String model = queryContext.evidence().models().get(17).name();
     time(
         "placings of one model",
-        desk,
+        queryContext,
         Map.of("model", List.of(model), "discipline", List.of("wet-braking")));
-    time("placings of all models", desk, Map.of("discipline", List.of("wet-braking")));
+    time("placings of all models", queryContext, Map.of("discipline", List.of("wet-braking")));
   }
 
-  private static void time(String what, QueryContext desk, Map<String, List<String>> options) {
+  private static void time(
+      String what, QueryContext queryContext, Map<String, List<String>> options) {
     double[] times = new double[20];
     for (int time = 0; time < times.length; time++) {
       long start = System.nanoTime();
-      Questions.ask(Questions.of("placings").orElseThrow(), desk, options);
+      Questions.ask(Questions.of("placings").orElseThrow(), queryContext, options);
       times[time] = (System.nanoTime() - start) / 1e6;
     }
     System.out.printf(

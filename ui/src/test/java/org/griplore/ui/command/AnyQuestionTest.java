@@ -54,22 +54,22 @@ class AnyQuestionTest {
     Clock clock = Clock.fixed(Instant.parse("2024-12-01T00:00:00Z"), ZoneOffset.UTC);
     DisciplineCatalogue catalogue = DisciplineCatalogue.standard();
     try (Archive archive = Archive.openOrCreate(folder.resolve("archive"));
-        QueryContext desk = new QueryContext(archive, catalogue)) {
+        QueryContext queryContext = new QueryContext(archive, catalogue)) {
       new Intake(archive, catalogue, clock)
           .add(List.of(file, lineage), ReadOptions.NONE, (name, done, total) -> {});
       for (Question question : Questions.all()) {
         for (int i = 0; i < 12; i++) {
-          ask(desk, question, options(question, random, i < 6), seed);
+          ask(queryContext, question, options(question, random, i < 6), seed);
         }
       }
     }
   }
 
   private static void ask(
-      QueryContext desk, Question question, Map<String, List<String>> options, long seed) {
+      QueryContext queryContext, Question question, Map<String, List<String>> options, long seed) {
     String asked = "seed " + seed + ": " + question.kind() + " " + options;
     try {
-      Answer<?> answer = Questions.ask(question, desk, options);
+      Answer<?> answer = Questions.ask(question, queryContext, options);
       assertThat(answer.summary()).as(asked).isNotBlank().doesNotContainPattern(NO_NUMBER);
       for (OutputFormat format : OutputFormat.values()) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();

@@ -18,10 +18,11 @@ class DemoTourTest {
   void goesFromThePastOfAGenerationToTheTableOfANewTest() {
     StringWriter out = new StringWriter();
     try (Archive archive = Archive.open(DemoArchive.folder());
-        QueryContext desk = new QueryContext(archive, CommonWords.catalogue(archive))) {
+        QueryContext queryContext = new QueryContext(archive, CommonWords.catalogue(archive))) {
       PrintWriter writer = new PrintWriter(out);
       DemoTour.show(
-          desk, new Terminal(writer, writer, TerminalStyle.PLAIN, OutputStream.nullOutputStream()));
+          queryContext,
+          new Terminal(writer, writer, TerminalStyle.PLAIN, OutputStream.nullOutputStream()));
     }
     assertThat(out.toString())
         .containsSubsequence(

@@ -27,7 +27,7 @@ import org.openqa.selenium.support.ui.Select;
 @DisplayName("In a browser, a pasted table")
 class AddBrowserTest {
   private static Archive archive;
-  private static QueryContext desk;
+  private static QueryContext queryContext;
   private static Explorer explorer;
   private static String base;
   private static Browser browser;
@@ -35,9 +35,9 @@ class AddBrowserTest {
   @BeforeAll
   static void open(@TempDir Path folder) {
     archive = Archive.openOrCreate(folder.resolve("archive"));
-    desk = new QueryContext(archive, DisciplineCatalogue.standard());
+    queryContext = new QueryContext(archive, DisciplineCatalogue.standard());
     Clock clock = Clock.fixed(Instant.parse("2025-01-01T12:00:00Z"), ZoneOffset.UTC);
-    explorer = new Explorer(desk, clock);
+    explorer = new Explorer(queryContext, clock);
     base = "http://localhost:" + explorer.start(0);
     browser = Browser.open(DemoExplorer.get(), folder.resolve("profile"));
     browser.driver().manage().timeouts().scriptTimeout(Duration.ofSeconds(60));
@@ -49,7 +49,7 @@ class AddBrowserTest {
       browser.close();
     }
     explorer.close();
-    desk.close();
+    queryContext.close();
     archive.close();
   }
 

@@ -26,7 +26,7 @@ class AddPagesTest {
           + "Ovrand One;101;7\nOvrand Two;105;8\nOvrand Three;109;6\n";
 
   private Archive archive;
-  private QueryContext desk;
+  private QueryContext queryContext;
   private Explorer explorer;
   private String base;
   private Sender sender;
@@ -34,9 +34,9 @@ class AddPagesTest {
   @BeforeEach
   void open(@TempDir Path folder) {
     archive = Archive.openOrCreate(folder.resolve("archive"));
-    desk = new QueryContext(archive, DisciplineCatalogue.standard());
+    queryContext = new QueryContext(archive, DisciplineCatalogue.standard());
     Clock clock = Clock.fixed(Instant.parse("2025-01-01T12:00:00Z"), ZoneOffset.UTC);
-    explorer = new Explorer(desk, clock);
+    explorer = new Explorer(queryContext, clock);
     base = "http://localhost:" + explorer.start(0);
     sender = new Sender(base);
   }
@@ -44,7 +44,7 @@ class AddPagesTest {
   @AfterEach
   void close() {
     explorer.close();
-    desk.close();
+    queryContext.close();
     archive.close();
   }
 
@@ -240,7 +240,7 @@ class AddPagesTest {
     for (String path : new String[] {"/add", "/draft", "/draft/add"}) {
       assertThat(Reader.send("POST", base + path).statusCode()).as(path).isEqualTo(403);
     }
-    try (Explorer reading = new Explorer(desk)) {
+    try (Explorer reading = new Explorer(queryContext)) {
       String address = "http://localhost:" + reading.start(0);
       assertThat(Reader.get(address + "/add").body())
           .contains("opened for reading only")

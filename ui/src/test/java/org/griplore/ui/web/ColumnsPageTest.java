@@ -32,7 +32,7 @@ class ColumnsPageTest {
       Clock.fixed(Instant.parse("2025-01-01T12:00:00Z"), ZoneOffset.UTC);
 
   private Archive archive;
-  private QueryContext desk;
+  private QueryContext queryContext;
   private Explorer explorer;
   private String page;
   private Sender sender;
@@ -50,8 +50,8 @@ class ColumnsPageTest {
             List.of(table),
             new ReadOptions(Map.of(), false, ColumnMapReader.read(map, "map", catalogue)),
             (name, done, total) -> {});
-    desk = new QueryContext(archive, catalogue);
-    explorer = new Explorer(desk, CLOCK);
+    queryContext = new QueryContext(archive, catalogue);
+    explorer = new Explorer(queryContext, CLOCK);
     String base = "http://localhost:" + explorer.start(0);
     page = base + "/columns";
     sender = new Sender(base);
@@ -60,7 +60,7 @@ class ColumnsPageTest {
   @AfterEach
   void close() {
     explorer.close();
-    desk.close();
+    queryContext.close();
     archive.close();
   }
 

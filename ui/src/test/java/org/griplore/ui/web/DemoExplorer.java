@@ -19,21 +19,21 @@ import org.griplore.store.vocabulary.DisciplineCatalogue;
 final class DemoExplorer {
   private static DemoExplorer open;
 
-  private final QueryContext desk;
+  private final QueryContext queryContext;
   private final int port;
 
   private DemoExplorer() throws IOException {
     Path folder = Files.createTempDirectory("griplore-web-");
     Archive archive = archive(folder, demoFolder());
-    this.desk = new QueryContext(archive, DisciplineCatalogue.standard());
-    Explorer explorer = new Explorer(desk);
+    this.queryContext = new QueryContext(archive, DisciplineCatalogue.standard());
+    Explorer explorer = new Explorer(queryContext);
     this.port = explorer.start(0);
     Runtime.getRuntime()
         .addShutdownHook(
             new Thread(
                 () -> {
                   explorer.close();
-                  desk.close();
+                  queryContext.close();
                   archive.close();
                   remove(folder);
                 }));
@@ -67,8 +67,8 @@ final class DemoExplorer {
     return open;
   }
 
-  QueryContext desk() {
-    return desk;
+  QueryContext queryContext() {
+    return queryContext;
   }
 
   String address(String path) {

@@ -255,7 +255,7 @@ class ExplorerPagesTest {
             .add(URLDecoder.decode(pair[1], StandardCharsets.UTF_8));
       }
     }
-    return Questions.ask(Questions.of(parts[0]).orElseThrow(), DEMO.desk(), given);
+    return Questions.ask(Questions.of(parts[0]).orElseThrow(), DEMO.queryContext(), given);
   }
 
   private static String form(String address, String ending) {

@@ -161,10 +161,10 @@ class ExplorerRefusalsTest {
         """,
         StandardCharsets.UTF_8);
     try (Archive archive = DemoExplorer.archive(folder, source);
-        QueryContext desk = new QueryContext(archive, DisciplineCatalogue.standard());
-        Explorer explorer = new Explorer(desk)) {
+        QueryContext queryContext = new QueryContext(archive, DisciplineCatalogue.standard());
+        Explorer explorer = new Explorer(queryContext)) {
       String base = "http://localhost:" + explorer.start(0);
-      String test = desk.evidence().tests().get(0).key();
+      String test = queryContext.evidence().tests().get(0).key();
       for (String path :
           new String[] {
             "/",
@@ -195,8 +195,8 @@ class ExplorerRefusalsTest {
     Path source = folder.resolve("small.csv");
     Files.writeString(source, "Tyre;Wet braking (m)\nOvrand One;30.1\nOvrand Two;31.2\n");
     try (Archive archive = DemoExplorer.archive(folder, source);
-        QueryContext desk = new QueryContext(archive, DisciplineCatalogue.standard());
-        Explorer explorer = new Explorer(desk)) {
+        QueryContext queryContext = new QueryContext(archive, DisciplineCatalogue.standard());
+        Explorer explorer = new Explorer(queryContext)) {
       String base = "http://localhost:" + explorer.start(0);
       assertThat(Reader.get(base + "/tests").statusCode()).isEqualTo(200);
       DemoExplorer.remove(folder.resolve("archive"));

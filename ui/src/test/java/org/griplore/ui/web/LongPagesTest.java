@@ -26,8 +26,8 @@ class LongPagesTest {
     }
     Path file = Files.writeString(folder.resolve("long.csv"), table);
     try (Archive archive = DemoExplorer.archive(folder, file);
-        QueryContext desk = new QueryContext(archive, DisciplineCatalogue.standard());
-        Explorer explorer = new Explorer(desk)) {
+        QueryContext queryContext = new QueryContext(archive, DisciplineCatalogue.standard());
+        Explorer explorer = new Explorer(queryContext)) {
       String at = "http://localhost:" + explorer.start(0);
       String page = Reader.get(at + "/tests").body();
       assertThat(page)

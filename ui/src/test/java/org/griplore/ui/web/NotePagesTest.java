@@ -24,7 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
 @DisplayName("A note written in the page")
 class NotePagesTest {
   private Archive archive;
-  private QueryContext desk;
+  private QueryContext queryContext;
   private Explorer explorer;
   private String base;
   private Sender sender;
@@ -34,9 +34,9 @@ class NotePagesTest {
     Path table = folder.resolve("own-2021-1.csv");
     Files.writeString(table, "Tyre;Wet braking (m)\nOvrand One;31\nOvrand Two;32\n");
     archive = DemoExplorer.archive(folder, table);
-    desk = new QueryContext(archive, DisciplineCatalogue.standard());
+    queryContext = new QueryContext(archive, DisciplineCatalogue.standard());
     Clock clock = Clock.fixed(Instant.parse("2025-01-01T12:00:00Z"), ZoneOffset.UTC);
-    explorer = new Explorer(desk, clock);
+    explorer = new Explorer(queryContext, clock);
     base = "http://localhost:" + explorer.start(0);
     sender = new Sender(base);
   }
@@ -44,7 +44,7 @@ class NotePagesTest {
   @AfterEach
   void close() {
     explorer.close();
-    desk.close();
+    queryContext.close();
     archive.close();
   }
 
@@ -71,7 +71,7 @@ class NotePagesTest {
     assertThat(notes).hasSize(1);
     assertThat(notes.get(0).text()).endsWith("Lively, skittish; a third | of it; # not a heading");
     assertThat(archive.revisions().get(1).name()).matches("note-2025-01-01-[0-9a-f]{8}\\.md");
-    assertThat(desk.evidence().tests()).as("no other test came in").hasSize(1);
+    assertThat(queryContext.evidence().tests()).as("no other test came in").hasSize(1);
     assertThat(Reader.get(base + "/find?text=skittish&model=Ovrand+Two").body()).contains("Lively");
     assertThat(Reader.get(base + "/test?test=own-2021-1").body()).contains("Lively");
   }

@@ -35,7 +35,7 @@ class SettlePagesTest {
       Clock.fixed(Instant.parse("2025-01-01T12:00:00Z"), ZoneOffset.UTC);
 
   private Archive archive;
-  private QueryContext desk;
+  private QueryContext queryContext;
   private Explorer explorer;
   private String base;
 
@@ -54,15 +54,15 @@ class SettlePagesTest {
             folder.resolve("t1.csv"),
             "Test: T1\n\nTyre;Wet braking (m)\nVelmora Aurelys 5;31\nHaslund <b>Vejgrip</b> 7;32\n");
     archive = DemoExplorer.archive(folder, lineage, table);
-    desk = new QueryContext(archive, DisciplineCatalogue.standard());
-    explorer = new Explorer(desk, NOON);
+    queryContext = new QueryContext(archive, DisciplineCatalogue.standard());
+    explorer = new Explorer(queryContext, NOON);
     base = "http://localhost:" + explorer.start(0);
   }
 
   @AfterEach
   void close() {
     explorer.close();
-    desk.close();
+    queryContext.close();
     archive.close();
   }
 
@@ -164,7 +164,7 @@ class SettlePagesTest {
 
   @Test
   void anExplorerThatOnlyReadsShowsNoForms() {
-    try (Explorer reading = new Explorer(desk)) {
+    try (Explorer reading = new Explorer(queryContext)) {
       String address = "http://localhost:" + reading.start(0);
       for (String path : new String[] {"/settle", "/lineage?model=Velmora+Aurelis+4"}) {
         assertThat(Reader.get(address + path).body())

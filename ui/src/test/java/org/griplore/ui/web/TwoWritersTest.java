@@ -28,8 +28,8 @@ class TwoWritersTest {
   void twoWriters(@TempDir Path folder) throws IOException {
     Path first = Files.writeString(folder.resolve("first.csv"), table("first"));
     try (Archive archive = DemoExplorer.archive(folder, first);
-        QueryContext desk = new QueryContext(archive, DisciplineCatalogue.standard());
-        Explorer explorer = new Explorer(desk)) {
+        QueryContext queryContext = new QueryContext(archive, DisciplineCatalogue.standard());
+        Explorer explorer = new Explorer(queryContext)) {
       String at = "http://localhost:" + explorer.start(0);
       CompletableFuture<Void> one = writing(folder, "one");
       CompletableFuture<Void> other = writing(folder, "other");
