@@ -92,7 +92,7 @@ class TradeoffQuestionTest {
       assertThat(rows(answer)).extracting(TradeoffRow::model).containsExactly("A", "B", "C");
       assertThat(answer.excluded())
           .contains(
-              new Exclusion("models in smaller parts that no tests connect", 2),
+              new Exclusion("models in smaller groups that no tests connect", 2),
               new Exclusion("models compared in one of the two disciplines only", 1));
     }
   }
