@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.griplore.query.answer.Wording;
 import org.griplore.query.compare.GenerationsQuestion.GenerationRow;
-import org.griplore.query.estimate.Difference;
+import org.griplore.query.discipline.Difference;
 
 /** Generation steps in honest sentences. */
 final class StepWords {

@@ -7,7 +7,7 @@ import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Wording;
 import org.griplore.query.compare.CompareOptions;
-import org.griplore.query.estimate.DisciplineArms;
+import org.griplore.query.discipline.DisciplineArms;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;

@@ -3,7 +3,7 @@ package org.griplore.query.dependence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
-import org.griplore.query.estimate.DisciplineArms;
+import org.griplore.query.discipline.DisciplineArms;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
 

@@ -2,7 +2,7 @@ package org.griplore.query.outlook;
 
 import java.util.Arrays;
 import java.util.List;
-import org.griplore.query.estimate.ModelStep;
+import org.griplore.query.discipline.ModelStep;
 import org.griplore.store.archive.ModelRecord;
 import org.griplore.store.vocabulary.SeasonClass;
 

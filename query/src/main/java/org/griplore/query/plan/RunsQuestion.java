@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Inquiry;
-import org.griplore.query.estimate.ComparisonScale;
+import org.griplore.query.discipline.ComparisonScale;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;

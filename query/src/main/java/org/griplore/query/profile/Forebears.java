@@ -6,7 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.griplore.query.estimate.ModelStep;
+import org.griplore.query.discipline.ModelStep;
 import org.griplore.store.archive.ModelRecord;
 
 /** Who follows whom, by positions in the evidence. */

@@ -4,7 +4,7 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Supplier;
 import org.griplore.query.directory.ArchiveEntries;
 import org.griplore.query.directory.Directory;
-import org.griplore.query.estimate.Networks;
+import org.griplore.query.discipline.Networks;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Names;
 import org.griplore.store.archive.Archive;

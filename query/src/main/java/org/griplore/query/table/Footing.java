@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import org.griplore.query.estimate.Network;
+import org.griplore.query.discipline.Network;
 import org.griplore.query.network.Estimate;
 
 /**

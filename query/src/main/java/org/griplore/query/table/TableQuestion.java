@@ -12,7 +12,7 @@ import org.griplore.query.answer.Footnote;
 import org.griplore.query.answer.Format;
 import org.griplore.query.answer.Inquiry;
 import org.griplore.query.browse.TestFigure;
-import org.griplore.query.estimate.Network;
+import org.griplore.query.discipline.Network;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
 import org.griplore.query.evidence.Filter;

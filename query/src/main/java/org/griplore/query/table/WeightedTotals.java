@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.griplore.query.estimate.Difference;
+import org.griplore.query.discipline.Difference;
 import org.griplore.query.network.Estimate;
 import org.griplore.query.ranking.Places;
 import org.griplore.query.statistics.Tails;

@@ -2,8 +2,8 @@ package org.griplore.query.tradeoff;
 
 import java.util.Optional;
 import java.util.OptionalInt;
-import org.griplore.query.estimate.Difference;
-import org.griplore.query.estimate.Network;
+import org.griplore.query.discipline.Difference;
+import org.griplore.query.discipline.Network;
 import org.griplore.query.network.EstimatedComparison;
 import org.griplore.query.statistics.Interval;
 import org.griplore.query.statistics.Tails;

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.griplore.query.estimate.Network;
+import org.griplore.query.discipline.Network;
 import org.griplore.query.evidence.Exclusions;
 
 /**

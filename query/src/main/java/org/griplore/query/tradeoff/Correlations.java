@@ -3,7 +3,7 @@ package org.griplore.query.tradeoff;
 import java.util.Map;
 import java.util.Optional;
 import org.griplore.query.answer.Missing;
-import org.griplore.query.estimate.Difference;
+import org.griplore.query.discipline.Difference;
 import org.griplore.query.statistics.CrossedCorrelation;
 import org.griplore.query.statistics.ErrorCorrectedCorrelation;
 import org.griplore.query.statistics.ErrorCorrectedCorrelation.Estimates;

@@ -5,7 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.griplore.query.estimate.DisciplineArms;
+import org.griplore.query.discipline.DisciplineArms;
 import org.griplore.query.statistics.CrossedCorrelation;
 import org.griplore.query.statistics.WithinGroupCorrelation;
 

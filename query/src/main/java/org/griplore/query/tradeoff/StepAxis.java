@@ -1,8 +1,8 @@
 package org.griplore.query.tradeoff;
 
 import java.util.List;
-import org.griplore.query.estimate.ModelStep;
-import org.griplore.query.estimate.Network;
+import org.griplore.query.discipline.ModelStep;
+import org.griplore.query.discipline.Network;
 import org.griplore.query.network.EstimatedComparison;
 
 /**

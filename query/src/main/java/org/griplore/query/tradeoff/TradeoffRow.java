@@ -1,6 +1,6 @@
 package org.griplore.query.tradeoff;
 
-import org.griplore.query.estimate.ComparisonScale;
+import org.griplore.query.discipline.ComparisonScale;
 
 /**
  * A model in two disciplines, against the mean of the models shown; plus is better in both. Figures

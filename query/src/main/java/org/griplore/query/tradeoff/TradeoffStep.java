@@ -1,9 +1,9 @@
 package org.griplore.query.tradeoff;
 
 import java.util.Optional;
-import org.griplore.query.estimate.ComparisonScale;
-import org.griplore.query.estimate.Difference;
-import org.griplore.query.estimate.ModelStep;
+import org.griplore.query.discipline.ComparisonScale;
+import org.griplore.query.discipline.Difference;
+import org.griplore.query.discipline.ModelStep;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Names;
 import org.griplore.query.network.EstimatedComparison;

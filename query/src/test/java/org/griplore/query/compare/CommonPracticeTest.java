@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import org.griplore.query.TestArchive;
 import org.griplore.query.compare.ContrastQuestion.ContrastRow;
-import org.griplore.query.estimate.Difference;
+import org.griplore.query.discipline.Difference;
 import org.griplore.store.vocabulary.SourceKind;
 import org.griplore.store.vocabulary.Unit;
 import org.junit.jupiter.api.Test;

@@ -10,7 +10,7 @@ import java.util.Map;
 import org.griplore.query.TestArchive;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Exclusion;
-import org.griplore.query.estimate.Difference;
+import org.griplore.query.discipline.Difference;
 import org.griplore.store.vocabulary.Refusal;
 import org.griplore.store.vocabulary.SourceKind;
 import org.griplore.store.vocabulary.Unit;

@@ -13,7 +13,7 @@ import org.griplore.query.TestArchive;
 import org.griplore.query.TestArchive.Told;
 import org.griplore.query.browse.TestQuestion.TyreRow;
 import org.griplore.query.compare.ContrastQuestion.ContrastRow;
-import org.griplore.query.estimate.Difference;
+import org.griplore.query.discipline.Difference;
 import org.griplore.store.vocabulary.SourceKind;
 import org.griplore.store.vocabulary.Unit;
 import org.junit.jupiter.api.io.TempDir;

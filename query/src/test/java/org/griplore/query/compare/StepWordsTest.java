@@ -2,7 +2,7 @@ package org.griplore.query.compare;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.griplore.query.estimate.Difference;
+import org.griplore.query.discipline.Difference;
 import org.junit.jupiter.api.Test;
 
 class StepWordsTest {

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Map;
 import org.griplore.query.SimulatedEvidence;
-import org.griplore.query.estimate.DisciplineArms;
+import org.griplore.query.discipline.DisciplineArms;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;

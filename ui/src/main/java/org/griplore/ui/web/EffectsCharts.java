@@ -13,7 +13,7 @@ import org.griplore.query.compare.ContrastQuestion.ContrastRow;
 import org.griplore.query.compare.GenerationsQuestion.GenerationRow;
 import org.griplore.query.compare.StandingsByPlaces.PlacesRow;
 import org.griplore.query.compare.StandingsQuestion.StandingRow;
-import org.griplore.query.estimate.Difference;
+import org.griplore.query.discipline.Difference;
 import org.griplore.query.profile.ProfileRow;
 
 /** Draws differences with their intervals: a plot for each unit, or one for each discipline. */

@@ -1,4 +1,4 @@
-package org.griplore.query.estimate;
+package org.griplore.query.discipline;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,4 @@
-package org.griplore.query.estimate;
+package org.griplore.query.discipline;
 
 import java.util.ArrayList;
 import java.util.Arrays;
