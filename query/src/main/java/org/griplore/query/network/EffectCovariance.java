@@ -1,5 +1,8 @@
 package org.griplore.query.network;
 
+import org.griplore.query.solver.EnvelopeCholesky;
+import org.griplore.query.solver.SymmetricInverse;
+
 /** Variances of differences of model effects, from the inverse of the information matrix. */
 final class EffectCovariance {
   /** Up to this order the whole inverse is kept (8 bytes an entry: 128 MB at most). */

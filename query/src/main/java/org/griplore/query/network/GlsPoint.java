@@ -1,5 +1,8 @@
 package org.griplore.query.network;
 
+import org.griplore.query.solver.EnvelopeCholesky;
+import org.griplore.query.solver.SymmetricInverse;
+
 /**
  * Generalised least squares at one heterogeneity variance: model effects, the generalised sum of
  * squares and what the estimators of the heterogeneity variance need. With {@code P = W - W X

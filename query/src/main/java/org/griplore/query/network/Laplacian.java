@@ -1,6 +1,8 @@
 package org.griplore.query.network;
 
 import java.util.Arrays;
+import org.griplore.query.solver.BlockEnvelope;
+import org.griplore.query.solver.EnvelopeCholesky;
 
 /**
  * The information on model effects once the tests are eliminated: with arm weights w and the weight

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Random;
 import org.griplore.query.bench.GeneratedNetwork;
 import org.griplore.query.bench.GeneratedNetwork.Time;
+import org.griplore.query.solver.EnvelopeCholesky;
+import org.griplore.query.solver.SymmetricInverse;
 import org.griplore.query.statistics.Tails;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

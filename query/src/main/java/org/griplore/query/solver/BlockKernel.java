@@ -1,4 +1,4 @@
-package org.griplore.query.network;
+package org.griplore.query.solver;
 
 /**
  * Products and triangular solves of square row-major blocks of side {@code b}. Every inner loop
@@ -9,7 +9,7 @@ final class BlockKernel {
   private BlockKernel() {}
 
   /** {@code c -= a' * m}. */
-  static void subtractTransposedProduct(double[] c, double[] a, double[] m, int b) {
+  public static void subtractTransposedProduct(double[] c, double[] a, double[] m, int b) {
     for (int r = 0; r < b; r++) {
       int k = 0;
       for (; k + 8 <= b; k += 8) {
@@ -36,7 +36,7 @@ final class BlockKernel {
   }
 
   /** {@code c -= a * m}. */
-  static void subtractProduct(double[] c, double[] a, double[] m, int b) {
+  public static void subtractProduct(double[] c, double[] a, double[] m, int b) {
     for (int r = 0; r < b; r++) {
       int k = 0;
       for (; k + 8 <= b; k += 8) {
@@ -67,7 +67,7 @@ final class BlockKernel {
    *
    * @throws ArithmeticException when a pivot is not positive
    */
-  static void factor(double[] a, int b) {
+  public static void factor(double[] a, int b) {
     for (int k = 0; k < b; k++) {
       double pivot = a[k * b + k];
       if (!(pivot > 0) || Double.isInfinite(pivot)) {
@@ -91,7 +91,7 @@ final class BlockKernel {
   }
 
   /** Replaces x by the solution of {@code U' * s = x}, U upper triangular. */
-  static void solveTransposed(double[] u, double[] x, int b) {
+  public static void solveTransposed(double[] u, double[] x, int b) {
     for (int r = 0; r < b; r++) {
       for (int q = 0; q < r; q++) {
         addRow(x, r * b, x, q * b, b, -u[q * b + r]);
@@ -101,7 +101,7 @@ final class BlockKernel {
   }
 
   /** Replaces x by the solution of {@code U * s = x}, U upper triangular. */
-  static void solve(double[] u, double[] x, int b) {
+  public static void solve(double[] u, double[] x, int b) {
     for (int r = b - 1; r >= 0; r--) {
       for (int q = r + 1; q < b; q++) {
         addRow(x, r * b, x, q * b, b, -u[r * b + q]);
@@ -110,7 +110,7 @@ final class BlockKernel {
     }
   }
 
-  static double[] transpose(double[] a, int b) {
+  public static double[] transpose(double[] a, int b) {
     double[] t = new double[b * b];
     for (int r = 0; r < b; r++) {
       for (int c = 0; c < b; c++) {

@@ -1,4 +1,4 @@
-package org.griplore.query.network;
+package org.griplore.query.solver;
 
 import java.util.stream.IntStream;
 
@@ -7,7 +7,7 @@ import java.util.stream.IntStream;
  * 1973; Erisman and Tinney 1975): row i needs only rows below it, and inside an envelope only
  * entries inside the same envelope.
  */
-final class SymmetricInverse {
+public final class SymmetricInverse {
   private final BlockEnvelope shape;
   private final double[][] z;
 
@@ -16,7 +16,7 @@ final class SymmetricInverse {
     this.z = z;
   }
 
-  static SymmetricInverse of(BlockEnvelope shape, double[][] u, boolean whole) {
+  public static SymmetricInverse of(BlockEnvelope shape, double[][] u, boolean whole) {
     int b = shape.side;
     double[][] z = new double[shape.blocks * shape.blocks][];
     for (int i = shape.blocks - 1; i >= 0; i--) {
@@ -55,12 +55,12 @@ final class SymmetricInverse {
     return new SymmetricInverse(shape, z);
   }
 
-  boolean holds(int row, int column) {
+  public boolean holds(int row, int column) {
     return z[shape.index(row / shape.side, column / shape.side)] != null;
   }
 
   /** Entry of the inverse; it must be held. */
-  double get(int row, int column) {
+  public double get(int row, int column) {
     int b = shape.side;
     return z[shape.index(row / b, column / b)][row % b * b + column % b];
   }

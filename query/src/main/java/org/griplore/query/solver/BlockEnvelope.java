@@ -1,4 +1,4 @@
-package org.griplore.query.network;
+package org.griplore.query.solver;
 
 import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
@@ -8,28 +8,28 @@ import java.util.stream.IntStream;
  * row that holds anything. Factoring fills nothing outside this shape, so that it is found once and
  * used in every step of an estimation.
  */
-final class BlockEnvelope {
+public final class BlockEnvelope {
   private static final int SIDE = 64;
 
   /** Below this many blocks a second core costs more than it brings. */
   private static final int PARALLEL_FROM = 6;
 
   /** Order of the matrix, without padding. */
-  final int size;
+  public final int size;
 
   /** Side of a block. */
-  final int side;
+  public final int side;
 
   /** Number of blocks along the diagonal. */
-  final int blocks;
+  public final int blocks;
 
   /** First block row of each block column. */
-  final int[] first;
+  public final int[] first;
 
   /** Block columns to the right of each block row that reach up to it, ascending. */
-  final int[][] reach;
+  public final int[][] reach;
 
-  BlockEnvelope(int[] firstPosition) {
+  public BlockEnvelope(int[] firstPosition) {
     size = firstPosition.length;
     side = Math.min(SIDE, Math.max(4, (size + 3) / 4 * 4));
     blocks = (size + side - 1) / side;
@@ -48,17 +48,17 @@ final class BlockEnvelope {
     }
   }
 
-  int index(int blockRow, int blockColumn) {
+  public int index(int blockRow, int blockColumn) {
     return blockRow * blocks + blockColumn;
   }
 
-  boolean holds(int blockRow, int blockColumn) {
+  public boolean holds(int blockRow, int blockColumn) {
     int low = Math.min(blockRow, blockColumn);
     return first[Math.max(blockRow, blockColumn)] <= low;
   }
 
   /** Upper blocks of zeros in this shape; blocks outside it are null. */
-  double[][] upperZeros() {
+  public double[][] upperZeros() {
     double[][] blocksOf = new double[blocks * blocks][];
     for (int j = 0; j < blocks; j++) {
       for (int i = first[j]; i <= j; i++) {
@@ -69,7 +69,7 @@ final class BlockEnvelope {
   }
 
   /** Runs independent tasks 0 to count - 1, on all cores when the matrix is large. */
-  void each(int count, IntConsumer task) {
+  public void each(int count, IntConsumer task) {
     if (blocks < PARALLEL_FROM) {
       for (int i = 0; i < count; i++) {
         task.accept(i);

@@ -1,11 +1,11 @@
-package org.griplore.query.network;
+package org.griplore.query.solver;
 
 /**
  * Factor U of a positive definite matrix A = U'U, right-looking over the blocks of an envelope
  * (George and Liu 1981, Computer Solution of Large Sparse Positive Definite Systems, chapter 4). A
  * narrow band costs size times width squared, a full matrix a third of its size cubed.
  */
-final class EnvelopeCholesky {
+public final class EnvelopeCholesky {
   private final BlockEnvelope shape;
   private final double[][] u;
 
@@ -20,7 +20,7 @@ final class EnvelopeCholesky {
    * @param upper upper blocks of A, rows and columns beyond its order hold the identity
    * @throws ArithmeticException when A is not positive definite to working precision
    */
-  static EnvelopeCholesky factor(BlockEnvelope shape, double[][] upper) {
+  public static EnvelopeCholesky factor(BlockEnvelope shape, double[][] upper) {
     int b = shape.side;
     for (int k = 0; k < shape.blocks; k++) {
       int row = k;
@@ -47,7 +47,7 @@ final class EnvelopeCholesky {
   }
 
   /** Natural logarithm of the determinant of A. */
-  double logDeterminant() {
+  public double logDeterminant() {
     double sum = 0;
     for (int k = 0; k < shape.blocks; k++) {
       double[] block = u[shape.index(k, k)];
@@ -59,7 +59,7 @@ final class EnvelopeCholesky {
   }
 
   /** Solution of A x = right side. */
-  double[] solve(double[] rightSide) {
+  public double[] solve(double[] rightSide) {
     int b = shape.side;
     double[] x = java.util.Arrays.copyOf(rightSide, shape.blocks * b);
     for (int k = 0; k < shape.blocks; k++) {
@@ -108,7 +108,7 @@ final class EnvelopeCholesky {
    * The inverse of A: only its entries inside the envelope, which is all that traces over tests
    * need, or every entry.
    */
-  SymmetricInverse inverse(boolean whole) {
+  public SymmetricInverse inverse(boolean whole) {
     return SymmetricInverse.of(shape, u, whole);
   }
 }
