@@ -6,9 +6,9 @@ import java.nio.charset.Charset;
 import java.util.ArrayList;
 import java.util.List;
 import org.griplore.ingest.grid.CellCount;
-import org.griplore.ingest.grid.VisibleText;
 import org.griplore.ingest.grid.Grid;
 import org.griplore.ingest.grid.GridCell;
+import org.griplore.ingest.grid.VisibleText;
 import org.griplore.store.archive.Original;
 
 /**
