@@ -1,0 +1,53 @@
+package org.griplore.ingest.messy;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/**
+ * The files made by hand: a folder a family, and beside each file {@code NAME.truth}. A file {@code
+ * NAME.details} goes into the archive with its file. Text files are kept in UTF-8.
+ */
+final class HandMade {
+  private static final Path FOLDER = Path.of("src/test/resources/org/griplore/ingest/messy");
+  private static final String TRUTH = ".truth";
+
+  private HandMade() {}
+
+  static List<MessyFile> files() {
+    List<MessyFile> files = new ArrayList<>();
+    try (Stream<Path> walk = Files.walk(FOLDER)) {
+      for (Path truth : walk.filter(path -> path.toString().endsWith(TRUTH)).sorted().toList()) {
+        files.add(file(truth));
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return files;
+  }
+
+  private static MessyFile file(Path truth) throws IOException {
+    String name = truth.getFileName().toString().replace(TRUTH, "");
+    Path details = truth.resolveSibling(name + ".details");
+    Map<String, byte[]> beside = new HashMap<>();
+    if (Files.exists(details)) {
+      beside.put(details.getFileName().toString(), Files.readAllBytes(details));
+    }
+    try {
+      return new MessyFile(
+          truth.getParent().getFileName().toString(),
+          name,
+          Files.readAllBytes(truth.resolveSibling(name)),
+          beside,
+          TruthText.read(Files.readString(truth)));
+    } catch (IllegalArgumentException e) {
+      throw new IllegalArgumentException(truth + ", " + e.getMessage(), e);
+    }
+  }
+}

@@ -1,0 +1,82 @@
+package org.griplore.ingest.messy;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.griplore.ingest.Intake;
+import org.griplore.store.archive.Archive;
+import org.griplore.store.vocabulary.DisciplineCatalogue;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Measures how messy files are read. Each is read in an archive that knows nothing yet, and what it
+ * would bring is compared with what the file truly says. The figures of each family stand in {@code
+ * target/messy-files.md}, what is amiss with each file in {@code target/messy-faults.txt}; with
+ * {@code -Dgriplore.messy.only=TEXT} only files whose family and name hold the text are read, and
+ * nothing is asserted.
+ */
+class MessyFilesTest {
+  private static final Path TARGET = Path.of("target");
+  private static final String ONLY = System.getProperty("griplore.messy.only", "");
+
+  @Test
+  void areReadAsFarAsWasReached(@TempDir Path folder) throws IOException {
+    List<Verdict> verdicts = verdicts(folder);
+    List<FamilyFigures> figures = figures(verdicts);
+    String table =
+        FamilyFigures.HEADER
+            + figures.stream().map(FamilyFigures::row).collect(Collectors.joining("\n"))
+            + "\n";
+    Files.createDirectories(TARGET);
+    Files.writeString(TARGET.resolve("messy-files.md"), table);
+    Files.writeString(TARGET.resolve("messy-faults.txt"), FaultList.of(verdicts));
+    System.out.printf(
+        Locale.ROOT,
+        "%s%.1f s; what is amiss: %s%n",
+        table,
+        figures.get(figures.size() - 1).seconds(),
+        TARGET.resolve("messy-faults.txt").toAbsolutePath());
+    assertThat(verdicts).extracting(v -> v.read().failure()).containsOnlyNulls();
+  }
+
+  private static List<Verdict> verdicts(Path folder) throws IOException {
+    List<Verdict> verdicts = new ArrayList<>();
+    try (Archive archive = Archive.openOrCreate(folder.resolve("archive"))) {
+      Intake intake = new Intake(archive, DisciplineCatalogue.standard(), Clock.systemUTC());
+      int n = 0;
+      for (MessyFile file : all()) {
+        if (file.toString().contains(ONLY)) {
+          Path path = file.writeTo(folder.resolve("file-" + n++));
+          verdicts.add(Verdict.of(file, ReadBack.of(intake, path)));
+        }
+      }
+    }
+    return verdicts;
+  }
+
+  private static List<MessyFile> all() {
+    return Stream.of(HandMade.files()).flatMap(List::stream).toList();
+  }
+
+  private static List<FamilyFigures> figures(List<Verdict> verdicts) {
+    Map<String, List<Verdict>> families =
+        verdicts.stream()
+            .collect(
+                Collectors.groupingBy(v -> v.file().family(), TreeMap::new, Collectors.toList()));
+    List<FamilyFigures> figures = new ArrayList<>();
+    families.forEach((family, own) -> figures.add(FamilyFigures.of(family, own)));
+    figures.add(FamilyFigures.of("all", verdicts));
+    return figures;
+  }
+}
