@@ -113,17 +113,17 @@ record Verdict(
         wrong.add(extra.words());
       }
     }
-    List<Cell> cells = missing.isEmpty() ? List.of() : Told.cells(file);
+    List<Cell> cells = missing.isEmpty() ? List.of() : Telling.cells(file);
     for (Truth.Stated stated : missing) {
       if (stated.required()) {
         lost.add(stated.words());
       }
-      if (!Told.tells(read, cells, stated)) {
+      if (!Telling.tells(read, cells, stated)) {
         silent.add(stated.words());
       }
     }
     for (String text : file.truth().finds()) {
-      if (read.refusal() == null && !Told.tells(read, text)) {
+      if (read.refusal() == null && !Telling.tells(read, text)) {
         silent.add("no finding tells of " + text);
       }
     }

@@ -4,17 +4,17 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.griplore.ingest.grid.Content;
-import org.griplore.ingest.grid.DocumentReader;
+import org.griplore.ingest.grid.source.DocumentReader;
 import org.griplore.store.vocabulary.Cell;
 import org.griplore.store.vocabulary.Finding;
 import org.griplore.store.vocabulary.NameKey;
 import org.griplore.store.vocabulary.Refusal;
 
 /** Whether a reading tells the tester of what it did not take. */
-final class Told {
+final class Telling {
   private static final Pattern NUMBER = Pattern.compile("\\d+(?:[.,]\\d+)?");
 
-  private Told() {}
+  private Telling() {}
 
   /** Whether some finding quotes a text. */
   static boolean tells(ReadBack read, String text) {
