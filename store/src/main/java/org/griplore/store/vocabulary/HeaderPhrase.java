@@ -9,15 +9,21 @@ import java.util.Optional;
  * A phrase sought in headers: all its words must stand in the header, in any order, each on a word
  * of its own. {@code nass*} is any word that begins so, {@code *gewicht} any that ends so, {@code
  * *gewicht*} any that holds it. {@code ?braking} is vague: it counts only where no other phrase is
- * found. Words are compared by {@link HeaderKey}.
+ * found. {@code {wet}} is any word of a part ({@link HeaderParts}), and two parts may stand in one
+ * word. Words are compared by {@link HeaderKey}.
  */
 public final class HeaderPhrase {
-  private record Word(String letters, boolean openStart, boolean openEnd) {
-    boolean fits(String word) {
-      if (openStart) {
-        return openEnd ? word.contains(letters) : word.endsWith(letters);
+  /** What one word of the phrase may be; more than one where it names a part. */
+  private record Choice(List<HeaderWord> words) {
+    /** Letters of the longest word that fits; 0 when none does. */
+    int fits(String word) {
+      int most = 0;
+      for (HeaderWord each : words) {
+        if (each.letters().length() > most && each.fits(word)) {
+          most = each.letters().length();
+        }
       }
-      return openEnd ? word.startsWith(letters) : word.equals(letters);
+      return most;
     }
   }
 
@@ -39,48 +45,84 @@ public final class HeaderPhrase {
             .thenComparing(Hit::first);
   }
 
-  private final List<Word> words;
-  private final int letters;
+  private final List<Choice> words;
   private final boolean vague;
+  private final boolean parts;
 
-  private HeaderPhrase(List<Word> words, boolean vague) {
-    this.vague = vague;
+  private HeaderPhrase(List<Choice> words, boolean vague, boolean parts) {
     this.words = words;
-    this.letters = words.stream().mapToInt(word -> word.letters().length()).sum();
+    this.vague = vague;
+    this.parts = parts;
   }
 
   /**
    * Reads the notation.
    *
-   * @throws IllegalArgumentException when the phrase has no letters
+   * @throws IllegalArgumentException when the phrase has no letters, or names a part that is not
+   *     there
    */
   public static HeaderPhrase of(String notation) {
-    List<Word> words = new ArrayList<>();
+    List<Choice> words = new ArrayList<>();
     boolean vague = notation.startsWith("?");
+    boolean parts = false;
     for (String part : notation.substring(vague ? 1 : 0).strip().split("[\\s'’/-]+")) {
-      String letters = HeaderKey.fold(part.replace("*", ""));
-      if (letters.isEmpty() || !letters.chars().allMatch(Character::isLetterOrDigit)) {
-        throw new IllegalArgumentException("not a phrase of words: " + notation);
+      if (part.startsWith("{") && part.endsWith("}")) {
+        List<HeaderWord> named = HeaderParts.of(part.substring(1, part.length() - 1));
+        if (named == null) {
+          throw new IllegalArgumentException("no such part: " + notation);
+        }
+        words.add(new Choice(named));
+        parts = true;
+      } else {
+        words.add(new Choice(List.of(word(part, notation))));
       }
-      words.add(new Word(letters, part.startsWith("*"), part.endsWith("*")));
     }
-    return new HeaderPhrase(List.copyOf(words), vague);
+    return new HeaderPhrase(List.copyOf(words), vague, parts);
+  }
+
+  private static HeaderWord word(String part, String notation) {
+    try {
+      return HeaderWord.of(part);
+    } catch (IllegalArgumentException e) {
+      throw new IllegalArgumentException("not a phrase of words: " + notation, e);
+    }
   }
 
   /** Seeks the phrase among a header's words (see {@link HeaderKey#words}). */
   public Optional<Hit> in(List<String> header) {
-    int run = together(header);
-    if (run >= 0) {
-      return Optional.of(
-          new Hit(header.subList(run, run + words.size()), letters, true, run, vague));
+    for (int start = 0; start + words.size() <= header.size(); start++) {
+      int letters = together(header, start);
+      if (letters > 0) {
+        List<String> found = header.subList(start, start + words.size());
+        return Optional.of(new Hit(found, letters, true, start, vague));
+      }
     }
+    Optional<Hit> compound = parts && words.size() == 2 ? compound(header) : Optional.empty();
+    return compound.isPresent() ? compound : apart(header);
+  }
+
+  private int together(List<String> header, int start) {
+    int letters = 0;
+    for (int i = 0; i < words.size(); i++) {
+      int fits = words.get(i).fits(header.get(start + i));
+      if (fits == 0) {
+        return 0;
+      }
+      letters += fits;
+    }
+    return letters;
+  }
+
+  private Optional<Hit> apart(List<String> header) {
     boolean[] taken = new boolean[header.size()];
-    for (Word word : words) {
+    int letters = 0;
+    for (Choice word : words) {
       int at = free(word, header, taken);
       if (at < 0) {
         return Optional.empty();
       }
       taken[at] = true;
+      letters += word.fits(header.get(at));
     }
     List<String> found = new ArrayList<>();
     int first = -1;
@@ -93,22 +135,55 @@ public final class HeaderPhrase {
     return Optional.of(new Hit(List.copyOf(found), letters, false, first, vague));
   }
 
-  private int together(List<String> header) {
-    for (int start = 0; start + words.size() <= header.size(); start++) {
-      int i = 0;
-      while (i < words.size() && words.get(i).fits(header.get(start + i))) {
-        i++;
-      }
-      if (i == words.size()) {
-        return start;
+  /** Both words in one, as in {@code Nassbremsung} and in writing without blanks. */
+  private Optional<Hit> compound(List<String> header) {
+    for (int i = 0; i < header.size(); i++) {
+      int letters =
+          Math.max(
+              compound(header.get(i), words.get(0), words.get(1)),
+              compound(header.get(i), words.get(1), words.get(0)));
+      if (letters > 0) {
+        return Optional.of(new Hit(List.of(header.get(i)), letters, true, i, vague));
       }
     }
-    return -1;
+    return Optional.empty();
   }
 
-  private static int free(Word word, List<String> header, boolean[] taken) {
+  private static int compound(String word, Choice first, Choice second) {
+    int most = 0;
+    for (HeaderWord head : first.words()) {
+      int at = head.runsOn() ? word.indexOf(head.letters()) : 0;
+      boolean tooShort = head.letters().length() < 2 && !head.runsOn();
+      if (at < 0 || tooShort || !word.startsWith(head.letters(), at)) {
+        continue;
+      }
+      String rest = word.substring(at + head.letters().length());
+      for (HeaderWord tail : second.words()) {
+        if (ends(rest, tail)) {
+          most = Math.max(most, head.letters().length() + tail.letters().length());
+        }
+      }
+    }
+    return most;
+  }
+
+  /** Up to three letters may link the two words: {@code Märk-ä-jarrutus}. */
+  private static boolean ends(String rest, HeaderWord tail) {
+    if (tail.runsOn()) {
+      return rest.contains(tail.letters());
+    }
+    int link = tail.openEnd() && tail.letters().length() > 2 ? 3 : 0;
+    for (int skip = 0; skip <= link && skip < rest.length(); skip++) {
+      if (tail.fits(rest.substring(skip))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static int free(Choice word, List<String> header, boolean[] taken) {
     for (int i = 0; i < taken.length; i++) {
-      if (!taken[i] && word.fits(header.get(i))) {
+      if (!taken[i] && word.fits(header.get(i)) > 0) {
         return i;
       }
     }
