@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.griplore.store.vocabulary.HeaderKey;
 
-/** The words that head columns and details other than disciplines, in four languages. */
+/** The words that head columns and details other than disciplines, in many languages. */
 public final class ColumnWords {
   private static final Map<String, String> TOPIC_OF = read();
 
@@ -22,12 +22,12 @@ public final class ColumnWords {
       Map<String, List<String>> topics =
           new ObjectMapper().readValue(in, new TypeReference<Map<String, List<String>>>() {});
       Map<String, String> topicOf = new HashMap<>();
+      topics.keySet().forEach(topic -> topicOf.put(HeaderKey.of(topic), topic));
       topics.forEach(
           (topic, words) -> {
-            topicOf.put(HeaderKey.of(topic), topic);
             for (String word : words) {
               String key = HeaderKey.of(word);
-              topicOf.put(key.isEmpty() ? word : key, topic);
+              topicOf.putIfAbsent(key.isEmpty() ? word : key, topic);
             }
           });
       return topicOf;
