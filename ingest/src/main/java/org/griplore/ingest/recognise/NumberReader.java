@@ -68,11 +68,33 @@ public final class NumberReader {
           "^(?<currency>[\u20ac\u00a3$]|EUR|GBP|USD|SEK|CHF)?\\s*(?<sign>[-+\u2212])?\\s*"
               + "(?<digits>\\d(?:[\\d.,]|[ \u00a0\u202f'\u2019](?=\\d{3}))*|[.,]\\d+)\\s*(?<rest>.*)$");
 
-  /** A lap time as timekeepers write it: {@code 1:23.4}, {@code 1:23,40}, {@code 2:05 min}. */
+  /**
+   * A lap time as timekeepers write it: {@code 1:23.4}, {@code 1:23,40}, {@code 2:05 min}, {@code
+   * 1.23,45}, {@code 1'23"4}, {@code 1 min 23.4 s}.
+   */
   private static final Pattern CLOCK =
       Pattern.compile(
-          "(?<minutes>\\d{1,3}):(?<seconds>[0-5]\\d)(?:[.,](?<fraction>\\d{1,4}))?"
-              + "(?:\\s*(?:min\\.?|m:s|min:s|s))?");
+          "(?<minutes>\\d{1,3})(?::|['\u2019\u2032]|\\s*min\\.?\\s*|\\.(?=\\d\\d[,\"]\\d))(?<seconds>[0-5]?\\d)"
+              + "(?:[.,\"\u2033](?<fraction>\\d{1,4}))?(?:\\s*(?:min\\.?|m:s|min:s|s|\"|\u2033|''))?");
+
+  /** What may stand behind a figure: a bracket, or the scatter of its runs. */
+  private static final Pattern ASIDE =
+      Pattern.compile(
+          "(?<main>.*?[\\p{L}\\d%*.\u00b2])\\s*(?:\\((?<aside>[^()]{1,40})\\)"
+              + "|(?:\u00b1|\\+/-|\\+-)\\s*(?<spread>[\\d.,]+)\\s*(?<unit>\\p{L}*))");
+
+  /** A price without its hundredths: {@code 79,-}. */
+  private static final Pattern ROUND_PRICE = Pattern.compile("(.*\\d)[.,]\\s?[-\u2013\u2014]{1,2}\\s*(\\D*)");
+
+  /** A word of a rating scale with its mark in brackets: {@code befr. (3,2)}. */
+  private static final Pattern WORD_AND_MARK =
+      Pattern.compile("\\p{L}[\\p{L} .+-]{1,24}\\((?<mark>\\d{1,2}(?:[.,]\\d{1,2})?)\\)");
+
+  private static final Pattern ABOUT = Pattern.compile("^(?:~|\u2248|ca\\.?|circa|approx\\.?|about|env\\.?|etwa)\\s*(?=[\\d.,])");
+
+  private static final Pattern BOUND = Pattern.compile("^(?:>|<|\u2265|\u2264|>=|<=|over|under|\u00fcber|unter)\\s*[\\d.,].*");
+
+  private static final Pattern GROUPED = Pattern.compile("\\d{1,3}(?:[.,]\\d{3})+(?:[.,]\\d*)?");
 
   private static final Optional<UnitWords.Recognised> SECONDS =
       Optional.of(new UnitWords.Recognised(Unit.SECOND, "m:s", false));
@@ -92,9 +114,27 @@ public final class NumberReader {
      * @param unit the unit written with it; empty when there is none
      * @param rules what was done to the text, in words; empty when nothing
      * @param doubtful whether a single separator before three digits was taken for a thousands mark
+     * @param aside what stands in brackets behind it, with a leading \u00b1 where it is the scatter of
+     *     the runs; empty when nothing does
      */
-    record Number(double value, Optional<UnitWords.Recognised> unit, String rules, boolean doubtful)
-        implements Reading {}
+    record Number(
+        double value,
+        Optional<UnitWords.Recognised> unit,
+        String rules,
+        boolean doubtful,
+        String aside)
+        implements Reading {
+      /** A number with nothing beside it. */
+      public Number(
+          double value, Optional<UnitWords.Recognised> unit, String rules, boolean doubtful) {
+        this(value, unit, rules, doubtful, "");
+      }
+
+      private Number with(String more, String beside) {
+        String all = rules.isEmpty() ? more : more.isEmpty() ? rules : more + "; " + rules;
+        return new Number(value, unit, all, doubtful, beside);
+      }
+    }
 
     /** A mark that says that there is no value. */
     record Missing() implements Reading {}
@@ -108,7 +148,7 @@ public final class NumberReader {
 
   /** Reads one text. */
   public Reading read(String text) {
-    String plain = text.strip().replace('\u00a0', ' ').replace('\u202f', ' ').strip();
+    String plain = narrow(text).strip().replace('\u00a0', ' ').replace('\u202f', ' ').strip();
     String lower = plain.toLowerCase(Locale.ROOT);
     if (MISSING.contains(lower)) {
       return new Reading.Missing();
@@ -116,6 +156,55 @@ public final class NumberReader {
     if (NOT_FINISHED.contains(lower)) {
       return new Reading.NotFinished();
     }
+    if (BOUND.matcher(lower).matches()) {
+      return new Reading.NotNumber("one figure, not a bound");
+    }
+    Reading read = figure(plain);
+    return read instanceof Reading.NotNumber ? besides(plain, read) : read;
+  }
+
+  /** Digits and marks of double width are the same digits. */
+  private static String narrow(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (text.charAt(i) >= '\uff00' && text.charAt(i) <= '\uffef') {
+        return java.text.Normalizer.normalize(text, java.text.Normalizer.Form.NFKC);
+      }
+    }
+    return text;
+  }
+
+  /** What is a figure once something beside it is set apart; else as it was read. */
+  private Reading besides(String plain, Reading otherwise) {
+    Matcher about = ABOUT.matcher(plain.toLowerCase(Locale.ROOT));
+    if (about.find() && figure(plain.substring(about.end())) instanceof Reading.Number number) {
+      return number.with("about, as the source says", "");
+    }
+    Matcher price = ROUND_PRICE.matcher(plain);
+    if (price.matches()
+        && figure((price.group(1) + " " + price.group(2)).strip())
+            instanceof Reading.Number number) {
+      return number.with("price mark left out", "");
+    }
+    Matcher mark = WORD_AND_MARK.matcher(plain);
+    if (mark.matches() && figure(mark.group("mark")) instanceof Reading.Number number) {
+      return number.with("the mark in brackets, without its word", "");
+    }
+    Matcher aside = ASIDE.matcher(plain);
+    if (aside.matches()) {
+      String main = aside.group("main");
+      if (aside.group("spread") != null) {
+        main = (main + " " + aside.group("unit")).strip();
+      }
+      if (figure(main) instanceof Reading.Number number) {
+        String beside =
+            aside.group("aside") != null ? aside.group("aside") : "\u00b1" + aside.group("spread");
+        return number.with("", beside.strip());
+      }
+    }
+    return otherwise;
+  }
+
+  private Reading figure(String plain) {
     StringBuilder rules = new StringBuilder();
     String marked = plain;
     Matcher footnote = FOOTNOTE.matcher(marked);
@@ -164,6 +253,14 @@ public final class NumberReader {
       add(rules, "thousands set apart");
     }
     digits = digits.replaceAll("[.,]$", "");
+    if (digits.charAt(0) == '.' || digits.charAt(0) == ',') {
+      add(rules, "no digit before the decimal mark");
+      digits = "0" + digits;
+    }
+    boolean both = digits.indexOf('.') >= 0 && digits.indexOf(',') >= 0;
+    if ((both || repeated(digits)) && !GROUPED.matcher(digits).matches()) {
+      return new Reading.NotNumber("digits in groups of three before one decimal mark");
+    }
     char told = DecimalMark.told(digits);
     boolean doubtful = false;
     char decimal = mark.mark();
@@ -190,6 +287,11 @@ public final class NumberReader {
       value = -value;
     }
     return new Reading.Number(value, unit, rules.toString(), doubtful);
+  }
+
+  private static boolean repeated(String digits) {
+    return digits.indexOf('.') != digits.lastIndexOf('.')
+        || digits.indexOf(',') != digits.lastIndexOf(',');
   }
 
   private static void add(StringBuilder rules, String rule) {

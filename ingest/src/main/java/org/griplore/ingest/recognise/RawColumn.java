@@ -21,6 +21,10 @@ final class RawColumn {
   final Unit[] units;
   final String[] rules;
   final GridCell[] cells;
+
+  /** What stands in brackets behind each figure; null where nothing does. */
+  final String[] asides;
+
   final List<FoundThing> findings = new ArrayList<>();
   private final DecimalMark tableMark;
   private final PlausibleRange range;
@@ -39,6 +43,7 @@ final class RawColumn {
     this.units = new Unit[rows];
     this.rules = new String[rows];
     this.cells = new GridCell[rows];
+    this.asides = new String[rows];
     this.tableMark = tableMark;
     this.range = range;
     for (int i = 0; i < rows; i++) {
@@ -66,11 +71,84 @@ final class RawColumn {
     }
     DecimalMark mark = said != null ? said : own == DecimalMark.OPEN ? tableMark : own;
     NumberReader numbers = new NumberReader(mark);
+    boolean signs = isOfSigns();
     for (int i = 0; i < cells.length; i++) {
       if (cells[i] != null) {
-        take(i, CellNumber.read(cells[i], numbers));
+        take(
+            i,
+            signs
+                ? new NumberReader.Reading.NotNumber("a number; signs like + and - are no figures")
+                : CellNumber.read(cells[i], numbers));
       }
     }
+    asides(numbers);
+  }
+
+  /** Ratings like {@code ++}, {@code o} and {@code --}: there a dash is a rating, not a gap. */
+  private boolean isOfSigns() {
+    int signs = 0;
+    int plus = 0;
+    int filled = 0;
+    for (GridCell cell : cells) {
+      if (cell != null && cell.number() == null) {
+        filled++;
+        signs += cell.text().strip().matches("[-+o0\u2013\u2212/\u25cb\u25cf\u2605\u2606*]{1,5}") ? 1 : 0;
+        plus += cell.text().matches("\\s*[+\u2605*]{1,5}[-\u2606+/]*\\s*") ? 1 : 0;
+      }
+    }
+    return plus > 0 && signs == filled;
+  }
+
+  /** What stands in brackets behind the figures is the place where it ranks them; else left out. */
+  private void asides(NumberReader numbers) {
+    for (int i = 0; i < cells.length; i++) {
+      String aside = asides[i];
+      if (aside != null && !aside.startsWith("\u00b1") && !ranks()) {
+        findings.add(
+            new FoundThing(
+                Finding.Kind.ASSUMED,
+                cells[i],
+                cells[i].text(),
+                "a figure alone; what stands in brackets behind it was left out",
+                "give what stands in brackets a column of its own"));
+        asides[i] = null;
+      }
+    }
+  }
+
+  /** Whether all brackets are whole numbers that rank the figures one way or the other. */
+  private boolean ranks() {
+    int rising = 0;
+    int falling = 0;
+    int pairs = 0;
+    for (int i = 0; i < cells.length; i++) {
+      if (values[i] != null && (asides[i] == null || !asides[i].matches("\\d{1,2}\\.?"))) {
+        return false;
+      }
+      for (int j = 0; values[i] != null && j < i; j++) {
+        if (values[j] != null) {
+          int places = Integer.compare(place(i), place(j));
+          int figures = Double.compare(values[i], values[j]);
+          pairs++;
+          rising += places == figures ? 1 : 0;
+          falling += places == -figures ? 1 : 0;
+        }
+      }
+    }
+    return pairs >= 1 && (rising == pairs || falling == pairs) && isRanking(placesInBrackets());
+  }
+
+  private Double[] placesInBrackets() {
+    Double[] places = new Double[cells.length];
+    for (int i = 0; i < places.length; i++) {
+      places[i] = asides[i] == null ? null : (Double) (double) place(i);
+    }
+    return places;
+  }
+
+  /** The place in brackets behind a figure. */
+  int place(int row) {
+    return Integer.parseInt(asides[row].replace(".", ""));
   }
 
   private void take(int i, NumberReader.Reading reading) {
@@ -99,6 +177,7 @@ final class RawColumn {
     values[i] = number.value();
     units[i] = number.unit().map(UnitWords.Recognised::unit).orElse(null);
     rules[i] = number.rules();
+    asides[i] = number.aside().isEmpty() ? null : number.aside();
   }
 
   /** "43,200" with nothing to tell: what fits the discipline counts, and is a finding. */
@@ -167,15 +246,23 @@ final class RawColumn {
 
   /** Whether the values are 1, 2, 3 ... with ties as in competitions, at least two of them. */
   boolean isRanking() {
-    if (count() < 2 || max() < 2) {
+    return isRanking(values);
+  }
+
+  private static boolean isRanking(Double[] numbers) {
+    double[] sorted =
+        java.util.Arrays.stream(numbers)
+            .filter(Objects::nonNull)
+            .mapToDouble(Double::doubleValue)
+            .sorted()
+            .toArray();
+    if (sorted.length < 2 || sorted[sorted.length - 1] < 2) {
       return false;
     }
-    for (Double value : values) {
-      int before = 0;
-      for (Double other : values) {
-        before += value != null && other != null && other < value ? 1 : 0;
-      }
-      if (value != null && value != before + 1) {
+    int first = 0;
+    for (int i = 0; i < sorted.length; i++) {
+      first = i > 0 && sorted[i] == sorted[i - 1] ? first : i;
+      if (sorted[i] != first + 1) {
         return false;
       }
     }
