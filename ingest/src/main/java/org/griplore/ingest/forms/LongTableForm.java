@@ -161,18 +161,20 @@ public final class LongTableForm {
     if (value == null && place == null) {
       return Optional.empty();
     }
+    Double spread = value == null ? null : spread(value, discipline.get());
+    Integer runs = rows.whole("runs");
     return Optional.of(
         new Result(
             discipline.get().key(),
             value == null ? null : (Double) value.value(),
             value == null ? null : value.unit(),
-            value == null ? null : spread(value, discipline.get()),
-            rows.whole("runs"),
+            spread,
+            runs,
             place,
             new ResultCells(
                 value == null ? null : rows.cell("value"),
-                value == null ? null : rows.cell("spread"),
-                rows.cell("runs"),
+                spread == null ? null : rows.cell("spread"),
+                runs == null ? null : rows.cell("runs"),
                 place == null ? null : rows.cell("place")),
             value == null ? "" : value.rule(),
             value == null ? List.of() : value.steps()));
@@ -215,6 +217,10 @@ public final class LongTableForm {
           (text + " " + rows.text("unit")).strip(),
           value.problem());
       return null;
+    }
+    if (!number.aside().isEmpty()) {
+      String left = "a figure alone; what stands behind it was left out";
+      rows.finding(Finding.Kind.ASSUMED, "value", text, left);
     }
     if (value.remark() != null) {
       rows.finding(Finding.Kind.ASSUMED, "value", text, value.remark());
@@ -262,7 +268,14 @@ public final class LongTableForm {
 
   private Double spread(ValueReader.Read value, Discipline discipline) {
     String text = rows.text("spread");
-    if (text.isBlank() || !(LongRows.number(text) instanceof NumberReader.Reading.Number number)) {
+    if (text.isBlank()) {
+      return null;
+    }
+    NumberReader.Reading read = LongRows.number(text);
+    if (!(read instanceof NumberReader.Reading.Number number) || number.value() < 0) {
+      if (!(read instanceof NumberReader.Reading.Missing)) {
+        rows.finding(Finding.Kind.NOT_READ, "spread", text, "a spread, a number from 0");
+      }
       return null;
     }
     Unit stated =

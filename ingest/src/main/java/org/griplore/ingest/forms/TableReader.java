@@ -255,17 +255,47 @@ final class TableReader {
         of(figures, value.discipline()).place((int) figure.value(), cell(cell, cell.text()));
       } else if (figure != null) {
         of(figures, value.discipline()).value(figure, cell(cell, cell.text()));
+        beside(of(figures, value.discipline()), read, row, cell);
       }
     } else if (role instanceof ColumnRole.Place place) {
       place(figures, place.discipline(), cell);
     } else if (role instanceof ColumnRole.Runs runs) {
-      if (columns.read(cell) instanceof NumberReader.Reading.Number number && number.value() >= 1) {
-        of(figures, runs.discipline()).runs((int) number.value(), cell(cell, cell.text()));
-      }
+      runs(figures, runs.discipline(), cell);
     } else if (role instanceof ColumnRole.Spread spread) {
-      if (columns.read(cell) instanceof NumberReader.Reading.Number number && number.value() >= 0) {
-        of(figures, spread.discipline()).spread(number.value(), cell(cell, cell.text()));
-      }
+      spread(figures, spread.discipline(), cell);
+    }
+  }
+
+  /** A place or a scatter that stands in the figure's own cell. */
+  private void beside(EntryFigures figures, FigureColumn column, int row, GridCell cell) {
+    if (column.placeBeside(row) != null) {
+      figures.place(column.placeBeside(row), cell(cell, cell.text()));
+    }
+    String scatter = column.spreadBeside(row);
+    if (scatter != null
+        && columns.read(GridCell.of(cell.row(), cell.column(), scatter))
+            instanceof NumberReader.Reading.Number number) {
+      figures.spread(number.value(), cell(cell, cell.text()));
+    }
+  }
+
+  private void runs(Map<Discipline, EntryFigures> figures, Discipline discipline, GridCell cell) {
+    NumberReader.Reading read = columns.read(cell);
+    if (read instanceof NumberReader.Reading.Number number
+        && number.value() >= 1
+        && number.value() == Math.rint(number.value())) {
+      of(figures, discipline).runs((int) number.value(), cell(cell, cell.text()));
+    } else if (!(read instanceof NumberReader.Reading.Missing)) {
+      tell(Finding.Kind.NOT_READ, cell, cell.text(), "a number of runs, whole, from 1", CORRECT);
+    }
+  }
+
+  private void spread(Map<Discipline, EntryFigures> figures, Discipline discipline, GridCell cell) {
+    NumberReader.Reading read = columns.read(cell);
+    if (read instanceof NumberReader.Reading.Number number && number.value() >= 0) {
+      of(figures, discipline).spread(number.value(), cell(cell, cell.text()));
+    } else if (!(read instanceof NumberReader.Reading.Missing)) {
+      tell(Finding.Kind.NOT_READ, cell, cell.text(), "a spread, a number from 0", CORRECT);
     }
   }
 

@@ -41,6 +41,18 @@ public final class FigureColumn {
     return unit.places() ? "places" : unit.unit() == null ? "" : unit.unit().symbol();
   }
 
+  /** The place that stands in brackets behind a row's figure; null where none does. */
+  public Integer placeBeside(int row) {
+    String aside = raw.asides[row];
+    return aside == null || aside.startsWith("\u00b1") ? null : (Integer) raw.place(row);
+  }
+
+  /** The scatter behind a row's figure, as in {@code 36.5 \u00b1 0.4}, as written; else null. */
+  public String spreadBeside(int row) {
+    String aside = raw.asides[row];
+    return aside == null || !aside.startsWith("\u00b1") ? null : aside.substring(1);
+  }
+
   /** What was assumed, contradicted or not read. */
   public List<FoundThing> findings() {
     return raw.findings;

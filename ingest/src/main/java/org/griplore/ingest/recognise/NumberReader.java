@@ -90,8 +90,6 @@ public final class NumberReader {
   private static final Pattern WORD_AND_MARK =
       Pattern.compile("\\p{L}[\\p{L} .+-]{1,24}\\((?<mark>\\d{1,2}(?:[.,]\\d{1,2})?)\\)");
 
-  private static final Pattern ABOUT = Pattern.compile("^(?:~|\u2248|ca\\.?|circa|approx\\.?|about|env\\.?|etwa)\\s*(?=[\\d.,])");
-
   private static final Pattern BOUND = Pattern.compile("^(?:>|<|\u2265|\u2264|>=|<=|over|under|\u00fcber|unter)\\s*[\\d.,].*");
 
   private static final Pattern GROUPED = Pattern.compile("\\d{1,3}(?:[.,]\\d{3})+(?:[.,]\\d*)?");
@@ -175,10 +173,6 @@ public final class NumberReader {
 
   /** What is a figure once something beside it is set apart; else as it was read. */
   private Reading besides(String plain, Reading otherwise) {
-    Matcher about = ABOUT.matcher(plain.toLowerCase(Locale.ROOT));
-    if (about.find() && figure(plain.substring(about.end())) instanceof Reading.Number number) {
-      return number.with("about, as the source says", "");
-    }
     Matcher price = ROUND_PRICE.matcher(plain);
     if (price.matches()
         && figure((price.group(1) + " " + price.group(2)).strip())
