@@ -84,13 +84,15 @@ public final class NumberReader {
               + "|(?:\u00b1|\\+/-|\\+-)\\s*(?<spread>[\\d.,]+)\\s*(?<unit>\\p{L}*))");
 
   /** A price without its hundredths: {@code 79,-}. */
-  private static final Pattern ROUND_PRICE = Pattern.compile("(.*\\d)[.,]\\s?[-\u2013\u2014]{1,2}\\s*(\\D*)");
+  private static final Pattern ROUND_PRICE =
+      Pattern.compile("(.*\\d)[.,]\\s?[-\u2013\u2014]{1,2}\\s*(\\D*)");
 
   /** A word of a rating scale with its mark in brackets: {@code befr. (3,2)}. */
   private static final Pattern WORD_AND_MARK =
       Pattern.compile("\\p{L}[\\p{L} .+-]{1,24}\\((?<mark>\\d{1,2}(?:[.,]\\d{1,2})?)\\)");
 
-  private static final Pattern BOUND = Pattern.compile("^(?:>|<|\u2265|\u2264|>=|<=|over|under|\u00fcber|unter)\\s*[\\d.,].*");
+  private static final Pattern BOUND =
+      Pattern.compile("^(?:>|<|\u2265|\u2264|>=|<=|over|under|\u00fcber|unter)\\s*[\\d.,].*");
 
   private static final Pattern GROUPED = Pattern.compile("\\d{1,3}(?:[.,]\\d{3})+(?:[.,]\\d*)?");
 
@@ -112,8 +114,8 @@ public final class NumberReader {
      * @param unit the unit written with it; empty when there is none
      * @param rules what was done to the text, in words; empty when nothing
      * @param doubtful whether a single separator before three digits was taken for a thousands mark
-     * @param aside what stands in brackets behind it, with a leading \u00b1 where it is the scatter of
-     *     the runs; empty when nothing does
+     * @param aside what stands in brackets behind it, with a leading \u00b1 where it is the scatter
+     *     of the runs; empty when nothing does
      */
     record Number(
         double value,

@@ -92,7 +92,10 @@ final class RawColumn {
     for (GridCell cell : cells) {
       if (cell != null && cell.number() == null) {
         filled++;
-        signs += cell.text().strip().matches("[-+o0\u2013\u2212/\u25cb\u25cf\u2605\u2606*]{1,5}") ? 1 : 0;
+        signs +=
+            cell.text().strip().matches("[-+o0\u2013\u2212/\u25cb\u25cf\u2605\u2606*]{1,5}")
+                ? 1
+                : 0;
         plus += cell.text().matches("\\s*[+\u2605*]{1,5}[-\u2606+/]*\\s*") ? 1 : 0;
       }
     }

@@ -54,8 +54,20 @@ class NumberReaderTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "2+", "++", ">90", "< 72 dB", "35-37", "35,2–36,1", "A", "★★★", "12.34.5", "1.23.45.67",
-        "abc", "ca. 35 m", "36.5 (", "1,23.45,6"
+        "2+",
+        "++",
+        ">90",
+        "< 72 dB",
+        "35-37",
+        "35,2–36,1",
+        "A",
+        "★★★",
+        "12.34.5",
+        "1.23.45.67",
+        "abc",
+        "ca. 35 m",
+        "36.5 (",
+        "1,23.45,6"
       })
   void isNoFigure(String text) {
     assertThat(NUMBERS.read(text)).isInstanceOf(NumberReader.Reading.NotNumber.class);
