@@ -56,7 +56,17 @@ public record Decision(
     /** There is none: the name means no other model, the model has no predecessor. */
     NONE,
     /** Taken back: what the sources say holds. */
-    OPEN
+    OPEN;
+
+    /** The word used in files and stored. */
+    public String word() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+
+    /** The verdict with this word. */
+    public static Optional<Verdict> ofWord(String word) {
+      return Arrays.stream(values()).filter(verdict -> verdict.word().equals(word)).findFirst();
+    }
   }
 
   /** Checks that a value is there exactly when the verdict needs one. */

@@ -1,6 +1,8 @@
 package org.griplore.store.vocabulary;
 
+import java.util.Arrays;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * Something in a source that was not understood, or was understood only by assuming something.
@@ -29,9 +31,19 @@ public record Finding(Kind kind, Cell cell, String found, String expected, Strin
       this.key = key;
     }
 
-    /** The words shown and stored. */
+    /** The words shown. */
     public String key() {
       return key;
+    }
+
+    /** The word stored and given away: the same with hyphens. */
+    public String word() {
+      return key.replace(' ', '-');
+    }
+
+    /** The kind with this word. */
+    public static Optional<Kind> ofWord(String word) {
+      return Arrays.stream(values()).filter(kind -> kind.word().equals(word)).findFirst();
     }
   }
 

@@ -1,5 +1,9 @@
 package org.griplore.store.vocabulary;
 
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+
 /**
  * One run of a run log as it stands there. Every part but {@code sequence}, {@code tyre}, {@code
  * role} and {@code cell} may be null.
@@ -41,6 +45,16 @@ public record LoggedRun(
   /** What a set of tyres is there for. */
   public enum Role {
     REFERENCE,
-    CANDIDATE
+    CANDIDATE;
+
+    /** The word used in files and stored. */
+    public String word() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+
+    /** The role with this word. */
+    public static Optional<Role> ofWord(String word) {
+      return Arrays.stream(values()).filter(role -> role.word().equals(word)).findFirst();
+    }
   }
 }

@@ -16,6 +16,9 @@ import java.util.Objects;
  * @param rule what was done from the text as found to the value, in words; empty when nothing was
  * @param steps what was done one by one, with the figure before and after; empty where reading the
  *     number was all
+ * @param circumstance how it came about: its kind, window of speeds and conditions
+ * @param sequence place of its set in the order of the day; null when not stated
+ * @param repeat tells results of one entry, discipline and circumstance apart, from 1
  */
 public record Result(
     String discipline,
@@ -26,12 +29,16 @@ public record Result(
     Integer place,
     ResultCells cells,
     String rule,
-    List<Step> steps) {
+    List<Step> steps,
+    Circumstance circumstance,
+    Integer sequence,
+    int repeat) {
   /** Checks that there is a figure and that numbers are finite. */
   public Result {
     Objects.requireNonNull(discipline);
     Objects.requireNonNull(cells);
     Objects.requireNonNull(rule);
+    Objects.requireNonNull(circumstance);
     steps = List.copyOf(steps);
     if (value == null && place == null) {
       throw new IllegalArgumentException("a result needs a value or a place");
@@ -42,6 +49,35 @@ public record Result(
     if (place != null && place < 1) {
       throw new IllegalArgumentException("places count from 1");
     }
+    if (repeat < 1) {
+      throw new IllegalArgumentException("repeats count from 1");
+    }
+  }
+
+  /** The first measured result, of which no more is stated. */
+  public Result(
+      String discipline,
+      Double value,
+      Unit unit,
+      Double spread,
+      Integer runs,
+      Integer place,
+      ResultCells cells,
+      String rule,
+      List<Step> steps) {
+    this(
+        discipline,
+        value,
+        unit,
+        spread,
+        runs,
+        place,
+        cells,
+        rule,
+        steps,
+        Circumstance.MEASURED,
+        null,
+        1);
   }
 
   /** A result whose number was read and no more. */
@@ -55,5 +91,28 @@ public record Result(
       ResultCells cells,
       String rule) {
     this(discipline, value, unit, spread, runs, place, cells, rule, List.of());
+  }
+
+  /** The same result as it came about. */
+  public Result under(Circumstance other) {
+    return new Result(
+        discipline, value, unit, spread, runs, place, cells, rule, steps, other, sequence, repeat);
+  }
+
+  /** The same result as a repeat. */
+  public Result repeated(Integer set, int number) {
+    return new Result(
+        discipline,
+        value,
+        unit,
+        spread,
+        runs,
+        place,
+        cells,
+        rule,
+        steps,
+        circumstance,
+        set,
+        number);
   }
 }

@@ -12,6 +12,7 @@ import java.util.Objects;
  * @param notes what was written down
  * @param runs the runs, where the source is a run log
  * @param reductions how they were reduced, one a discipline that could be
+ * @param weights the weights it gives disciplines in its total; empty where it states none
  */
 public record TestReport(
     String key,
@@ -19,7 +20,8 @@ public record TestReport(
     List<Entry> entries,
     List<Note> notes,
     List<LoggedRun> runs,
-    List<Reduction> reductions) {
+    List<Reduction> reductions,
+    List<ReportWeight> weights) {
   /** Keeps the lists from changing. */
   public TestReport {
     Objects.requireNonNull(key);
@@ -28,11 +30,23 @@ public record TestReport(
     notes = List.copyOf(notes);
     runs = List.copyOf(runs);
     reductions = List.copyOf(reductions);
+    weights = List.copyOf(weights);
+  }
+
+  /** A report that states no weights. */
+  public TestReport(
+      String key,
+      Details details,
+      List<Entry> entries,
+      List<Note> notes,
+      List<LoggedRun> runs,
+      List<Reduction> reductions) {
+    this(key, details, entries, notes, runs, reductions, List.of());
   }
 
   /** A report of which no runs were reduced. */
   public TestReport(
       String key, Details details, List<Entry> entries, List<Note> notes, List<LoggedRun> runs) {
-    this(key, details, entries, notes, runs, List.of());
+    this(key, details, entries, notes, runs, List.of(), List.of());
   }
 }
