@@ -12,6 +12,10 @@ import org.griplore.store.vocabulary.Unit;
  * results share the better place and the next place is skipped: 1, 2, 2, 4). A published place
  * counts before a computed one. Rows lie side by side by test.
  *
+ * <p>A model that a report gives several results in one size (sets of the day) has one place: that
+ * of their mean value, or where places alone are published their mean place. What another report of
+ * the same test tells again does not count.
+ *
  * <p>The field of a test is the number of entries with a result in the discipline, or the highest
  * published place where that is larger (a report that lists only some of those it ranked).
  */
@@ -22,8 +26,12 @@ public final class Ranking {
     PUBLISHED("published"),
     /** Ranked here by published values or totals. */
     COMPUTED("computed"),
-    /** No place: results in different units, or told twice. */
-    NONE("none");
+    /** No place: results in different units. */
+    NONE("none"),
+    /** No place of its own: a further result of a model in a report, averaged with its others. */
+    REPEATED("repeated"),
+    /** No place: another report of the test has told it. */
+    TOLD("told");
 
     private final String key;
 
@@ -44,6 +52,8 @@ public final class Ranking {
   private final int[] field;
   private final boolean[] tied;
   private final byte[] basis;
+  private final int[] begin;
+  private final int[] end;
   private final Postings rowsOfModel;
   private final BitSet entries = new BitSet();
 
@@ -53,6 +63,8 @@ public final class Ranking {
     this.field = new int[result.length];
     this.tied = new boolean[result.length];
     this.basis = new byte[result.length];
+    this.begin = new int[result.length];
+    this.end = new int[result.length];
     int[] model = new int[result.length];
     for (int i = 0; i < result.length; i++) {
       int entry = evidence.results().entry()[result[i]];
@@ -145,6 +157,16 @@ public final class Ranking {
     return tied[row];
   }
 
+  /** The first row of the row's test: the same for all of a test. */
+  public int testOf(int row) {
+    return begin[row];
+  }
+
+  /** The places of all rows of the row's test, 0 for those without. */
+  public int[] placesInTestOf(int row) {
+    return Arrays.copyOfRange(place, begin[row], end[row]);
+  }
+
   /** How the place was come by. */
   public Basis basis(int row) {
     return BASES[basis[row]];
@@ -154,7 +176,9 @@ public final class Ranking {
   private static final class Group {
     private final Evidence evidence;
     private final Direction[] directions;
-    private boolean[] twice = new boolean[0];
+    /** Row of the model's first result in the test, from the test's first row; itself if first. */
+    private int[] leader = new int[0];
+
     private double[] values = new double[0];
     private int[] places = new int[0];
 
@@ -174,14 +198,15 @@ public final class Ranking {
     }
 
     void rank(Ranking ranking, int from, int to) {
-      markTwice(ranking, from, to);
+      boolean repeats = findLeaders(ranking, from, to);
       int highestPlace = 0;
       int ranked = 0;
       int unit = -1;
       boolean oneUnit = true;
       boolean allPublished = true;
+      boolean allValued = true;
       for (int row = from; row < to; row++) {
-        if (twice[row - from]) {
+        if (leader[row - from] != row - from) {
           continue;
         }
         int result = ranking.result[row];
@@ -189,24 +214,28 @@ public final class Ranking {
         int its = evidence.results().unit()[result];
         highestPlace = Math.max(highestPlace, published);
         allPublished &= published > 0;
+        allValued &= its >= 0;
         if (its >= 0) {
           oneUnit &= unit < 0 || unit == its;
           unit = its;
         }
         ranked++;
       }
-      boolean computable = !allPublished && oneUnit && unit >= 0;
+      boolean averaged = repeats && allValued && oneUnit;
+      boolean computable = oneUnit && unit >= 0 && (!allPublished || averaged);
       if (computable) {
-        compute(ranking, from, to, directions[unit]);
+        compute(ranking, from, to, unit);
       }
       int field = Math.max(ranked, highestPlace);
       for (int row = from; row < to; row++) {
         int published = evidence.results().place()[ranking.result[row]];
         ranking.field[row] = field;
-        if (twice[row - from]) {
-          set(ranking, row, 0, Basis.NONE);
-        } else if (published > 0) {
-          set(ranking, row, published, Basis.PUBLISHED);
+        ranking.begin[row] = from;
+        ranking.end[row] = to;
+        if (leader[row - from] != row - from) {
+          set(ranking, row, 0, isRepeat(ranking, from, row) ? Basis.REPEATED : Basis.TOLD);
+        } else if (published > 0 && !averaged) {
+          set(ranking, row, repeats ? meanPlace(ranking, from, to, row) : published, Basis.PUBLISHED);
         } else if (computable && !Double.isNaN(values[row - from])) {
           set(ranking, row, places[row - from], Basis.COMPUTED);
         } else {
@@ -216,34 +245,76 @@ public final class Ranking {
       markTied(ranking, from, to);
     }
 
-    /** The same model in the same size twice: a second report tells what the first has told. */
-    private void markTwice(Ranking ranking, int from, int to) {
-      if (twice.length < to - from) {
-        twice = new boolean[to - from];
+    /**
+     * The first result of each row's model in its size. Gives whether a report has a model more
+     * than once: sets of the day, where a second report of the test tells what the first has told.
+     */
+    private boolean findLeaders(Ranking ranking, int from, int to) {
+      if (leader.length < to - from) {
+        leader = new int[to - from];
         values = new double[to - from];
         places = new int[to - from];
       }
       int[] entry = evidence.results().entry();
+      boolean repeats = false;
       for (int row = from; row < to; row++) {
         int mine = entry[ranking.result[row]];
-        boolean told = false;
-        for (int other = from; other < row && !told; other++) {
+        int first = row;
+        for (int other = from; other < row && first == row; other++) {
           int earlier = entry[ranking.result[other]];
-          told =
-              evidence.entries().model()[mine] == evidence.entries().model()[earlier]
-                  && java.util.Objects.equals(
-                      evidence.entries().size()[mine], evidence.entries().size()[earlier]);
+          if (evidence.entries().model()[mine] == evidence.entries().model()[earlier]
+              && java.util.Objects.equals(
+                  evidence.entries().size()[mine], evidence.entries().size()[earlier])) {
+            first = other;
+          }
         }
-        twice[row - from] = told;
+        leader[row - from] = first - from;
+        repeats |= first != row && isRepeat(ranking, from, row);
       }
+      return repeats;
     }
 
-    private void compute(Ranking ranking, int from, int to, Direction direction) {
+    /** Whether a row stands in the same report as the first result of its model. */
+    private boolean isRepeat(Ranking ranking, int from, int row) {
+      int[] entry = evidence.results().entry();
+      int[] report = evidence.entries().report();
+      return report[entry[ranking.result[row]]]
+          == report[entry[ranking.result[from + leader[row - from]]]];
+    }
+
+    /** Ranks each model's mean over its results in a report, those in another unit left aside. */
+    private void compute(Ranking ranking, int from, int to, int unit) {
+      int[] count = new int[to - from];
+      Arrays.fill(values, 0, to - from, Double.NaN);
       for (int row = from; row < to; row++) {
-        values[row - from] =
-            twice[row - from] ? Double.NaN : evidence.results().value()[ranking.result[row]];
+        int result = ranking.result[row];
+        int first = leader[row - from];
+        double value = evidence.results().value()[result];
+        if (evidence.results().unit()[result] == unit
+            && !Double.isNaN(value)
+            && (first == row - from || isRepeat(ranking, from, row))) {
+          count[first]++;
+          values[first] =
+              count[first] == 1 ? value : values[first] + (value - values[first]) / count[first];
+        }
       }
-      Places.rank(values, to - from, direction, places);
+      Places.rank(values, to - from, directions[unit], places);
+    }
+
+    /** The mean of the places published for a model's results, a half counting as the worse. */
+    private int meanPlace(Ranking ranking, int from, int to, int row) {
+      double sum = 0;
+      int count = 0;
+      for (int other = row; other < to; other++) {
+        int published = evidence.results().place()[ranking.result[other]];
+        if (leader[other - from] == row - from
+            && published > 0
+            && isRepeat(ranking, from, other)) {
+          sum += published;
+          count++;
+        }
+      }
+      return (int) Math.floor(sum / count + 0.5);
     }
 
     private static void set(Ranking ranking, int row, int place, Basis basis) {

@@ -2,14 +2,18 @@ package org.griplore.query.placings;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
 import org.griplore.query.evidence.Filter;
 import org.griplore.query.evidence.Ranking;
-import org.griplore.query.ranking.PoissonBinomial;
+import org.griplore.query.ranking.CreditSum;
+import org.griplore.query.ranking.TestCredit;
+import org.griplore.query.ranking.TopShare;
 import org.griplore.query.ranking.WilsonInterval;
 import org.griplore.store.archive.TestRecord;
 import org.griplore.store.vocabulary.TestDate;
@@ -23,6 +27,8 @@ final class PlacingCounter {
   private final Filter filter;
   private final int top;
   private final int minField;
+  private final TopShare ties;
+  private final Map<Integer, TestCredit> credits = new HashMap<>();
   private final Exclusions excluded;
   private final Citations citations;
 
@@ -32,6 +38,7 @@ final class PlacingCounter {
       Filter filter,
       int top,
       int minField,
+      TopShare ties,
       Exclusions excluded,
       Citations citations) {
     this.evidence = evidence;
@@ -39,6 +46,7 @@ final class PlacingCounter {
     this.filter = filter;
     this.top = top;
     this.minField = minField;
+    this.ties = ties;
     this.excluded = excluded;
     this.citations = citations;
   }
@@ -47,6 +55,7 @@ final class PlacingCounter {
   Optional<PlacingRow> count(int model) {
     countUnranked(model);
     List<Placing> places = new ArrayList<>();
+    List<TestCredit> tests = new ArrayList<>();
     Integer firstYear = null;
     Integer lastYear = null;
     int[] rows = ranking.rowsOfModel().rows();
@@ -65,10 +74,11 @@ final class PlacingCounter {
         lastYear = lastYear == null ? date.year() : Math.max(lastYear, date.year());
       }
       places.add(placing(row, entry, test, date));
+      tests.add(credit(row));
     }
     return places.isEmpty()
         ? Optional.empty()
-        : Optional.of(row(evidence.models().get(model).name(), places, firstYear, lastYear));
+        : Optional.of(row(evidence.models().get(model).name(), places, tests, firstYear, lastYear));
   }
 
   /** Entries of the model in tests that say nothing in the discipline. */
@@ -88,8 +98,19 @@ final class PlacingCounter {
     if (filtered.isPresent()) {
       return filtered;
     }
-    if (ranking.basis(row) == Ranking.Basis.NONE) {
-      return Optional.of("no place published, and none can be computed");
+    switch (ranking.basis(row)) {
+      case NONE -> {
+        return Optional.of("no place published, and none can be computed");
+      }
+      case REPEATED -> {
+        return Optional.of("further results of a model in a test, averaged with its first");
+      }
+      case TOLD -> {
+        return Optional.of("results that another report of the test has told");
+      }
+      default -> {
+        // it has a place
+      }
     }
     if (ranking.field(row) < minField) {
       return Optional.of("field of " + (minField - 1) + " or fewer");
@@ -109,16 +130,28 @@ final class PlacingCounter {
         evidence.results().id()[ranking.result(row)]);
   }
 
-  private PlacingRow row(String model, List<Placing> places, Integer firstYear, Integer lastYear) {
-    int within = 0;
+  /** What places are worth in the row's test: worked out once a test. */
+  private TestCredit credit(int row) {
+    return credits.computeIfAbsent(
+        ranking.testOf(row),
+        test -> TestCredit.of(ranking.placesInTestOf(row), ranking.field(row), top, ties));
+  }
+
+  private PlacingRow row(
+      String model,
+      List<Placing> places,
+      List<TestCredit> tests,
+      Integer firstYear,
+      Integer lastYear) {
+    double within = 0;
     double expected = 0;
-    double[] chances = new double[places.size()];
+    double[] credit = new double[places.size()];
     int[] sorted = new int[places.size()];
-    for (int i = 0; i < chances.length; i++) {
+    for (int i = 0; i < credit.length; i++) {
       Placing placing = places.get(i);
-      within += placing.place() <= top ? 1 : 0;
-      chances[i] = Math.min(1.0, (double) top / placing.field());
-      expected += chances[i];
+      credit[i] = tests.get(i).of(placing.place(), top, ties);
+      within += credit[i];
+      expected += tests.get(i).expected();
       sorted[i] = placing.place();
     }
     Arrays.sort(sorted);
@@ -128,12 +161,12 @@ final class PlacingCounter {
     return new PlacingRow(
         model,
         places.size(),
-        within,
-        (double) within / places.size(),
+        ties == TopShare.WHOLE ? (Number) (int) within : (Number) within,
+        within / places.size(),
         share.low(),
         share.high(),
         expected,
-        PoissonBinomial.atLeast(chances, within),
+        CreditSum.atLeast(tests, credit),
         sorted[0],
         median,
         firstYear,

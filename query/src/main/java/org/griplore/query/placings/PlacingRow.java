@@ -7,12 +7,14 @@ import java.util.List;
  *
  * @param model full name
  * @param tests tests counted
- * @param within tests in which the place was within the top asked for
+ * @param within tests in which the place was within the top asked for: a whole number, or with
+ *     shared credit their sum
  * @param share {@code within / tests}
  * @param shareLow lower end of the 95 % Wilson interval of the share
  * @param shareHigh upper end
- * @param expectedByChance tests within the top if places were drawn: sum of top/field
- * @param chanceOfAtLeast chance of at least {@code within} then (Poisson-binomial, exact)
+ * @param expectedByChance tests within the top if the places of each test, its ties included, were drawn: without ties
+ *     the sum of top/field
+ * @param chanceOfAtLeast chance of at least {@code within} then, exact
  * @param bestPlace best place
  * @param medianPlace median place
  * @param firstYear year of the first dated test; null when none is dated
@@ -22,7 +24,7 @@ import java.util.List;
 public record PlacingRow(
     String model,
     int tests,
-    int within,
+    Number within,
     double share,
     double shareLow,
     double shareHigh,

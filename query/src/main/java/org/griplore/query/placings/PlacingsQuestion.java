@@ -20,11 +20,20 @@ import org.griplore.query.option.Option;
 import org.griplore.query.question.CommonOptions;
 import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
+import org.griplore.query.ranking.TopShare;
 
 /**
  * How often models were among the first in their tests, and how often chance would put them there.
  */
 public final class PlacingsQuestion implements Question {
+  private static final Option TIES =
+      Option.once(
+              "ties",
+              "HOW",
+              "whether entries that share the last counted places count whole or share the credit",
+              "whole")
+          .oneOf(List.of("whole", "shared"));
+
   @Override
   public String kind() {
     return "placings";
@@ -47,6 +56,7 @@ public final class PlacingsQuestion implements Question {
     options.add(CommonOptions.TOP);
     options.add(CommonOptions.discipline("overall"));
     options.add(CommonOptions.MIN_FIELD);
+    options.add(TIES);
     options.addAll(Filter.OPTIONS);
     return options;
   }
@@ -57,6 +67,7 @@ public final class PlacingsQuestion implements Question {
     int top = choices.integer("top", 1, 1000).orElseThrow();
     int minField = choices.integer("min-field", 1, 1000).orElse(top + 1);
     String discipline = CommonOptions.discipline(choices, context.catalogue());
+    TopShare ties = choices.text("ties").equals("shared") ? TopShare.SHARED : TopShare.WHOLE;
     Filter filter = new Filter(choices, evidence);
     List<Integer> models =
         choices.has("model")
@@ -68,7 +79,8 @@ public final class PlacingsQuestion implements Question {
     List<PlacingRow> rows = new ArrayList<>();
     if (position >= 0) {
       PlacingCounter counter =
-          new PlacingCounter(evidence, position, filter, top, minField, excluded, citations);
+          new PlacingCounter(
+              evidence, position, filter, top, minField, ties, excluded, citations);
       for (int model : models) {
         counter.count(model).ifPresent(rows::add);
       }
@@ -82,8 +94,8 @@ public final class PlacingsQuestion implements Question {
     List<String> names = models.stream().map(i -> evidence.models().get(i).name()).toList();
     return new Answer<>(
         new Inquiry(kind(), sentence(choices, names, top, discipline, filter), choices.given()),
-        summary(rows, names, choices, top, discipline),
-        columns(top),
+        summary(rows, names, choices, top, ties, discipline),
+        columns(top, ties),
         rows,
         excluded.list(),
         caveats(citations, top, minField),
@@ -98,34 +110,54 @@ public final class PlacingsQuestion implements Question {
   }
 
   private static String summary(
-      List<PlacingRow> rows, List<String> names, Choices choices, int top, String discipline) {
+      List<PlacingRow> rows,
+      List<String> names,
+      Choices choices,
+      int top,
+      TopShare ties,
+      String discipline) {
     if (rows.isEmpty()) {
       return choices.has("model")
           ? "No test that counts ranked %s in %s.".formatted(String.join(", ", names), discipline)
           : "No test that counts ranked any model in %s.".formatted(discipline);
     }
     if (choices.has("model")) {
-      return rows.stream().map(row -> sentence(row, top)).collect(joining(" "));
+      return rows.stream().map(row -> sentence(row, top, ties)).collect(joining(" "));
     }
-    return "%d models have counted tests; %s has the highest share of first %d places allowing for chance: %d of %d."
-        .formatted(
-            rows.size(), rows.get(0).model(), top, rows.get(0).within(), rows.get(0).tests());
-  }
-
-  private static String sentence(PlacingRow row, int top) {
+    PlacingRow first = rows.get(0);
     return String.format(
         Locale.ROOT,
-        "%s was among the first %d in %d of %d tests (%.0f %%, 95 %% interval %.0f to %.0f %%);"
-            + " chance alone would give %.1f, and at least %d with probability %s.",
+        "%d models have counted tests; %s has the highest share of first %d places allowing for"
+            + " chance: %s of %d, where chance alone would give %.1f.",
+        rows.size(),
+        first.model(),
+        top,
+        counted(first),
+        first.tests(),
+        first.expectedByChance());
+  }
+
+  private static String counted(PlacingRow row) {
+    return row.within() instanceof Integer whole
+        ? String.valueOf(whole)
+        : String.format(Locale.ROOT, "%.1f", row.within().doubleValue());
+  }
+
+  private static String sentence(PlacingRow row, int top, TopShare ties) {
+    return String.format(
+        Locale.ROOT,
+        "%s was among the first %d in %s of %d tests%s (%.0f %%, 95 %% interval %.0f to %.0f %%);"
+            + " chance alone would give %.1f, and at least %s with probability %s.",
         row.model(),
         top,
-        row.within(),
+        counted(row),
         row.tests(),
+        ties == TopShare.SHARED ? ", shared places counting in part" : "",
         100 * row.share(),
         100 * row.shareLow(),
         100 * row.shareHigh(),
         row.expectedByChance(),
-        row.within(),
+        counted(row),
         probability(row.chanceOfAtLeast()));
   }
 
@@ -145,7 +177,7 @@ public final class PlacingsQuestion implements Question {
     return caveats;
   }
 
-  private static List<Column<PlacingRow>> columns(int top) {
+  private static List<Column<PlacingRow>> columns(int top, TopShare ties) {
     List<Column<Placing>> inner =
         List.of(
             Column.of("test", "Test", Format.TEST, Placing::test),
@@ -159,7 +191,9 @@ public final class PlacingsQuestion implements Question {
     return List.of(
         Column.of("model", "Model", Format.MODEL, PlacingRow::model),
         Column.of("tests", "Tests", Format.COUNT, PlacingRow::tests),
-        Column.of("within", "First " + top, Format.COUNT, PlacingRow::within),
+        ties == TopShare.WHOLE
+            ? Column.of("within", "First " + top, Format.COUNT, PlacingRow::within)
+            : Column.number("within", "First " + top, Format.NUMBER, 1, PlacingRow::within),
         Column.of("share", "Share", Format.SHARE, PlacingRow::share),
         Column.of("shareLow", "from", Format.SHARE, PlacingRow::shareLow),
         Column.of("shareHigh", "to", Format.SHARE, PlacingRow::shareHigh),

@@ -12,8 +12,8 @@ final class ShareLevel {
 
   private ShareLevel() {}
 
-  static void check(int successes, int trials, double level) {
-    if (trials < 1 || successes < 0 || successes > trials || !(level > 0 && level < 1)) {
+  static void check(double successes, int trials, double level) {
+    if (trials < 1 || !(successes >= 0 && successes <= trials) || !(level > 0 && level < 1)) {
       throw new IllegalArgumentException(successes + " of " + trials + " at level " + level);
     }
   }

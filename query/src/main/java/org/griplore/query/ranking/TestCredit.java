@@ -23,9 +23,14 @@ public record TestCredit(int field, int whole, int[] open, int[] sharers) {
    * @param places places of the entries that are named, 0 for those without; where fewer are named
    *     than the field has, the places within the first k that nobody named has are taken by others
    * @param top the k of the first k
-   * @throws IllegalArgumentException when the field or {@code top} is below 1
+   * @param ties WHOLE or SHARED
+   * @throws IllegalArgumentException when the field or {@code top} is below 1, or for another way
+   *     to count ties
    */
   public static TestCredit of(int[] places, int field, int top, TopShare ties) {
+    if (ties != TopShare.WHOLE && ties != TopShare.SHARED) {
+      throw new IllegalArgumentException("credits of tests count ties whole or shared: " + ties);
+    }
     double expected = field * TopShare.chance(field, top);
     int[] sharers = Places.sharers(places);
     int whole = 0;
@@ -64,6 +69,17 @@ public record TestCredit(int field, int whole, int[] open, int[] sharers) {
     int[] more = Arrays.copyOf(values, values.length + 1);
     more[values.length] = value;
     return more;
+  }
+
+  /** What a place counts in this test. */
+  public double of(int place, int top, TopShare ties) {
+    int room = top - place + 1;
+    for (int k = 0; ties == TopShare.SHARED && k < open.length; k++) {
+      if (open[k] == room) {
+        return (double) room / sharers[k];
+      }
+    }
+    return place <= top ? 1 : 0;
   }
 
   /** What chance alone gives an entry on average. */

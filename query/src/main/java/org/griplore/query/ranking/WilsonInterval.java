@@ -19,6 +19,11 @@ public record WilsonInterval(double low, double high) {
    * @throws IllegalArgumentException when there are no trials, or more successes than trials
    */
   public static WilsonInterval of(int successes, int trials, double level) {
+    return of((double) successes, trials, level);
+  }
+
+  /** The same where tests can count in part: the sum of the credits stands for the successes. */
+  public static WilsonInterval of(double successes, int trials, double level) {
     ShareLevel.check(successes, trials, level);
     double z = ShareLevel.normal(level);
     double n = trials;

@@ -56,7 +56,7 @@ class PlacingsQuestionTest {
       assertThat(us.lastYear()).isEqualTo(2021);
       assertThat(us.bestPlace()).isEqualTo(1);
       assertThat(us.medianPlace()).isEqualTo(2);
-      // sum of k/n, and by hand: all three, or all but one
+      // entries at place three or better over the field, and by hand: all three, or all but one
       double a = 3.0 / 8;
       double b = 3.0 / 5;
       double c = 3.0 / 4;
@@ -136,6 +136,30 @@ class PlacingsQuestionTest {
       PlacingRow us = us(archive, Map.of());
       assertThat(us.places()).extracting(Placing::place).containsExactly(1);
       assertThat(us.places()).extracting(Placing::field).containsExactly(4);
+    }
+  }
+
+  /** Whole points in which everybody is alike: all are among the first, as chance would have it. */
+  @Test
+  void ratingsThatAreAllTheSameAreNoNews() {
+    try (TestArchive archive = new TestArchive(folder)) {
+      for (int t = 0; t < 8; t++) {
+        Told told = TestArchive.told("t" + t, "202" + t, SourceKind.OWN, "205/55 R16 91V");
+        for (int i = 0; i < 10; i++) {
+          told.with(i == 0 ? "us" : "rival " + i, "comfort", 7.0, Unit.POINTS_10, null);
+        }
+        archive.add(told);
+      }
+      PlacingRow whole = us(archive, Map.of("discipline", List.of("comfort")));
+      assertThat(whole.within()).isEqualTo(8);
+      assertThat(whole.expectedByChance()).isEqualTo(8);
+      assertThat(whole.chanceOfAtLeast()).isEqualTo(1);
+      PlacingRow shared =
+          us(archive, Map.of("discipline", List.of("comfort"), "ties", List.of("shared")));
+      assertThat(shared.within().doubleValue()).isCloseTo(2.4, within(1e-12));
+      assertThat(shared.share()).isCloseTo(0.3, within(1e-12));
+      assertThat(shared.expectedByChance()).isCloseTo(2.4, within(1e-12));
+      assertThat(shared.chanceOfAtLeast()).isEqualTo(1);
     }
   }
 
