@@ -176,6 +176,7 @@ public final class Ranking {
   private static final class Group {
     private final Evidence evidence;
     private final Direction[] directions;
+
     /** Row of the model's first result in the test, from the test's first row; itself if first. */
     private int[] leader = new int[0];
 
@@ -235,7 +236,11 @@ public final class Ranking {
         if (leader[row - from] != row - from) {
           set(ranking, row, 0, isRepeat(ranking, from, row) ? Basis.REPEATED : Basis.TOLD);
         } else if (published > 0 && !averaged) {
-          set(ranking, row, repeats ? meanPlace(ranking, from, to, row) : published, Basis.PUBLISHED);
+          set(
+              ranking,
+              row,
+              repeats ? meanPlace(ranking, from, to, row) : published,
+              Basis.PUBLISHED);
         } else if (computable && !Double.isNaN(values[row - from])) {
           set(ranking, row, places[row - from], Basis.COMPUTED);
         } else {
@@ -307,9 +312,7 @@ public final class Ranking {
       int count = 0;
       for (int other = row; other < to; other++) {
         int published = evidence.results().place()[ranking.result[other]];
-        if (leader[other - from] == row - from
-            && published > 0
-            && isRepeat(ranking, from, other)) {
+        if (leader[other - from] == row - from && published > 0 && isRepeat(ranking, from, other)) {
           sum += published;
           count++;
         }

@@ -12,8 +12,8 @@ import java.util.List;
  * @param share {@code within / tests}
  * @param shareLow lower end of the 95 % Wilson interval of the share
  * @param shareHigh upper end
- * @param expectedByChance tests within the top if the places of each test, its ties included, were drawn: without ties
- *     the sum of top/field
+ * @param expectedByChance tests within the top if the places of each test, its ties included, were
+ *     drawn: without ties the sum of top/field
  * @param chanceOfAtLeast chance of at least {@code within} then, exact
  * @param bestPlace best place
  * @param medianPlace median place

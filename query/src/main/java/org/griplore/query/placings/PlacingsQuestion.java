@@ -79,8 +79,7 @@ public final class PlacingsQuestion implements Question {
     List<PlacingRow> rows = new ArrayList<>();
     if (position >= 0) {
       PlacingCounter counter =
-          new PlacingCounter(
-              evidence, position, filter, top, minField, ties, excluded, citations);
+          new PlacingCounter(evidence, position, filter, top, minField, ties, excluded, citations);
       for (int model : models) {
         counter.count(model).ifPresent(rows::add);
       }

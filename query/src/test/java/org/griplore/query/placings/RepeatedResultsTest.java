@@ -2,10 +2,10 @@ package org.griplore.query.placings;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.griplore.query.answer.Exclusion;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
-import org.griplore.query.answer.Exclusion;
 import org.griplore.query.ranking.TopShare;
 import org.griplore.query.simulation.DrawnArchive;
 import org.griplore.query.simulation.DrawnArchive.Said;

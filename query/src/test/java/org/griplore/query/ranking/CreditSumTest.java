@@ -145,7 +145,8 @@ class CreditSumTest {
     double mean = 0;
     double sum = 0;
     for (int t = 0; t < seen.length; t++) {
-      double[] ratings = random.doubles(12 + random.nextInt(20)).map(v -> Math.rint(4 * v)).toArray();
+      double[] ratings =
+          random.doubles(12 + random.nextInt(20)).map(v -> Math.rint(4 * v)).toArray();
       int[] places = Places.of(ratings, Direction.HIGH);
       tests.add(TestCredit.of(places, ratings.length, 3, TopShare.SHARED));
       seen[t] = tests.get(t).of(places[0], 3, TopShare.SHARED);

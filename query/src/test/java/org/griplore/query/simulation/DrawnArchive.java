@@ -109,15 +109,13 @@ public final class DrawnArchive {
   /** A value in a unit. */
   public DrawnArchive value(
       int entry, String discipline, double value, Unit unit, double spread, int runs) {
-    results.add(
-        new double[] {entry, discipline(discipline), unit(unit), value, spread, runs, 0});
+    results.add(new double[] {entry, discipline(discipline), unit(unit), value, spread, runs, 0});
     return this;
   }
 
   /** A published place alone. */
   public DrawnArchive place(int entry, String discipline, int place) {
-    results.add(
-        new double[] {entry, discipline(discipline), -1, Double.NaN, Double.NaN, 0, place});
+    results.add(new double[] {entry, discipline(discipline), -1, Double.NaN, Double.NaN, 0, place});
     return this;
   }
 
@@ -148,7 +146,8 @@ public final class DrawnArchive {
     int n = entries.size();
     int[] test = entries.stream().mapToInt(entry -> entry[0]).toArray();
     int[] model = entries.stream().mapToInt(entry -> entry[1]).toArray();
-    EntryColumns columns = new EntryColumns(test, model, test.clone(), sizes.toArray(new String[n]));
+    EntryColumns columns =
+        new EntryColumns(test, model, test.clone(), sizes.toArray(new String[n]));
     return new Evidence(
         new Snapshot(1, models, tests, reports, keys, units, columns, resultColumns()), CATALOGUE);
   }
