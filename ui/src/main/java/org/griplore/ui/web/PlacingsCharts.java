@@ -39,7 +39,7 @@ final class PlacingsCharts {
           .put("share", row.share())
           .put("low", row.shareLow())
           .put("high", row.shareHigh())
-          .put("within", row.within())
+          .put("within", row.within().doubleValue())
           .put("tests", row.tests())
           .put("chance", row.expectedByChance())
           .put("address", Addresses.with(answer.inquiry(), "model", row.model()));
