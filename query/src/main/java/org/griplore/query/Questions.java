@@ -40,7 +40,7 @@ import org.griplore.query.tradeoff.TradeoffQuestion;
 
 /** Every question the archive answers, in the order of the help. */
 public final class Questions {
-  private static final List<Question> TOLD =
+  private static final List<Question<?>> TOLD =
       List.of(
           new PlacingsQuestion(),
           new ModelQuestion(),
@@ -71,18 +71,18 @@ public final class Questions {
           new NamesQuestion(),
           new DecisionsQuestion());
 
-  private static final List<Question> ALL =
-      Stream.concat(TOLD.stream(), Stream.of(new SeekQuestion(TOLD))).toList();
+  private static final List<Question<?>> ALL =
+      Stream.concat(TOLD.stream(), Stream.<Question<?>>of(new SeekQuestion(TOLD))).toList();
 
   private Questions() {}
 
   /** All questions. */
-  public static List<Question> all() {
+  public static List<Question<?>> all() {
     return ALL;
   }
 
   /** The question with this word. */
-  public static Optional<Question> of(String kind) {
+  public static Optional<Question<?>> of(String kind) {
     return ALL.stream().filter(question -> question.kind().equals(kind)).findFirst();
   }
 
@@ -91,8 +91,8 @@ public final class Questions {
    *
    * @throws org.griplore.store.vocabulary.Refusal when an option cannot be understood
    */
-  public static Answer<?> ask(
-      Question question, QueryContext context, Map<String, List<String>> given) {
+  public static <R> Answer<R> ask(
+      Question<R> question, QueryContext context, Map<String, List<String>> given) {
     return question.answer(
         context, Choices.of(question.kind(), question.example(), question.options(), given));
   }

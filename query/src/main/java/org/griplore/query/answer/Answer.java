@@ -1,67 +1,178 @@
 package org.griplore.query.answer;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * An answer with its evidence. The same object becomes a page, a terminal table, JSON, CSV or
- * Markdown.
+ * Markdown. It is built by names: {@code Answer.to(inquiry).summary(text).columns(columns)} and so
+ * on.
  *
  * @param <R> what one row is about
- * @param inquiry the question that was answered
- * @param summary the answer in one sentence
- * @param columns what is told of each row, in order
- * @param rows the rows; none when there is no evidence
- * @param excluded what was left out, with counts
- * @param caveats what to be careful about, in sentences
- * @param sources the test reports behind the rows
- * @param relations figures about the rows as a whole, by key (may be empty)
- * @param footnotes what figures refer to by number (may be empty)
  */
-public record Answer<R>(
-    Inquiry inquiry,
-    String summary,
-    List<Column<R>> columns,
-    List<R> rows,
-    List<Exclusion> excluded,
-    List<String> caveats,
-    List<SourceReference> sources,
-    Map<String, Object> relations,
-    List<Footnote> footnotes) {
-  /** Keeps the lists from changing. */
-  public Answer {
-    columns = List.copyOf(columns);
-    rows = List.copyOf(rows);
-    excluded = List.copyOf(excluded);
-    caveats = List.copyOf(caveats);
-    sources = List.copyOf(sources);
-    relations = Map.copyOf(relations);
-    footnotes = List.copyOf(footnotes);
+public final class Answer<R> {
+  private final Inquiry inquiry;
+  private final String summary;
+  private final List<Column<R>> columns;
+  private final List<R> rows;
+  private final List<Exclusion> excluded;
+  private final List<String> caveats;
+  private final List<SourceReference> sources;
+  private final Map<WholeFigure<?>, Object> wholes;
+  private final List<Footnote> footnotes;
+
+  private Answer(Builder<R> told) {
+    inquiry = told.inquiry;
+    summary = told.summary;
+    columns = told.columns;
+    rows = told.rows;
+    excluded = told.excluded;
+    caveats = told.caveats;
+    sources = told.sources;
+    wholes = Map.copyOf(told.wholes);
+    footnotes = told.footnotes;
   }
 
-  /** An answer without footnotes. */
-  public Answer(
-      Inquiry inquiry,
-      String summary,
-      List<Column<R>> columns,
-      List<R> rows,
-      List<Exclusion> excluded,
-      List<String> caveats,
-      List<SourceReference> sources,
-      Map<String, Object> relations) {
-    this(inquiry, summary, columns, rows, excluded, caveats, sources, relations, List.of());
+  /** Begins the answer to a question. */
+  public static Start to(Inquiry inquiry) {
+    return new Start(inquiry, "");
   }
 
-  /** An answer without figures about the rows as a whole. */
-  public Answer(
-      Inquiry inquiry,
-      String summary,
-      List<Column<R>> columns,
-      List<R> rows,
-      List<Exclusion> excluded,
-      List<String> caveats,
-      List<SourceReference> sources) {
-    this(inquiry, summary, columns, rows, excluded, caveats, sources, Map.of());
+  /**
+   * An answer begun.
+   *
+   * @param inquiry the question
+   * @param summary the answer in one sentence
+   */
+  public record Start(Inquiry inquiry, String summary) {
+    /** The same with the answer in one sentence. */
+    public Start summary(String sentence) {
+      return new Start(inquiry, sentence);
+    }
+
+    /** Goes on with what is told of each row, in order. */
+    public <R> Builder<R> columns(List<Column<R>> columns) {
+      return new Builder<>(inquiry, summary, columns);
+    }
+  }
+
+  /**
+   * An answer in the making; what is not given is empty.
+   *
+   * @param <R> what one row is about
+   */
+  public static final class Builder<R> {
+    private final Inquiry inquiry;
+    private final String summary;
+    private final List<Column<R>> columns;
+    private List<R> rows = List.of();
+    private List<Exclusion> excluded = List.of();
+    private List<String> caveats = List.of();
+    private List<SourceReference> sources = List.of();
+    private final Map<WholeFigure<?>, Object> wholes = new LinkedHashMap<>();
+    private List<Footnote> footnotes = List.of();
+
+    private Builder(Inquiry inquiry, String summary, List<Column<R>> columns) {
+      this.inquiry = inquiry;
+      this.summary = summary;
+      this.columns = List.copyOf(columns);
+    }
+
+    /** The rows; none when there is no evidence. */
+    public Builder<R> rows(List<R> told) {
+      rows = List.copyOf(told);
+      return this;
+    }
+
+    /** What was left out, with counts. */
+    public Builder<R> excluded(List<Exclusion> left) {
+      excluded = List.copyOf(left);
+      return this;
+    }
+
+    /** What to be careful about, in sentences. */
+    public Builder<R> caveats(List<String> sentences) {
+      caveats = List.copyOf(sentences);
+      return this;
+    }
+
+    /** The test reports behind the rows. */
+    public Builder<R> sources(List<SourceReference> cited) {
+      sources = List.copyOf(cited);
+      return this;
+    }
+
+    /** A figure about the rows as a whole; nothing is told when it is null. */
+    public <T> Builder<R> whole(WholeFigure<T> whole, T told) {
+      if (told != null) {
+        wholes.put(whole, told);
+      }
+      return this;
+    }
+
+    /** What figures refer to by number. */
+    public Builder<R> footnotes(List<Footnote> notes) {
+      footnotes = List.copyOf(notes);
+      return this;
+    }
+
+    /** The answer. */
+    public Answer<R> build() {
+      return new Answer<>(this);
+    }
+  }
+
+  /** The question that was answered. */
+  public Inquiry inquiry() {
+    return inquiry;
+  }
+
+  /** The answer in one sentence. */
+  public String summary() {
+    return summary;
+  }
+
+  /** What is told of each row, in order. */
+  public List<Column<R>> columns() {
+    return columns;
+  }
+
+  /** The rows; none when there is no evidence. */
+  public List<R> rows() {
+    return rows;
+  }
+
+  /** What was left out, with counts. */
+  public List<Exclusion> excluded() {
+    return excluded;
+  }
+
+  /** What to be careful about, in sentences. */
+  public List<String> caveats() {
+    return caveats;
+  }
+
+  /** The test reports behind the rows. */
+  public List<SourceReference> sources() {
+    return sources;
+  }
+
+  /** Figures about the rows as a whole. */
+  public Map<WholeFigure<?>, Object> wholes() {
+    return wholes;
+  }
+
+  /** A figure about the rows as a whole; empty where this answer does not tell it. */
+  @SuppressWarnings("unchecked") // the builder took it as this figure's
+  public <T> Optional<T> whole(WholeFigure<T> whole) {
+    return Optional.ofNullable((T) wholes.get(whole));
+  }
+
+  /** What figures refer to by number. */
+  public List<Footnote> footnotes() {
+    return footnotes;
   }
 
   /** Whether there was anything to answer from. */

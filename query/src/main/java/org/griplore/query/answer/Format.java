@@ -1,5 +1,7 @@
 package org.griplore.query.answer;
 
+import java.util.Locale;
+
 /** How a column's values are to be read; each rendering writes them its own way. */
 public enum Format {
   /** A {@code String}. */
@@ -39,5 +41,10 @@ public enum Format {
   /** A list of rows with columns of their own. */
   ROWS,
   /** A list of texts. */
-  TEXTS
+  TEXTS;
+
+  /** Its word in JSON. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT);
+  }
 }

@@ -11,6 +11,7 @@ import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Exclusion;
 import org.griplore.query.answer.Format;
 import org.griplore.query.answer.Inquiry;
+import org.griplore.query.answer.WholeFigure;
 import org.griplore.query.answer.Wording;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Filter;
@@ -21,7 +22,11 @@ import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 
 /** What was tested of each model and, more to the point, what never was. */
-public final class CoverageQuestion implements Question {
+public final class CoverageQuestion implements Question<CoverageQuestion.CoverageRow> {
+  /** Models before the further wishes of the question. */
+  public static final WholeFigure<Integer> MODELS =
+      new WholeFigure<>("models", "How many models the filters let through.");
+
   /**
    * One model.
    *
@@ -103,20 +108,21 @@ public final class CoverageQuestion implements Question {
     }
     List<String> disciplines = counts.disciplines(all);
     String without = missing.isEmpty() ? "" : " never tested in " + String.join(" or ", missing);
-    return new Answer<>(
-        new Inquiry(
-            kind(),
-            "What was tested of each model" + without + filter.words() + "?",
-            choices.given()),
-        summary(all, disciplines, missing),
-        columns(disciplines),
-        shown,
-        further,
-        List.of(
-            "A gap is a discipline in which other models of the same season class were tested and"
-                + " this one has no test that counts; disciplines that no such model was tested in are no gaps."),
-        List.of(),
-        Map.of("models", all.size()));
+    return Answer.to(
+            new Inquiry(
+                kind(),
+                "What was tested of each model" + without + filter.words() + "?",
+                choices.given()))
+        .summary(summary(all, disciplines, missing))
+        .columns(columns(disciplines))
+        .rows(shown)
+        .excluded(further)
+        .caveats(
+            List.of(
+                "A gap is a discipline in which other models of the same season class were tested and"
+                    + " this one has no test that counts; disciplines that no such model was tested in are no gaps."))
+        .whole(MODELS, all.size())
+        .build();
   }
 
   private static Comparator<CoverageRow> order(String word) {

@@ -16,7 +16,7 @@ import org.griplore.store.vocabulary.Decision;
 import org.griplore.store.vocabulary.NameKey;
 
 /** Lists what the user decided on names and descent, the newest first. */
-public final class DecisionsQuestion implements Question {
+public final class DecisionsQuestion implements Question<Decision> {
   @Override
   public String kind() {
     return "decisions";
@@ -57,20 +57,20 @@ public final class DecisionsQuestion implements Question {
         excluded.add("decisions on other names");
       }
     }
-    return new Answer<>(
-        new Inquiry(
-            kind(),
-            ever ? "What was ever decided on names?" : "What is decided on names?",
-            choices.given()),
-        rows.size() == 1 ? "One decision." : rows.size() + " decisions.",
-        columns(),
-        rows,
-        excluded.list(),
-        List.of(),
-        List.of());
+    return Answer.to(
+            new Inquiry(
+                kind(),
+                ever ? "What was ever decided on names?" : "What is decided on names?",
+                choices.given()))
+        .summary(rows.size() == 1 ? "One decision." : rows.size() + " decisions.")
+        .columns(columns())
+        .rows(rows)
+        .excluded(excluded.list())
+        .build();
   }
 
-  private static List<Column<Decision>> columns() {
+  @Override
+  public List<Column<Decision>> columns() {
     return List.of(
         Column.of("name", "Name", Format.TEXT, Decision::name),
         Column.of("decision", "Decided", Format.TEXT, Decision::verb),

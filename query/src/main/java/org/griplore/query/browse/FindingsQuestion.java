@@ -21,7 +21,7 @@ import org.griplore.store.vocabulary.Finding;
 import org.griplore.store.vocabulary.NameKey;
 
 /** Lists what was not understood in the sources, or understood only by assuming something. */
-public final class FindingsQuestion implements Question {
+public final class FindingsQuestion implements Question<FindingRecord> {
   private static final List<String> KINDS =
       Arrays.stream(Finding.Kind.values()).map(kind -> kind.key().replace(' ', '-')).toList();
 
@@ -71,14 +71,12 @@ public final class FindingsQuestion implements Question {
         rows.add(finding);
       }
     }
-    return new Answer<>(
-        new Inquiry(kind(), "What was not understood, or assumed?", choices.given()),
-        rows.size() == 1 ? "One finding." : rows.size() + " findings.",
-        columns(),
-        rows,
-        excluded.list(),
-        List.of(),
-        List.of());
+    return Answer.to(new Inquiry(kind(), "What was not understood, or assumed?", choices.given()))
+        .summary(rows.size() == 1 ? "One finding." : rows.size() + " findings.")
+        .columns(columns())
+        .rows(rows)
+        .excluded(excluded.list())
+        .build();
   }
 
   /** A decided name is never asked about again. */
@@ -87,7 +85,8 @@ public final class FindingsQuestion implements Question {
         || finding.kind() == Finding.Kind.ASSUMED && finding.remedy().contains("`griplore settle ");
   }
 
-  private static List<Column<FindingRecord>> columns() {
+  @Override
+  public List<Column<FindingRecord>> columns() {
     return List.of(
         Column.of("sort", "Sort", Format.TEXT, row -> row.finding().kind().key()),
         Column.of("file", "File", Format.TEXT, FindingRecord::file),

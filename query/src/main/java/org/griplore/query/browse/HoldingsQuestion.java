@@ -11,6 +11,8 @@ import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.answer.Inquiry;
+import org.griplore.query.answer.WholeFigure;
+import org.griplore.query.answer.Wording;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
@@ -19,7 +21,31 @@ import org.griplore.query.question.Question;
 import org.griplore.store.vocabulary.TestDate;
 
 /** Says what the archive holds: tests and results by year and discipline. */
-public final class HoldingsQuestion implements Question {
+public final class HoldingsQuestion implements Question<HoldingsQuestion.HoldingsRow> {
+  /** Tests of the archive. */
+  public static final WholeFigure<Integer> TESTS =
+      new WholeFigure<>("tests", "How many tests the archive holds.");
+
+  /** Models of the archive. */
+  public static final WholeFigure<Integer> MODELS =
+      new WholeFigure<>("models", "How many models the archive knows.");
+
+  /** Results of the archive. */
+  public static final WholeFigure<Integer> RESULTS =
+      new WholeFigure<>("results", "How many results the archive holds.");
+
+  /** Notes of the archive. */
+  public static final WholeFigure<Long> NOTES =
+      new WholeFigure<>("notes", "How many notes the archive holds.");
+
+  /** Files of the archive. */
+  public static final WholeFigure<Long> SOURCES =
+      new WholeFigure<>("sources", "How many files were added.");
+
+  /** Findings of the archive. */
+  public static final WholeFigure<Long> FINDINGS =
+      new WholeFigure<>("findings", "How many findings wait for a reader.");
+
   /**
    * What there is of one discipline in one year.
    *
@@ -80,26 +106,34 @@ public final class HoldingsQuestion implements Question {
         Comparator.comparing(
                 HoldingsRow::year, Comparator.nullsLast(Comparator.<Integer>naturalOrder()))
             .thenComparing(HoldingsRow::discipline));
-    Map<String, Object> totals =
-        Map.of(
-            "tests", evidence.tests().size(),
-            "models", evidence.models().size(),
-            "results", evidence.results().count(),
-            "notes", context.archive().noteCount(),
-            "sources", context.archive().sourceCount(),
-            "findings", context.archive().findingCount());
-    return new Answer<>(
-        new Inquiry(kind(), "What does the archive hold?", choices.given()),
-        summary(evidence, totals),
-        columns(),
-        rows,
-        List.of(),
-        List.of(),
-        List.of(),
-        totals);
+    int tests = evidence.tests().size();
+    int models = evidence.models().size();
+    int results = evidence.results().count();
+    long notes = context.archive().noteCount();
+    long sources = context.archive().sourceCount();
+    List<String> held =
+        List.of(
+            Wording.counted(models, "model"),
+            Wording.counted(results, "result"),
+            Wording.counted(notes, "note"),
+            Wording.counted(sources, "file"));
+    return Answer.to(new Inquiry(kind(), "What does the archive hold?", choices.given()))
+        .summary(
+            Wording.counted(tests, "test")
+                + "%s of %s, with %s and %s from %s."
+                    .formatted(years(evidence), held.get(0), held.get(1), held.get(2), held.get(3)))
+        .columns(columns())
+        .rows(rows)
+        .whole(TESTS, tests)
+        .whole(MODELS, models)
+        .whole(RESULTS, results)
+        .whole(NOTES, notes)
+        .whole(SOURCES, sources)
+        .whole(FINDINGS, context.archive().findingCount())
+        .build();
   }
 
-  private static String summary(Evidence evidence, Map<String, Object> totals) {
+  private static String years(Evidence evidence) {
     List<Integer> years =
         evidence.tests().stream()
             .map(test -> test.details().date())
@@ -107,26 +141,11 @@ public final class HoldingsQuestion implements Question {
             .map(TestDate::year)
             .sorted()
             .toList();
-    String when =
-        years.isEmpty() ? "" : " from " + years.get(0) + " to " + years.get(years.size() - 1);
-    return "%s%s of %s, with %s and %s from %s."
-        .formatted(
-            counted(totals, "test"),
-            when,
-            counted(totals, "model"),
-            counted(totals, "result"),
-            counted(totals, "note"),
-            counted(totals, "source"));
+    return years.isEmpty() ? "" : " from " + years.get(0) + " to " + years.get(years.size() - 1);
   }
 
-  /** A number with its word; sources are files to people. */
-  private static String counted(Map<String, Object> totals, String word) {
-    Object number = totals.get(word + "s");
-    String shown = word.equals("source") ? "file" : word;
-    return number + " " + shown + (String.valueOf(number).equals("1") ? "" : "s");
-  }
-
-  private static List<Column<HoldingsRow>> columns() {
+  @Override
+  public List<Column<HoldingsRow>> columns() {
     return List.of(
         Column.of("year", "Year", Format.YEAR, HoldingsRow::year),
         Column.of("discipline", "Discipline", Format.DISCIPLINE, HoldingsRow::discipline),

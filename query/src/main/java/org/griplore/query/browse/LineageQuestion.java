@@ -2,13 +2,13 @@ package org.griplore.query.browse;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.answer.Inquiry;
+import org.griplore.query.answer.WholeFigure;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
 import org.griplore.query.question.QueryContext;
@@ -20,7 +20,11 @@ import org.griplore.store.vocabulary.Decision.Topic;
 import org.griplore.store.vocabulary.LineageRow;
 
 /** What holds of one model's descent, who says so, and who says otherwise. */
-public final class LineageQuestion implements Question {
+public final class LineageQuestion implements Question<LineageQuestion.Fact> {
+  /** The model's full name. */
+  public static final WholeFigure<String> MODEL =
+      new WholeFigure<>("model", "The model's full name.");
+
   private static final List<Topic> TOPICS =
       List.of(
           Topic.FOLLOWS,
@@ -82,16 +86,14 @@ public final class LineageQuestion implements Question {
     List<Fact> facts =
         TOPICS.stream().map(topic -> fact(topic, model, models, said, decisions)).toList();
     long known = facts.stream().filter(fact -> fact.value() != null).count();
-    return new Answer<>(
-        new Inquiry(
-            kind(), "What is known of the descent of " + model.name() + "?", choices.given()),
-        model.name() + ": " + known + " of " + facts.size() + " things are known.",
-        columns(),
-        facts,
-        List.of(),
-        List.of(),
-        List.of(),
-        Map.of("model", model.name()));
+    return Answer.to(
+            new Inquiry(
+                kind(), "What is known of the descent of " + model.name() + "?", choices.given()))
+        .summary(model.name() + ": " + known + " of " + facts.size() + " things are known.")
+        .columns(columns())
+        .rows(facts)
+        .whole(MODEL, model.name())
+        .build();
   }
 
   private static boolean means(QueryContext context, Decision decision, int model) {
@@ -168,7 +170,8 @@ public final class LineageQuestion implements Question {
     };
   }
 
-  private static List<Column<Fact>> columns() {
+  @Override
+  public List<Column<Fact>> columns() {
     return List.of(
         Column.of("topic", "What", Format.TEXT, fact -> fact.topic().word()),
         Column.of("value", "Holds", Format.TEXT, Fact::value),

@@ -21,7 +21,7 @@ import org.griplore.store.archive.ModelRecord;
 import org.griplore.store.archive.TestRecord;
 
 /** Lists the models with their descent and how often they were tested. */
-public final class ModelsQuestion implements Question {
+public final class ModelsQuestion implements Question<ModelsQuestion.ModelRow> {
   /**
    * One model. All but model, tests and aliases may be null.
    *
@@ -88,16 +88,18 @@ public final class ModelsQuestion implements Question {
         rows.add(row);
       }
     }
-    return new Answer<>(
-        new Inquiry(
-            kind(), "Which models does the archive know" + filter.words() + "?", choices.given()),
-        "%d models, %d of them tested."
-            .formatted(rows.size(), rows.stream().filter(row -> row.tests() > 0).count()),
-        columns(),
-        rows,
-        excluded.list(),
-        List.of(),
-        List.of());
+    return Answer.to(
+            new Inquiry(
+                kind(),
+                "Which models does the archive know" + filter.words() + "?",
+                choices.given()))
+        .summary(
+            "%d models, %d of them tested."
+                .formatted(rows.size(), rows.stream().filter(row -> row.tests() > 0).count()))
+        .columns(columns())
+        .rows(rows)
+        .excluded(excluded.list())
+        .build();
   }
 
   private static ModelRow row(
@@ -135,7 +137,8 @@ public final class ModelsQuestion implements Question {
         record.aliases());
   }
 
-  private static List<Column<ModelRow>> columns() {
+  @Override
+  public List<Column<ModelRow>> columns() {
     return List.of(
         Column.of("model", "Model", Format.MODEL, ModelRow::model),
         Column.<ModelRow>of("maker", "Maker", Format.TEXT, ModelRow::maker).asDetail(),

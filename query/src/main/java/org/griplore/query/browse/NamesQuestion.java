@@ -16,7 +16,7 @@ import org.griplore.query.question.Question;
 import org.griplore.store.archive.NameRecord;
 
 /** Lists the names that sources use, which model each means, and how that was settled. */
-public final class NamesQuestion implements Question {
+public final class NamesQuestion implements Question<NameRecord> {
   private static final List<String> STANDINGS =
       Arrays.stream(NameRecord.Standing.values()).map(NamesQuestion::word).toList();
 
@@ -59,20 +59,24 @@ public final class NamesQuestion implements Question {
       }
     }
     long open = rows.stream().filter(NameRecord::open).count();
-    return new Answer<>(
-        new Inquiry(kind(), "Which model does each name mean?", choices.given()),
-        (rows.size() == 1 ? "One name" : rows.size() + " names")
-            + ", "
-            + open
-            + " of them undecided.",
-        columns(),
-        rows,
-        excluded.list(),
-        open == 0 ? List.of() : List.of("`griplore settle` lists the undecided with candidates."),
-        List.of());
+    return Answer.to(new Inquiry(kind(), "Which model does each name mean?", choices.given()))
+        .summary(
+            (rows.size() == 1 ? "One name" : rows.size() + " names")
+                + ", "
+                + open
+                + " of them undecided.")
+        .columns(columns())
+        .rows(rows)
+        .excluded(excluded.list())
+        .caveats(
+            open == 0
+                ? List.of()
+                : List.of("`griplore settle` lists the undecided with candidates."))
+        .build();
   }
 
-  private static List<Column<NameRecord>> columns() {
+  @Override
+  public List<Column<NameRecord>> columns() {
     return List.of(
         Column.of("name", "Name as written", Format.TEXT, NameRecord::name),
         Column.of("model", "Model", Format.MODEL, NameRecord::model),

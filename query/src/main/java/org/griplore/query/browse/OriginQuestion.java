@@ -2,11 +2,11 @@ package org.griplore.query.browse;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.answer.Inquiry;
+import org.griplore.query.answer.WholeFigure;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.label.LabelClaim;
 import org.griplore.query.label.Labels;
@@ -19,7 +19,11 @@ import org.griplore.store.archive.Revision;
 import org.griplore.store.vocabulary.Cell;
 
 /** Leads one figure back to the file, sheet, row and column it came from. */
-public final class OriginQuestion implements Question {
+public final class OriginQuestion implements Question<OriginQuestion.OriginRow> {
+  /** What the tyre's label says in this discipline. */
+  public static final WholeFigure<List<LabelClaim>> LABELS =
+      new WholeFigure<>("labels", "What the tyre label's classes are beside the figure.");
+
   /**
    * One part of a result and its cell.
    *
@@ -94,15 +98,13 @@ public final class OriginQuestion implements Question {
               () -> told.add("The archive has no result number " + number + "."));
     }
     labels.stream().map(LabelClaim::sentence).forEach(caveats::add);
-    return new Answer<>(
-        new Inquiry(kind(), "Where does this figure come from?", choices.given()),
-        String.join(" ", told),
-        columns(),
-        rows,
-        List.of(),
-        caveats,
-        List.of(),
-        Map.of("labels", labels));
+    return Answer.to(new Inquiry(kind(), "Where does this figure come from?", choices.given()))
+        .summary(String.join(" ", told))
+        .columns(columns())
+        .rows(rows)
+        .caveats(caveats)
+        .whole(LABELS, labels)
+        .build();
   }
 
   private static String sentence(ResultOrigin origin) {
@@ -164,7 +166,8 @@ public final class OriginQuestion implements Question {
             steps));
   }
 
-  private static List<Column<OriginRow>> columns() {
+  @Override
+  public List<Column<OriginRow>> columns() {
     return List.of(
         Column.of("part", "Part", Format.TEXT, OriginRow::part),
         Column.of("figure", "Figure", Format.TEXT, OriginRow::figure),

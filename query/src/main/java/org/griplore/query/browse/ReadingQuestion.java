@@ -17,7 +17,7 @@ import org.griplore.store.archive.StoredFigure;
 import org.griplore.store.vocabulary.Cell;
 
 /** What one reading of a file told, whether it still counts or a newer reading replaced it. */
-public final class ReadingQuestion implements Question {
+public final class ReadingQuestion implements Question<StoredFigure> {
   private static final int MOST = 100_000;
 
   @Override
@@ -73,17 +73,17 @@ public final class ReadingQuestion implements Question {
     }
     Exclusions excluded = new Exclusions();
     excluded.add("further figures", further);
-    return new Answer<>(
-        new Inquiry(
-            kind(),
-            "What did reading %d of %s tell?".formatted(revision.number(), revision.name()),
-            choices.given()),
-        summary(revision, rows.size() + further),
-        columns(),
-        rows,
-        excluded.list(),
-        context.archive().revisionChanges(number),
-        List.of());
+    return Answer.to(
+            new Inquiry(
+                kind(),
+                "What did reading %d of %s tell?".formatted(revision.number(), revision.name()),
+                choices.given()))
+        .summary(summary(revision, rows.size() + further))
+        .columns(columns())
+        .rows(rows)
+        .excluded(excluded.list())
+        .caveats(context.archive().revisionChanges(number))
+        .build();
   }
 
   private static String summary(Revision revision, int figures) {
@@ -97,7 +97,8 @@ public final class ReadingQuestion implements Question {
             revision.supersededBy() == null ? "it counts" : "a newer reading replaced it");
   }
 
-  private static List<Column<StoredFigure>> columns() {
+  @Override
+  public List<Column<StoredFigure>> columns() {
     return List.of(
         Column.of("test", "Test", Format.TEXT, StoredFigure::test),
         Column.of("model", "Model", Format.TEXT, StoredFigure::model),

@@ -17,7 +17,7 @@ import org.griplore.store.archive.ReportRecord;
 import org.griplore.store.archive.Revision;
 
 /** Lists the files that were added, every reading of each. */
-public final class SourcesQuestion implements Question {
+public final class SourcesQuestion implements Question<SourcesQuestion.SourceRow> {
   /**
    * One reading of a file.
    *
@@ -81,15 +81,13 @@ public final class SourcesQuestion implements Question {
                         tests.getOrDefault(revision.id(), new TreeSet<>()).size(),
                         findings.getOrDefault(revision.id(), 0)))
             .toList();
-    return new Answer<>(
-        new Inquiry(kind(), "Which files were added?", choices.given()),
-        "%d files in %d readings."
-            .formatted(rows.stream().filter(SourceRow::current).count(), rows.size()),
-        columns(),
-        rows,
-        List.of(),
-        List.of(),
-        List.of());
+    return Answer.to(new Inquiry(kind(), "Which files were added?", choices.given()))
+        .summary(
+            "%d files in %d readings."
+                .formatted(rows.stream().filter(SourceRow::current).count(), rows.size()))
+        .columns(columns())
+        .rows(rows)
+        .build();
   }
 
   private static SourceRow row(Revision revision, List<String> changes, int tests, int findings) {
@@ -108,7 +106,8 @@ public final class SourcesQuestion implements Question {
         revision.origin());
   }
 
-  private static List<Column<SourceRow>> columns() {
+  @Override
+  public List<Column<SourceRow>> columns() {
     return List.of(
         Column.of("file", "File", Format.TEXT, SourceRow::file),
         Column.of("form", "Read as", Format.TEXT, SourceRow::form),

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
@@ -15,7 +14,6 @@ import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
 import org.griplore.query.evidence.TestKeys;
-import org.griplore.query.label.LabelClaim;
 import org.griplore.query.label.Labels;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
@@ -26,7 +24,7 @@ import org.griplore.store.archive.TestRecord;
 import org.griplore.store.vocabulary.Details;
 
 /** Shows one test in full: every tyre, every discipline, every figure with its number. */
-public final class TestQuestion implements Question {
+public final class TestQuestion implements Question<TestQuestion.TyreRow> {
   /** One tyre of the test, its figures by catalogue key. */
   public record TyreRow(String model, String size, Map<String, TestFigure> figures) {}
 
@@ -80,15 +78,28 @@ public final class TestQuestion implements Question {
       caveats.add(CompareOptions.PER_CENT);
     }
     caveats.add(CommonOptions.RESULTS_HOLD);
-    return new Answer<>(
-        new Inquiry(kind(), "What came out of test " + record.key() + "?", choices.given()),
-        summary(record, rows, table.disciplines()),
-        columns(evidence, table.disciplines(), table.unitOf()),
-        rows,
-        excluded.list(),
-        caveats,
-        citations.list(),
-        details(record, Labels.ofTest(context, test)));
+    Details details = record.details();
+    return Answer.to(
+            new Inquiry(kind(), "What came out of test " + record.key() + "?", choices.given()))
+        .summary(summary(record, rows, table.disciplines()))
+        .columns(columns(evidence, table.disciplines(), table.unitOf()))
+        .rows(rows)
+        .excluded(excluded.list())
+        .caveats(caveats)
+        .sources(citations.list())
+        .whole(TestFacts.DATE, details.date() == null ? null : details.date().text())
+        .whole(TestFacts.TITLE, details.title())
+        .whole(TestFacts.PUBLICATION, details.publication())
+        .whole(TestFacts.KIND, details.kind() == null ? null : details.kind().key())
+        .whole(TestFacts.SIZE, details.size())
+        .whole(TestFacts.SEASON, details.season() == null ? null : details.season().key())
+        .whole(TestFacts.VEHICLE, details.vehicle())
+        .whole(TestFacts.VEHICLE_MASS, details.vehicleMassKg())
+        .whole(TestFacts.VENUE, details.venue())
+        .whole(TestFacts.SURFACE, details.surfaceC())
+        .whole(TestFacts.AIR, details.airC())
+        .whole(TestFacts.LABELS, Labels.ofTest(context, test))
+        .build();
   }
 
   private static String summary(TestRecord test, List<TyreRow> rows, List<String> disciplines) {
@@ -106,30 +117,6 @@ public final class TestQuestion implements Question {
             .orElse("");
     return "%s%s%s: %d tyres in %d disciplines%s."
         .formatted(what, when, size, rows.size(), disciplines.size(), best);
-  }
-
-  private static Map<String, Object> details(TestRecord test, List<LabelClaim> labels) {
-    Details details = test.details();
-    Map<String, Object> told = new TreeMap<>();
-    put(told, "date", details.date() == null ? null : details.date().text());
-    put(told, "title", details.title());
-    put(told, "publication", details.publication());
-    put(told, "kind", details.kind() == null ? null : details.kind().key());
-    put(told, "size", details.size());
-    put(told, "season", details.season() == null ? null : details.season().key());
-    put(told, "vehicle", details.vehicle());
-    put(told, "vehicleMassKg", details.vehicleMassKg());
-    put(told, "venue", details.venue());
-    put(told, "surfaceC", details.surfaceC());
-    put(told, "airC", details.airC());
-    told.put("labels", labels);
-    return told;
-  }
-
-  private static void put(Map<String, Object> told, String name, Object value) {
-    if (value != null) {
-      told.put(name, value);
-    }
   }
 
   private static List<Column<TyreRow>> columns(

@@ -21,7 +21,7 @@ import org.griplore.store.archive.TestRecord;
 import org.griplore.store.vocabulary.Details;
 
 /** Lists the tests, oldest first. */
-public final class TestsQuestion implements Question {
+public final class TestsQuestion implements Question<TestsQuestion.TestRow> {
   /**
    * One test.
    *
@@ -93,15 +93,16 @@ public final class TestsQuestion implements Question {
                 + String.join(
                     " and ", models.stream().map(i -> evidence.models().get(i).name()).toList());
     String of = (discipline == null ? "" : " of " + discipline) + with + filter.words();
-    return new Answer<>(
-        new Inquiry(kind(), "Which tests" + of + " does the archive hold?", choices.given()),
-        "%d of the archive's %d tests%s."
-            .formatted(rows.size(), evidence.tests().size(), of.isEmpty() ? "" : " are" + of),
-        columns(),
-        rows,
-        excluded.list(),
-        List.of(),
-        citations.list());
+    return Answer.to(
+            new Inquiry(kind(), "Which tests" + of + " does the archive hold?", choices.given()))
+        .summary(
+            "%d of the archive's %d tests%s."
+                .formatted(rows.size(), evidence.tests().size(), of.isEmpty() ? "" : " are" + of))
+        .columns(columns())
+        .rows(rows)
+        .excluded(excluded.list())
+        .sources(citations.list())
+        .build();
   }
 
   private static Optional<String> reasonAgainst(
@@ -174,7 +175,8 @@ public final class TestsQuestion implements Question {
         citations.cite(record.reports().get(0)));
   }
 
-  private static List<Column<TestRow>> columns() {
+  @Override
+  public List<Column<TestRow>> columns() {
     return List.of(
         Column.of("test", "Test", Format.TEST, TestRow::test),
         Column.of("date", "Date", Format.DATE, TestRow::date),

@@ -23,7 +23,7 @@ import org.griplore.query.question.Question;
 import org.griplore.store.vocabulary.Discipline;
 
 /** How two models compare, in one discipline or in all. */
-public final class ContrastQuestion implements Question {
+public final class ContrastQuestion implements Question<ContrastQuestion.ContrastRow> {
   /**
    * One discipline.
    *
@@ -100,17 +100,18 @@ public final class ContrastQuestion implements Question {
     }
     String first = evidence.models().get(models.get(0)).name();
     String second = evidence.models().get(models.get(1)).name();
-    return new Answer<>(
-        new Inquiry(
-            kind(),
-            "How does " + first + " compare with " + second + filter.words() + "?",
-            choices.given()),
-        summary(first, second, rows),
-        columns(),
-        rows,
-        excluded.list(),
-        caveats(citations),
-        citations.list());
+    return Answer.to(
+            new Inquiry(
+                kind(),
+                "How does " + first + " compare with " + second + filter.words() + "?",
+                choices.given()))
+        .summary(summary(first, second, rows))
+        .columns(columns())
+        .rows(rows)
+        .excluded(excluded.list())
+        .caveats(caveats(citations))
+        .sources(citations.list())
+        .build();
   }
 
   static List<String> disciplines(QueryContext context, Choices choices) {
@@ -157,7 +158,8 @@ public final class ContrastQuestion implements Question {
     return caveats;
   }
 
-  private static List<Column<ContrastRow>> columns() {
+  @Override
+  public List<Column<ContrastRow>> columns() {
     return List.of(
         Column.of("discipline", "Discipline", Format.DISCIPLINE, ContrastRow::discipline),
         Column.number(

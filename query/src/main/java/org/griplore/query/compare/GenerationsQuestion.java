@@ -28,7 +28,7 @@ import org.griplore.query.question.Question;
 import org.griplore.query.statistics.StepPace;
 
 /** The steps from one generation of a line to the next, and how unusual each is. */
-public final class GenerationsQuestion implements Question {
+public final class GenerationsQuestion implements Question<GenerationsQuestion.GenerationRow> {
   /**
    * One step in one discipline.
    *
@@ -124,17 +124,18 @@ public final class GenerationsQuestion implements Question {
       }
     }
     String names = String.join(", ", choices.all("line"));
-    return new Answer<>(
-        new Inquiry(
-            kind(),
-            "What did new generations of " + names + " gain" + filter.words() + "?",
-            choices.given()),
-        StepWords.summary(names, !asked.isEmpty(), rows),
-        columns(),
-        rows,
-        excluded.list(),
-        caveats(choices),
-        citations.list());
+    return Answer.to(
+            new Inquiry(
+                kind(),
+                "What did new generations of " + names + " gain" + filter.words() + "?",
+                choices.given()))
+        .summary(StepWords.summary(names, !asked.isEmpty(), rows))
+        .columns(columns())
+        .rows(rows)
+        .excluded(excluded.list())
+        .caveats(caveats(choices))
+        .sources(citations.list())
+        .build();
   }
 
   private static GenerationRow row(
@@ -181,7 +182,8 @@ public final class GenerationsQuestion implements Question {
     return caveats;
   }
 
-  private static List<Column<GenerationRow>> columns() {
+  @Override
+  public List<Column<GenerationRow>> columns() {
     return List.of(
         Column.<GenerationRow>of("line", "Line", Format.LINE, GenerationRow::line).asDetail(),
         Column.of("older", "From", Format.MODEL, GenerationRow::older),

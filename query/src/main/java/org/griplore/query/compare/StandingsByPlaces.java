@@ -24,28 +24,6 @@ import org.griplore.query.statistics.Tails;
 
 /** The standing by places alone, beside that by values where there is one. */
 public final class StandingsByPlaces {
-  /**
-   * One model by its places.
-   *
-   * @param effect log worth less the mean of the component, plus is better
-   * @param ahead chance to be placed before an average model of the component, ties aside
-   * @param rank its place in this standing, within the component
-   * @param rankByValues its place in the standing by values, within the component there; null when
-   *     it has no values
-   */
-  public record PlacesRow(
-      String model,
-      double effect,
-      double se,
-      double low,
-      double high,
-      double score,
-      double ahead,
-      int tests,
-      int component,
-      int rank,
-      Integer rankByValues) {}
-
   private final QueryContext context;
   private final Choices choices;
   private final Evidence evidence;
@@ -60,24 +38,21 @@ public final class StandingsByPlaces {
     this.filter = new Filter(choices, evidence);
   }
 
-  Answer<PlacesRow> answer() {
+  Answer<StandingRow> answer() {
     String sentence = "How do models stand by places in " + discipline + filter.words() + "?";
     Inquiry inquiry = new Inquiry("standings", sentence, choices.given());
     PlacesStanding standing;
     try {
       standing = context.networks().byPlaces(evidence, discipline, filter);
     } catch (IllegalArgumentException unidentified) {
-      return new Answer<>(
-          inquiry,
-          "The places in " + discipline + " set no scale: " + unidentified.getMessage() + ".",
-          columns(),
-          List.of(),
-          List.of(),
-          List.of(),
-          List.of());
+      return Answer.to(inquiry)
+          .summary(
+              "The places in " + discipline + " set no scale: " + unidentified.getMessage() + ".")
+          .columns(columns())
+          .build();
     }
     Map<Integer, Integer> byValues = ranksByValues();
-    List<PlacesRow> rows = new ArrayList<>();
+    List<StandingRow> rows = new ArrayList<>();
     int rank = 0;
     int component = -1;
     for (PlacesStanding.Row row : standing.rows()) {
@@ -88,33 +63,32 @@ public final class StandingsByPlaces {
     Optional<Double> agreement = agreement(standing);
     Citations citations = new Citations(evidence);
     standing.entries().forEach(citations::citeEntry);
-    return new Answer<>(
-        inquiry,
-        summary(rows, standing, agreement),
-        columns(),
-        rows,
-        standing.excluded().list(),
-        caveats(standing, citations),
-        citations.list(),
-        agreement
-            .<Map<String, Object>>map(tau -> Map.of("agreementWithValues", tau))
-            .orElse(Map.of()));
+    return Answer.to(inquiry)
+        .summary(summary(rows, standing, agreement))
+        .columns(columns())
+        .rows(rows)
+        .excluded(standing.excluded().list())
+        .caveats(caveats(standing, citations))
+        .sources(citations.list())
+        .whole(StandingsQuestion.AGREEMENT, agreement.orElse(null))
+        .build();
   }
 
-  private PlacesRow row(PlacesStanding.Row row, int rank, Integer rankByValues) {
+  private StandingRow row(PlacesStanding.Row row, int rank, Integer rankByValues) {
     double reach = Tails.normal(Difference.LEVEL) * row.se();
-    return new PlacesRow(
+    return new StandingRow(
         evidence.models().get(row.model()).name(),
         row.effect(),
         row.se(),
         row.effect() - reach,
         row.effect() + reach,
         row.score(),
-        1 / (1 + Math.exp(-row.effect())),
         row.tests(),
         row.component() + 1,
-        rank,
-        rankByValues);
+        StandingRow.LOG_WORTH,
+        null,
+        null,
+        new StandingRow.ByPlaces(1 / (1 + Math.exp(-row.effect())), rank, rankByValues));
   }
 
   private List<ModelStanding> measured() {
@@ -168,7 +142,7 @@ public final class StandingsByPlaces {
   }
 
   private String summary(
-      List<PlacesRow> rows, PlacesStanding standing, Optional<Double> agreement) {
+      List<StandingRow> rows, PlacesStanding standing, Optional<Double> agreement) {
     if (rows.isEmpty()) {
       return "No test places two models in " + discipline + ".";
     }
@@ -210,19 +184,20 @@ public final class StandingsByPlaces {
     return caveats;
   }
 
-  private static List<Column<PlacesRow>> columns() {
+  private static List<Column<StandingRow>> columns() {
     return List.of(
-        Column.of("rank", "Rank", Format.COUNT, PlacesRow::rank),
-        Column.of("model", "Model", Format.MODEL, PlacesRow::model),
-        Column.number("effect", "Log worth", Format.DELTA, 2, PlacesRow::effect),
-        Column.number("se", "SE", Format.NUMBER, 2, PlacesRow::se),
-        Column.number("low", "from", Format.DELTA, 2, PlacesRow::low),
-        Column.number("high", "to", Format.DELTA, 2, PlacesRow::high),
-        Column.number("score", "P-score", Format.NUMBER, 2, PlacesRow::score),
-        Column.<PlacesRow>number("ahead", "Ahead of average", Format.CHANCE, 3, PlacesRow::ahead)
+        Column.of("rank", "Rank", Format.COUNT, row -> row.places().rank()),
+        Column.of("model", "Model", Format.MODEL, StandingRow::model),
+        Column.number("effect", "Log worth", Format.DELTA, 2, StandingRow::effect),
+        Column.number("se", "SE", Format.NUMBER, 2, StandingRow::se),
+        Column.number("low", "from", Format.DELTA, 2, StandingRow::low),
+        Column.number("high", "to", Format.DELTA, 2, StandingRow::high),
+        Column.number("score", "P-score", Format.NUMBER, 2, StandingRow::score),
+        Column.<StandingRow>number(
+                "ahead", "Ahead of average", Format.CHANCE, 3, row -> row.places().ahead())
             .asDetail(),
-        Column.of("tests", "Tests", Format.COUNT, PlacesRow::tests),
-        Column.of("component", "Component", Format.COUNT, PlacesRow::component),
-        Column.of("rankByValues", "By values", Format.COUNT, PlacesRow::rankByValues));
+        Column.of("tests", "Tests", Format.COUNT, StandingRow::tests),
+        Column.of("component", "Component", Format.COUNT, StandingRow::component),
+        Column.of("rankByValues", "By values", Format.COUNT, row -> row.places().rankByValues()));
   }
 }

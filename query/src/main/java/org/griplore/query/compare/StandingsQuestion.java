@@ -8,6 +8,7 @@ import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Missing;
+import org.griplore.query.answer.WholeFigure;
 import org.griplore.query.answer.Wording;
 import org.griplore.query.discipline.ComparisonScale;
 import org.griplore.query.discipline.Difference;
@@ -25,27 +26,12 @@ import org.griplore.query.question.Question;
 import org.griplore.query.statistics.Interval;
 
 /** How all models stand in one discipline, by every test that connects them. */
-public final class StandingsQuestion implements Question {
-  /**
-   * One model. Figures but model, tests and component are null where they could not be estimated.
-   *
-   * @param effect against the mean of the component, plus is better; in {@code unit}
-   * @param score P-score: mean certainty of being better than another model of the component
-   * @param component models of different components are never compared
-   * @param logEffect natural log, for ratio disciplines
-   */
-  public record StandingRow(
-      String model,
-      Double effect,
-      Double se,
-      Double low,
-      Double high,
-      Double score,
-      int tests,
-      int component,
-      String unit,
-      Double logEffect,
-      Double logSe) {}
+public final class StandingsQuestion implements Question<StandingRow> {
+  /** Kendall's tau-b of the standing by places with that by values. */
+  public static final WholeFigure<Double> AGREEMENT =
+      new WholeFigure<>(
+          "agreementWithValues",
+          "How well the order by places agrees with that by values (Kendall's tau-b).");
 
   @Override
   public String kind() {
@@ -79,7 +65,7 @@ public final class StandingsQuestion implements Question {
   }
 
   @Override
-  public Answer<?> answer(QueryContext context, Choices choices) {
+  public Answer<StandingRow> answer(QueryContext context, Choices choices) {
     Evidence evidence = context.evidence();
     if (choices.text("by").equals("places")) {
       return new StandingsByPlaces(context, choices).answer();
@@ -92,28 +78,26 @@ public final class StandingsQuestion implements Question {
         new Inquiry(
             kind(), "How do models stand in " + discipline + filter.words() + "?", choices.given());
     if (network.isEmpty()) {
-      return new Answer<>(
-          inquiry,
-          "No test has two models with comparable values in " + discipline + ".",
-          columns("", true),
-          List.of(),
-          List.of(),
-          List.of(),
-          List.of());
+      return Answer.to(inquiry)
+          .summary("No test has two models with comparable values in " + discipline + ".")
+          .columns(columns("", true))
+          .build();
     }
     ComparisonScale measure = network.get().measure();
     List<StandingRow> rows =
         network.get().standings().stream().map(s -> row(evidence, measure, s)).toList();
     Citations citations = new Citations(evidence);
     network.get().entries().forEach(citations::citeEntry);
-    return new Answer<>(
-        inquiry,
-        summary(rows, network.get(), discipline),
-        columns(measure.shownUnit(), measure.isRatio()),
-        rows,
-        network.get().excluded().list(),
-        caveats(network.get(), PlacesStanding.placesAlone(evidence, discipline, filter), citations),
-        citations.list());
+    return Answer.to(inquiry)
+        .summary(summary(rows, network.get(), discipline))
+        .columns(columns(measure.shownUnit(), measure.isRatio()))
+        .rows(rows)
+        .excluded(network.get().excluded().list())
+        .caveats(
+            caveats(
+                network.get(), PlacesStanding.placesAlone(evidence, discipline, filter), citations))
+        .sources(citations.list())
+        .build();
   }
 
   private static StandingRow row(
@@ -132,7 +116,8 @@ public final class StandingsQuestion implements Question {
         standing.component() + 1,
         measure.shownUnit(),
         measure.log(effect),
-        measure.isRatio() ? se : null);
+        measure.isRatio() ? se : null,
+        null);
   }
 
   private static String summary(List<StandingRow> rows, Network network, String discipline) {

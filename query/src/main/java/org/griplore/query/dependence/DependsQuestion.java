@@ -19,7 +19,7 @@ import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 
 /** Whether a contrast changes with size, car, temperature or year. */
-public final class DependsQuestion implements Question {
+public final class DependsQuestion implements Question<DependsRow> {
   @Override
   public String kind() {
     return "depends";
@@ -77,33 +77,31 @@ public final class DependsQuestion implements Question {
                     filter.words()),
             choices.given());
     if (contrasts.isEmpty()) {
-      return new Answer<>(
-          inquiry,
-          "No test holds both "
-              + sides.get(0).name()
-              + " and "
-              + sides.get(1).name()
-              + " in "
-              + discipline
-              + ".",
-          DependsColumns.of(),
-          List.of(),
-          excluded.list(),
-          List.of(),
-          List.of());
+      return Answer.to(inquiry)
+          .summary(
+              "No test holds both "
+                  + sides.get(0).name()
+                  + " and "
+                  + sides.get(1).name()
+                  + " in "
+                  + discipline
+                  + ".")
+          .columns(DependsColumns.of())
+          .excluded(excluded.list())
+          .build();
     }
     Citations citations = new Citations(evidence);
     Dependence dependence =
         new Dependence(evidence, arms.measure(), sides, contrasts, excluded, citations);
     List<DependsRow> rows = moderators.stream().map(dependence::on).toList();
-    return new Answer<>(
-        inquiry,
-        summary(versus, rows, contrasts.size()),
-        DependsColumns.of(),
-        rows,
-        excluded.list(),
-        caveats(arms, rows, sides.stream().anyMatch(Side::isMany), citations),
-        citations.list());
+    return Answer.to(inquiry)
+        .summary(summary(versus, rows, contrasts.size()))
+        .columns(DependsColumns.of())
+        .rows(rows)
+        .excluded(excluded.list())
+        .caveats(caveats(arms, rows, sides.stream().anyMatch(Side::isMany), citations))
+        .sources(citations.list())
+        .build();
   }
 
   private static String summary(String versus, List<DependsRow> rows, int tests) {

@@ -1,9 +1,9 @@
 package org.griplore.query.log;
 
 import java.util.List;
-import java.util.Map;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Inquiry;
+import org.griplore.query.answer.WholeFigure;
 import org.griplore.query.answer.Wording;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
@@ -18,7 +18,11 @@ import org.griplore.store.archive.RunRecord;
 import org.griplore.store.archive.TestRecord;
 
 /** Shows the runs of a test in order, what the reference did, and how far the results stand. */
-public final class LogQuestion implements Question {
+public final class LogQuestion implements Question<LogRow> {
+  /** What was made of the runs of each discipline. */
+  public static final WholeFigure<List<LogReduced>> REDUCTIONS =
+      new WholeFigure<>("reductions", "What was made of the runs of each discipline.");
+
   @Override
   public String kind() {
     return "log";
@@ -64,15 +68,16 @@ public final class LogQuestion implements Question {
             at -> runs.stream().anyMatch(run -> run.report() == evidence.reports().get(at).id()))
         .forEach(citations::cite);
     List<LogRow> rows = LogRows.of(reductions, runs);
-    return new Answer<>(
-        new Inquiry(kind(), "What did the runs of test " + test.key() + " say?", choices.given()),
-        summary(test, rows, runs.size()),
-        LogRow.COLUMNS,
-        rows,
-        List.of(),
-        rows.isEmpty() ? List.of() : List.of(CommonOptions.RESULTS_HOLD),
-        citations.list(),
-        Map.of("reductions", reductions.stream().map(LogReduced::of).toList()));
+    return Answer.to(
+            new Inquiry(
+                kind(), "What did the runs of test " + test.key() + " say?", choices.given()))
+        .summary(summary(test, rows, runs.size()))
+        .columns(LogRow.COLUMNS)
+        .rows(rows)
+        .caveats(rows.isEmpty() ? List.of() : List.of(CommonOptions.RESULTS_HOLD))
+        .sources(citations.list())
+        .whole(REDUCTIONS, reductions.stream().map(LogReduced::of).toList())
+        .build();
   }
 
   private static String summary(TestRecord test, List<LogRow> rows, int runs) {

@@ -19,7 +19,7 @@ import org.griplore.store.text.NoteHits;
 import org.griplore.store.text.NoteQuery;
 
 /** Finds notes by words, the best match first. */
-public final class FindQuestion implements Question {
+public final class FindQuestion implements Question<NoteHit> {
   @Override
   public String kind() {
     return "find";
@@ -57,14 +57,14 @@ public final class FindQuestion implements Question {
     if (beyond > 0) {
       further.add(new Exclusion("further notes that match; see --limit and --skip", (int) beyond));
     }
-    return new Answer<>(
-        new Inquiry(kind(), "What do notes say on: " + text + "?", choices.given()),
-        summary(hits),
-        columns(),
-        hits.hits(),
-        further,
-        hits.how().sentences(),
-        sources(hits));
+    return Answer.to(new Inquiry(kind(), "What do notes say on: " + text + "?", choices.given()))
+        .summary(summary(hits))
+        .columns(columns())
+        .rows(hits.hits())
+        .excluded(further)
+        .caveats(hits.how().sentences())
+        .sources(sources(hits))
+        .build();
   }
 
   private static String summary(NoteHits hits) {
@@ -90,7 +90,8 @@ public final class FindQuestion implements Question {
             .collect(Collectors.toCollection(LinkedHashSet::new)));
   }
 
-  private static List<Column<NoteHit>> columns() {
+  @Override
+  public List<Column<NoteHit>> columns() {
     return List.of(
         Column.<NoteHit>of("note", "Note", Format.COUNT, NoteHit::noteId).asDetail(),
         Column.of("test", "Test", Format.TEST, NoteHit::test),

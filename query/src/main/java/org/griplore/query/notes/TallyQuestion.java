@@ -16,7 +16,7 @@ import org.griplore.store.text.NoteCounts;
 import org.griplore.store.text.NoteQuery;
 
 /** Counts the notes that match, by model, discipline and year. */
-public final class TallyQuestion implements Question {
+public final class TallyQuestion implements Question<TallyQuestion.TallyRow> {
   /**
    * How many notes share something.
    *
@@ -55,14 +55,12 @@ public final class TallyQuestion implements Question {
     rows.addAll(most("model", counts.models()));
     rows.addAll(most("discipline", counts.disciplines()));
     counts.years().forEach((year, notes) -> rows.add(new TallyRow("year", year + "", notes)));
-    return new Answer<>(
-        new Inquiry(kind(), "How are notes spread on: " + text + "?", choices.given()),
-        counts.total() == 1 ? "One note matches." : counts.total() + " notes match.",
-        columns(),
-        rows,
-        List.of(),
-        List.of("A note that names no model, discipline or year is in the total only."),
-        List.of());
+    return Answer.to(new Inquiry(kind(), "How are notes spread on: " + text + "?", choices.given()))
+        .summary(counts.total() == 1 ? "One note matches." : counts.total() + " notes match.")
+        .columns(columns())
+        .rows(rows)
+        .caveats(List.of("A note that names no model, discipline or year is in the total only."))
+        .build();
   }
 
   private static List<TallyRow> most(String by, Map<String, Integer> counts) {
@@ -72,7 +70,8 @@ public final class TallyQuestion implements Question {
         .toList();
   }
 
-  private static List<Column<TallyRow>> columns() {
+  @Override
+  public List<Column<TallyRow>> columns() {
     return List.of(
         Column.of("by", "By", Format.TEXT, TallyRow::by),
         Column.of("value", "Shared", Format.TEXT, TallyRow::value),

@@ -3,11 +3,11 @@ package org.griplore.query.outlook;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.answer.Inquiry;
+import org.griplore.query.answer.WholeFigure;
 import org.griplore.query.compare.CompareOptions;
 import org.griplore.query.discipline.ComparisonScale;
 import org.griplore.query.discipline.DisciplineArms;
@@ -23,7 +23,15 @@ import org.griplore.query.question.Question;
 import org.griplore.store.vocabulary.Discipline;
 
 /** How well the archive would have predicted its own tests. */
-public final class BacktestQuestion implements Question {
+public final class BacktestQuestion implements Question<BacktestQuestion.BacktestRow> {
+  /** All disciplines together. */
+  public static final WholeFigure<AllTests> ALL =
+      new WholeFigure<>(
+          "all", "How often results fell within their intervals, all disciplines together.");
+
+  /** Results that were predicted, and the shares of them within their intervals, from 0 to 1. */
+  public record AllTests(int results, double coverage50, double coverage80, double coverage95) {}
+
   /**
    * One discipline.
    *
@@ -106,21 +114,22 @@ public final class BacktestQuestion implements Question {
       }
       rows.add(row(of));
     }
-    return new Answer<>(
-        new Inquiry(
-            kind(),
-            "How well would tests have been predicted from those before them"
-                + (choices.has("discipline") ? ", in " + keys.get(0) : "")
-                + whole.words()
-                + "?",
-            choices.given()),
-        summary(rows, covered),
-        columns(),
-        rows,
-        excluded.list(),
-        caveats(choices.has("source")),
-        citations.list(),
-        relations(rows, covered));
+    return Answer.to(
+            new Inquiry(
+                kind(),
+                "How well would tests have been predicted from those before them"
+                    + (choices.has("discipline") ? ", in " + keys.get(0) : "")
+                    + whole.words()
+                    + "?",
+                choices.given()))
+        .summary(summary(rows, covered))
+        .columns(columns())
+        .rows(rows)
+        .excluded(excluded.list())
+        .caveats(caveats(choices.has("source")))
+        .sources(citations.list())
+        .whole(ALL, all(rows, covered))
+        .build();
   }
 
   private static Judged judge(Evidence evidence, DescentForest descent, String key, Filter filter) {
@@ -153,17 +162,12 @@ public final class BacktestQuestion implements Question {
     return rows.stream().mapToInt(BacktestRow::results).sum();
   }
 
-  private static Map<String, Object> relations(List<BacktestRow> rows, int[] covered) {
+  private static AllTests all(List<BacktestRow> rows, int[] covered) {
     double results = results(rows);
     return rows.isEmpty()
-        ? Map.of()
-        : Map.of(
-            "all",
-            Map.of(
-                "results", results(rows),
-                "coverage50", covered[0] / results,
-                "coverage80", covered[1] / results,
-                "coverage95", covered[2] / results));
+        ? null
+        : new AllTests(
+            results(rows), covered[0] / results, covered[1] / results, covered[2] / results);
   }
 
   private static String summary(List<BacktestRow> rows, int[] covered) {
@@ -200,7 +204,8 @@ public final class BacktestQuestion implements Question {
     return caveats;
   }
 
-  private static List<Column<BacktestRow>> columns() {
+  @Override
+  public List<Column<BacktestRow>> columns() {
     return List.of(
         Column.of("discipline", "Discipline", Format.DISCIPLINE, BacktestRow::discipline),
         Column.of("tests", "Tests", Format.COUNT, BacktestRow::tests),

@@ -296,19 +296,19 @@ final class OutlookAnswer {
   }
 
   /** How far things differ in each discipline, as standard deviations on its scale. */
-  Map<String, Object> relations() {
-    Map<String, Object> components = new LinkedHashMap<>();
+  Map<String, OutlookQuestion.Differing> varianceComponents() {
+    Map<String, OutlookQuestion.Differing> components = new LinkedHashMap<>();
     outlooks.forEach(
-        (key, of) -> {
-          Map<String, Object> told = new LinkedHashMap<>();
-          told.put("tests", of.tests());
-          told.put("heterogeneity", Math.sqrt(of.components().tauSquared()));
-          told.put("lines", Math.sqrt(of.components().line()));
-          told.put("steps", Math.sqrt(of.components().step()));
-          told.put("runs", of.components().run() == 0 ? null : Math.sqrt(of.components().run()));
-          told.put("usualStep", of.usualStep());
-          components.put(key, told);
-        });
-    return components.isEmpty() ? Map.of() : Map.of("varianceComponents", components);
+        (key, of) ->
+            components.put(
+                key,
+                new OutlookQuestion.Differing(
+                    of.tests(),
+                    Math.sqrt(of.components().tauSquared()),
+                    Math.sqrt(of.components().line()),
+                    Math.sqrt(of.components().step()),
+                    of.components().run() == 0 ? null : Math.sqrt(of.components().run()),
+                    of.usualStep())));
+    return components.isEmpty() ? null : components;
   }
 }

@@ -9,6 +9,7 @@ import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.answer.Inquiry;
+import org.griplore.query.answer.WholeFigure;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
 import org.griplore.query.evidence.Filter;
@@ -22,7 +23,26 @@ import org.griplore.query.question.Question;
 import org.griplore.store.vocabulary.Discipline;
 
 /** What to expect of a field of tyres in a new test. */
-public final class OutlookQuestion implements Question {
+public final class OutlookQuestion implements Question<OutlookRow> {
+  /** How far things differ in each discipline. */
+  public static final WholeFigure<Map<String, Differing>> VARIANCE_COMPONENTS =
+      new WholeFigure<>(
+          "varianceComponents",
+          "How far things differ in each discipline, as standard deviations on its scale.");
+
+  /**
+   * How far things differ in a discipline, as standard deviations on its scale.
+   *
+   * @param tests tests it was worked out from
+   * @param heterogeneity of a model from test to test
+   * @param lines of lines from each other
+   * @param steps of one generation from the next, about {@code usualStep}
+   * @param runs of the runs behind a result; null where the tests tell nothing of it
+   * @param usualStep the mean step
+   */
+  public record Differing(
+      int tests, double heterogeneity, double lines, double steps, Double runs, Double usualStep) {}
+
   private static final int TOP = 3;
   private static final int MOST_MODELS = 60;
 
@@ -91,19 +111,20 @@ public final class OutlookQuestion implements Question {
         new OutlookAnswer(evidence, filter, likeness, asked, level, TOP, seed, excluded);
     told.reckon(disciplines(choices, context, comparable, weights.keySet()));
     told.total(weights);
-    return new Answer<>(
-        new Inquiry(
-            kind(),
-            "What is to be expected of %d tyres in a new test%s%s?"
-                .formatted(asked.length, likeness.words(), whole.words()),
-            choices.given()),
-        told.summary(),
-        columns(level, !likeness.isOpen()),
-        told.rows(),
-        excluded.list(),
-        told.caveats(choices.has("source")),
-        told.citations().list(),
-        told.relations());
+    return Answer.to(
+            new Inquiry(
+                kind(),
+                "What is to be expected of %d tyres in a new test%s%s?"
+                    .formatted(asked.length, likeness.words(), whole.words()),
+                choices.given()))
+        .summary(told.summary())
+        .columns(columns(level, !likeness.isOpen()))
+        .rows(told.rows())
+        .excluded(excluded.list())
+        .caveats(told.caveats(choices.has("source")))
+        .sources(told.citations().list())
+        .whole(VARIANCE_COMPONENTS, told.varianceComponents())
+        .build();
   }
 
   private static List<String> disciplines(

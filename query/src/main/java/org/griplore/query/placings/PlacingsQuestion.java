@@ -25,7 +25,7 @@ import org.griplore.query.ranking.TopShare;
 /**
  * How often models were among the first in their tests, and how often chance would put them there.
  */
-public final class PlacingsQuestion implements Question {
+public final class PlacingsQuestion implements Question<PlacingRow> {
   private static final Option TIES =
       Option.once(
               "ties",
@@ -91,14 +91,15 @@ public final class PlacingsQuestion implements Question {
               .thenComparing(PlacingRow::model));
     }
     List<String> names = models.stream().map(i -> evidence.models().get(i).name()).toList();
-    return new Answer<>(
-        new Inquiry(kind(), sentence(choices, names, top, discipline, filter), choices.given()),
-        summary(rows, names, choices, top, ties, discipline),
-        columns(top, ties),
-        rows,
-        excluded.list(),
-        caveats(citations, top, minField),
-        citations.list());
+    return Answer.to(
+            new Inquiry(kind(), sentence(choices, names, top, discipline, filter), choices.given()))
+        .summary(summary(rows, names, choices, top, ties, discipline))
+        .columns(columns(top, ties))
+        .rows(rows)
+        .excluded(excluded.list())
+        .caveats(caveats(citations, top, minField))
+        .sources(citations.list())
+        .build();
   }
 
   private static String sentence(

@@ -22,7 +22,7 @@ import org.griplore.store.vocabulary.Discipline;
 import org.griplore.store.vocabulary.Scale;
 
 /** How many runs of each set a difference needs. */
-public final class RunsQuestion implements Question {
+public final class RunsQuestion implements Question<RunsRow> {
   /** The fewest valid runs of a set (UN Regulation No. 117, annex 5, 3.2.1, on wet grip). */
   private static final int FEWEST_VALID = 6;
 
@@ -98,14 +98,15 @@ public final class RunsQuestion implements Question {
         rows.add(row(discipline, measure, wanted, scatter.get(), power, level, order));
       }
     }
-    return new Answer<>(
-        new Inquiry(kind(), sentence(discipline, measure, difference, filter), choices.given()),
-        summary(rows, discipline),
-        RunsRow.columns(measure.shownUnit()),
-        rows,
-        excluded.list(),
-        caveats(rows, discipline),
-        citations.list());
+    return Answer.to(
+            new Inquiry(kind(), sentence(discipline, measure, difference, filter), choices.given()))
+        .summary(summary(rows, discipline))
+        .columns(RunsRow.columns(measure.shownUnit()))
+        .rows(rows)
+        .excluded(excluded.list())
+        .caveats(caveats(rows, discipline))
+        .sources(citations.list())
+        .build();
   }
 
   private static Optional<RunScatter> scatter(

@@ -1,13 +1,12 @@
 package org.griplore.query.profile;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Inquiry;
+import org.griplore.query.answer.WholeFigure;
 import org.griplore.query.answer.Wording;
 import org.griplore.query.compare.CompareOptions;
 import org.griplore.query.evidence.Evidence;
@@ -20,7 +19,11 @@ import org.griplore.query.question.Question;
 import org.griplore.store.archive.ModelRecord;
 
 /** How the generations of a line stand beside each other, discipline by discipline. */
-public final class LineQuestion implements Question {
+public final class LineQuestion implements Question<ProfileRow> {
+  /** What is known of each generation. */
+  public static final WholeFigure<List<ModelQuestion.Known>> KNOWN =
+      new WholeFigure<>("known", "What is known of each generation besides its results.");
+
   @Override
   public String kind() {
     return "line";
@@ -64,24 +67,19 @@ public final class LineQuestion implements Question {
       rows.addAll(profiler.rows(discipline, models));
     }
     String names = String.join(", ", choices.all("line"));
-    return new Answer<>(
-        new Inquiry(
-            kind(),
-            "How do the generations of " + names + " stand" + filter.words() + "?",
-            choices.given()),
-        summary(names, records, models, rows),
-        ProfileColumns.of(true),
-        rows,
-        profiler.excluded().list(),
-        ModelQuestion.caveats(profiler, rows),
-        profiler.citations().list(),
-        relations(evidence, models));
-  }
-
-  private static Map<String, Object> relations(Evidence evidence, List<Integer> models) {
-    Map<String, Object> relations = new LinkedHashMap<>();
-    relations.put("known", models.stream().map(i -> ModelQuestion.known(evidence, i)).toList());
-    return relations;
+    return Answer.to(
+            new Inquiry(
+                kind(),
+                "How do the generations of " + names + " stand" + filter.words() + "?",
+                choices.given()))
+        .summary(summary(names, records, models, rows))
+        .columns(ProfileColumns.of(true))
+        .rows(rows)
+        .excluded(profiler.excluded().list())
+        .caveats(ModelQuestion.caveats(profiler, rows))
+        .sources(profiler.citations().list())
+        .whole(KNOWN, models.stream().map(i -> ModelQuestion.known(evidence, i)).toList())
+        .build();
   }
 
   private static String summary(

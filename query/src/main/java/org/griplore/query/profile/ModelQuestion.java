@@ -2,13 +2,12 @@ package org.griplore.query.profile;
 
 import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Set;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Inquiry;
+import org.griplore.query.answer.WholeFigure;
 import org.griplore.query.answer.Wording;
 import org.griplore.query.compare.CompareOptions;
 import org.griplore.query.evidence.Evidence;
@@ -22,7 +21,11 @@ import org.griplore.query.question.Question;
 import org.griplore.store.archive.ModelRecord;
 
 /** A model's whole record: its descent, and what every discipline says of it. */
-public final class ModelQuestion implements Question {
+public final class ModelQuestion implements Question<ProfileRow> {
+  /** What is known of the model. */
+  public static final WholeFigure<Known> KNOWN =
+      new WholeFigure<>("known", "What is known of the model besides its results.");
+
   /**
    * What is known of a model beside its results.
    *
@@ -89,16 +92,19 @@ public final class ModelQuestion implements Question {
     Known known = known(evidence, model);
     String name = known.model();
     String in = choices.has("discipline") ? " in " + disciplines.get(0) : "";
-    return new Answer<>(
-        new Inquiry(
-            kind(), "What is on record of " + name + in + filter.words() + "?", choices.given()),
-        summary(known, rows),
-        ProfileColumns.of(false),
-        rows,
-        profiler.excluded().list(),
-        caveats(profiler, rows),
-        profiler.citations().list(),
-        relations(known));
+    return Answer.to(
+            new Inquiry(
+                kind(),
+                "What is on record of " + name + in + filter.words() + "?",
+                choices.given()))
+        .summary(summary(known, rows))
+        .columns(ProfileColumns.of(false))
+        .rows(rows)
+        .excluded(profiler.excluded().list())
+        .caveats(caveats(profiler, rows))
+        .sources(profiler.citations().list())
+        .whole(KNOWN, known)
+        .build();
   }
 
   static Known known(Evidence evidence, int position) {
@@ -118,12 +124,6 @@ public final class ModelQuestion implements Question {
         descent.after(position).stream().map(i -> models.get(i).name()).toList(),
         descent.family(position).stream().map(i -> models.get(i).name()).toList(),
         model.aliases());
-  }
-
-  private static Map<String, Object> relations(Known known) {
-    Map<String, Object> relations = new LinkedHashMap<>();
-    relations.put("known", known);
-    return relations;
   }
 
   private static String summary(Known known, List<ProfileRow> rows) {

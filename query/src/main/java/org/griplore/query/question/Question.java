@@ -2,11 +2,17 @@ package org.griplore.query.question;
 
 import java.util.List;
 import org.griplore.query.answer.Answer;
+import org.griplore.query.answer.Column;
+import org.griplore.query.answer.WholeFigure;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
 
-/** One question that the archive answers. */
-public interface Question {
+/**
+ * One question that the archive answers.
+ *
+ * @param <R> what one row of its answers is about
+ */
+public interface Question<R> {
   /** Its word: the command, the address and the {@code kind} in answers. */
   String kind();
 
@@ -20,9 +26,22 @@ public interface Question {
   List<Option> options();
 
   /**
+   * What is told of each row. Where that depends on what is asked: every column there may be, with
+   * {@code DISCIPLINE} standing for a discipline's key.
+   */
+  default List<Column<R>> columns() {
+    return List.of();
+  }
+
+  /** The figures about the rows as a whole. */
+  default List<WholeFigure<?>> wholes() {
+    return List.of();
+  }
+
+  /**
    * Answers it.
    *
    * @throws org.griplore.store.vocabulary.Refusal when an option cannot be understood
    */
-  Answer<?> answer(QueryContext context, Choices choices);
+  Answer<R> answer(QueryContext context, Choices choices);
 }

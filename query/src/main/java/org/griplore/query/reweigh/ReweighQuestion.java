@@ -23,7 +23,7 @@ import org.griplore.query.question.Question;
 import org.griplore.store.vocabulary.Discipline;
 
 /** How models would have ranked in past tests under other weights, and under all weights. */
-public final class ReweighQuestion implements Question {
+public final class ReweighQuestion implements Question<ReweighRow> {
   private static final Option WEIGHTS =
       Option.repeated(
           "weights",
@@ -97,18 +97,19 @@ public final class ReweighQuestion implements Question {
         named.isEmpty()
             ? "each model"
             : named.stream().map(i -> evidence.models().get(i).name()).collect(joining(", "));
-    return new Answer<>(
-        new Inquiry(
-            kind(),
-            "How often would %s have been among the first %d with %s%s?"
-                .formatted(who, top, words(choices, weights), filter.words()),
-            choices.given()),
-        summary(rows, who, top, !named.isEmpty()),
-        ReweighRow.columns(top),
-        rows,
-        excluded.list(),
-        caveats(reweighed, seed),
-        reweighed.sources());
+    return Answer.to(
+            new Inquiry(
+                kind(),
+                "How often would %s have been among the first %d with %s%s?"
+                    .formatted(who, top, words(choices, weights), filter.words()),
+                choices.given()))
+        .summary(summary(rows, who, top, !named.isEmpty()))
+        .columns(ReweighRow.columns(top))
+        .rows(rows)
+        .excluded(excluded.list())
+        .caveats(caveats(reweighed, seed))
+        .sources(reweighed.sources())
+        .build();
   }
 
   /** The user's weights, else every discipline that occurs alike. */

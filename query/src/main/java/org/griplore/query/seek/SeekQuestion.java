@@ -23,7 +23,7 @@ import org.griplore.store.text.NoteQuery;
 import org.griplore.store.text.Snippet;
 
 /** Finds models, lines, disciplines, pages, tests and notes by what one types, all in one list. */
-public final class SeekQuestion implements Question {
+public final class SeekQuestion implements Question<SeekQuestion.SeekRow> {
   private final Directory pages;
 
   /**
@@ -45,7 +45,7 @@ public final class SeekQuestion implements Question {
       String value) {}
 
   /** Finds these questions too. */
-  public SeekQuestion(List<Question> questions) {
+  public SeekQuestion(List<Question<?>> questions) {
     this.pages =
         new Directory(
             questions.stream()
@@ -108,14 +108,11 @@ public final class SeekQuestion implements Question {
                         entry.value()))
             .collect(Collectors.toCollection(ArrayList::new));
     notes(context, text, limit).forEach(hit -> rows.add(row(hit)));
-    return new Answer<>(
-        new Inquiry(kind(), "Where is: " + text + "?", choices.given()),
-        summary(rows),
-        columns(),
-        rows,
-        List.of(),
-        List.of(),
-        List.of());
+    return Answer.to(new Inquiry(kind(), "Where is: " + text + "?", choices.given()))
+        .summary(summary(rows))
+        .columns(columns())
+        .rows(rows)
+        .build();
   }
 
   /** Notes with words that begin so; where there is none, with words that are nearly so. */
@@ -159,7 +156,8 @@ public final class SeekQuestion implements Question {
     return told + ", the nearest first.";
   }
 
-  private static List<Column<SeekRow>> columns() {
+  @Override
+  public List<Column<SeekRow>> columns() {
     return List.of(
         Column.of("kind", "What", Format.TEXT, row -> row.kind().word()),
         Column.of("name", "Name", Format.TEXT, SeekRow::name),

@@ -130,7 +130,7 @@ final class TableAnswer {
       caveats.add(
           "Like tests: " + likeness.meaning() + "; a test that does not state it is not like.");
     }
-    Map<String, List<String>> levels = levels();
+    Map<String, List<String>> levels = disciplinesOfLevel();
     if (!levels.isEmpty()) {
       caveats.add(
           "Values stand on the level of one test a column, so that they can be compared: "
@@ -175,7 +175,7 @@ final class TableAnswer {
   }
 
   /** The tests whose levels values stand on, by key, with their disciplines. */
-  private Map<String, List<String>> levels() {
+  private Map<String, List<String>> disciplinesOfLevel() {
     Map<String, List<String>> levels = new TreeMap<>();
     columns.forEach(
         (key, column) -> {
@@ -190,17 +190,21 @@ final class TableAnswer {
     return citations;
   }
 
-  Map<String, Object> relations() {
-    Map<String, Object> told = new TreeMap<>();
+  /** Key of the test on whose level the values of each discipline stand. */
+  Map<String, String> levels() {
     Map<String, String> levels = new LinkedHashMap<>();
     columns.forEach((key, column) -> levels.put(key, column.levelKey()));
     levels.values().removeIf(Objects::isNull);
-    told.put("levels", levels);
-    if (!likeness.isOpen()) {
-      Map<String, Object> like = new TreeMap<>(likeness.bounds());
-      like.put("tests", likeTests.stream().map(test -> evidence.tests().get(test).key()).toList());
-      told.put("like", like);
+    return levels;
+  }
+
+  /** The bounds of a like test and the like tests; null where any test is like. */
+  Map<String, Object> like() {
+    if (likeness.isOpen()) {
+      return null;
     }
-    return told;
+    Map<String, Object> like = new TreeMap<>(likeness.bounds());
+    like.put("tests", likeTests.stream().map(test -> evidence.tests().get(test).key()).toList());
+    return like;
   }
 }

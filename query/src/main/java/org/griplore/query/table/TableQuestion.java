@@ -11,6 +11,7 @@ import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Footnote;
 import org.griplore.query.answer.Format;
 import org.griplore.query.answer.Inquiry;
+import org.griplore.query.answer.WholeFigure;
 import org.griplore.query.browse.TestFigure;
 import org.griplore.query.discipline.Network;
 import org.griplore.query.evidence.Evidence;
@@ -28,7 +29,15 @@ import org.griplore.store.vocabulary.Discipline;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
 
 /** The comparison table for a new test. */
-public final class TableQuestion implements Question {
+public final class TableQuestion implements Question<TableRow> {
+  /** Which test's level the values of each discipline stand on. */
+  public static final WholeFigure<Map<String, String>> LEVELS =
+      new WholeFigure<>("levels", "The test on whose level each discipline's values stand.");
+
+  /** What counts as a like test. */
+  public static final WholeFigure<Map<String, Object>> LIKE =
+      new WholeFigure<>("like", "The bounds of a like test, and the like tests.");
+
   @Override
   public String kind() {
     return "table";
@@ -99,19 +108,21 @@ public final class TableQuestion implements Question {
       }
     }
     TableAnswer told = new TableAnswer(evidence, likeness, field, columns, weights, context);
-    return new Answer<>(
-        new Inquiry(
-            kind(),
-            "How do these tyres compare" + likeness.words() + filter.words() + "?",
-            choices.given()),
-        told.summary(),
-        columns(evidence, columns, !weights.isEmpty(), told.footnotes()),
-        columns.isEmpty() ? List.of() : told.rows(),
-        told.excluded(excluded),
-        told.caveats(reference),
-        told.citations().list(),
-        told.relations(),
-        told.footnotes());
+    return Answer.to(
+            new Inquiry(
+                kind(),
+                "How do these tyres compare" + likeness.words() + filter.words() + "?",
+                choices.given()))
+        .summary(told.summary())
+        .columns(columns(evidence, columns, !weights.isEmpty(), told.footnotes()))
+        .rows(columns.isEmpty() ? List.of() : told.rows())
+        .excluded(told.excluded(excluded))
+        .caveats(told.caveats(reference))
+        .sources(told.citations().list())
+        .whole(LEVELS, told.levels())
+        .whole(LIKE, told.like())
+        .footnotes(told.footnotes())
+        .build();
   }
 
   /** Disciplines that results can be compared in: not the reports' own totals. */

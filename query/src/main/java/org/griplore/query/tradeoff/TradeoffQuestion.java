@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Inquiry;
+import org.griplore.query.answer.WholeFigure;
 import org.griplore.query.compare.CompareOptions;
 import org.griplore.query.discipline.ModelStep;
 import org.griplore.query.discipline.Network;
@@ -30,7 +31,15 @@ import org.griplore.store.vocabulary.Direction;
 import org.griplore.store.vocabulary.Refusal;
 
 /** Whether what is gained in one discipline is paid for in another. */
-public final class TradeoffQuestion implements Question {
+public final class TradeoffQuestion implements Question<TradeoffRow> {
+  /** How the two disciplines go together. */
+  public static final WholeFigure<Relation> RELATION =
+      new WholeFigure<>("relation", "How the two disciplines go together, as correlations.");
+
+  /** The generation steps with both. */
+  public static final WholeFigure<List<TradeoffStep>> STEPS =
+      new WholeFigure<>("steps", "The generation steps that have an estimate in both disciplines.");
+
   /** Any will do; the same gives the same chances. */
   private static final long SEED = 1906;
 
@@ -112,14 +121,11 @@ public final class TradeoffQuestion implements Question {
   }
 
   private static Answer<TradeoffRow> none(Inquiry inquiry, String sentence, Exclusions excluded) {
-    return new Answer<>(
-        inquiry,
-        sentence,
-        TradeoffColumns.of("x", "", "y", ""),
-        List.of(),
-        excluded.list(),
-        List.of(),
-        List.of());
+    return Answer.to(inquiry)
+        .summary(sentence)
+        .columns(TradeoffColumns.of("x", "", "y", ""))
+        .excluded(excluded.list())
+        .build();
   }
 
   private static Answer<TradeoffRow> told(
@@ -182,19 +188,22 @@ public final class TradeoffQuestion implements Question {
         .filter(entry -> holds(models, evidence.entries().model()[entry]))
         .sorted()
         .forEach(citations::citeEntry);
-    return new Answer<>(
-        inquiry,
-        TradeoffWords.summary(disciplines.get(0), disciplines.get(1), relation, rows, told),
-        TradeoffColumns.of(
-            disciplines.get(0),
-            x.measure().shownUnit(),
-            disciplines.get(1),
-            y.measure().shownUnit()),
-        rows,
-        excluded.list(),
-        caveats(evidence, models, x, y, relation, citations),
-        citations.list(),
-        Map.of("relation", relation, "steps", told));
+    return Answer.to(inquiry)
+        .summary(
+            TradeoffWords.summary(disciplines.get(0), disciplines.get(1), relation, rows, told))
+        .columns(
+            TradeoffColumns.of(
+                disciplines.get(0),
+                x.measure().shownUnit(),
+                disciplines.get(1),
+                y.measure().shownUnit()))
+        .rows(rows)
+        .excluded(excluded.list())
+        .caveats(caveats(evidence, models, x, y, relation, citations))
+        .sources(citations.list())
+        .whole(RELATION, relation)
+        .whole(STEPS, told)
+        .build();
   }
 
   private static boolean holds(int[] models, int model) {

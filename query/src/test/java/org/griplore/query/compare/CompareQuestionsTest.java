@@ -86,7 +86,7 @@ class CompareQuestionsTest {
       Answer<?> standings = archive.ask("standings", Map.of("discipline", List.of("wet-braking")));
       assertThat(standings.summary()).contains("2 groups that no test connects");
       assertThat(standings.rows())
-          .extracting(row -> ((StandingsQuestion.StandingRow) row).component())
+          .extracting(row -> ((StandingRow) row).component())
           .containsOnly(1, 2);
     }
   }

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import org.griplore.query.TestArchive;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.compare.StandingsByPlaces.PlacesRow;
 import org.griplore.store.vocabulary.SourceKind;
 import org.griplore.store.vocabulary.Unit;
 import org.junit.jupiter.api.Test;
@@ -36,11 +35,12 @@ class StandingsByPlacesTest {
     try (TestArchive archive = new TestArchive(folder)) {
       archive.add(placed("t1", "A", "B"), placed("t2", "A", "B"), placed("t3", "A", "B"));
       archive.add(placed("t4", "B", "A"));
-      List<PlacesRow> rows = rows(archive.ask("standings", BY_PLACES));
-      assertThat(rows).extracting(PlacesRow::model).containsExactly("A", "B");
+      List<StandingRow> rows = rows(archive.ask("standings", BY_PLACES));
+      assertThat(rows).extracting(StandingRow::model).containsExactly("A", "B");
       assertThat(rows.get(0).effect() - rows.get(1).effect()).isCloseTo(Math.log(3), within(1e-9));
-      assertThat(rows.get(0).ahead()).isCloseTo(Math.sqrt(3) / (1 + Math.sqrt(3)), within(1e-9));
-      assertThat(rows.get(0).rankByValues()).isNull();
+      assertThat(rows.get(0).places().ahead())
+          .isCloseTo(Math.sqrt(3) / (1 + Math.sqrt(3)), within(1e-9));
+      assertThat(rows.get(0).places().rankByValues()).isNull();
     }
   }
 
@@ -58,13 +58,13 @@ class StandingsByPlacesTest {
       assertThat(values.rows()).hasSize(3);
       assertThat(values.caveats()).anyMatch(caveat -> caveat.startsWith("2 tests give places"));
       Answer<?> places = archive.ask("standings", BY_PLACES);
-      List<PlacesRow> rows = rows(places);
-      assertThat(rows).extracting(PlacesRow::model).containsExactlyInAnyOrder("A", "B", "C", "D");
+      List<StandingRow> rows = rows(places);
+      assertThat(rows).extracting(StandingRow::model).containsExactlyInAnyOrder("A", "B", "C", "D");
       assertThat(places.summary()).contains("in 3 tests (2 give places alone)", "Rank agreement");
-      assertThat(places.relations()).containsKey("agreementWithValues");
+      assertThat(places.whole(StandingsQuestion.AGREEMENT)).isPresent();
       assertThat(rows)
           .filteredOn(row -> row.model().equals("D"))
-          .extracting(PlacesRow::rankByValues)
+          .extracting(row -> row.places().rankByValues())
           .containsExactly((Integer) null);
     }
   }
@@ -95,7 +95,7 @@ class StandingsByPlacesTest {
     }
   }
 
-  private static List<PlacesRow> rows(Answer<?> answer) {
-    return answer.rows().stream().map(PlacesRow.class::cast).toList();
+  private static List<StandingRow> rows(Answer<?> answer) {
+    return answer.rows().stream().map(StandingRow.class::cast).toList();
   }
 }

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import org.griplore.query.TestArchive;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.compare.StandingsQuestion.StandingRow;
+import org.griplore.query.compare.StandingRow;
 import org.griplore.query.profile.ModelQuestion.Known;
 import org.griplore.store.vocabulary.Cell;
 import org.griplore.store.vocabulary.LineageRow;
@@ -94,7 +94,7 @@ class ProfileQuestionsTest {
   void aModelKnowsItsForebearsAndSuccessors() {
     try (TestArchive archive = archive()) {
       Answer<?> answer = archive.ask("model", Map.of("model", List.of("Orlo Tar 2")));
-      Known known = (Known) answer.relations().get("known");
+      Known known = answer.whole(ModelQuestion.KNOWN).orElseThrow();
       assertThat(known.follows()).isEqualTo("Orlo Tar 1");
       assertThat(known.followedBy()).containsExactly("Orlo Tar 3");
       assertThat(known.family()).containsExactly("Orlo Tar 1", "Orlo Tar 2", "Orlo Tar 3");

@@ -82,7 +82,7 @@ class TableQuestionTest {
     assertThat(a.value()).isCloseTo(40, within(1e-9));
     assertThat(b.value()).isCloseTo(44, within(1e-9));
     assertThat(c.value()).isCloseTo(44.0 * 40 / 50, within(1e-9));
-    assertThat(answer.relations().get("levels"))
+    assertThat(answer.whole(TableQuestion.LEVELS).orElseThrow())
         .isEqualTo(Map.of("wet-braking", "small-2", "exterior-noise", "small-1"));
     assertThat(List.of(a.place(), b.place(), c.place())).containsExactly(2, 3, 1);
     assertThat(c.measured()).isNull();
@@ -90,7 +90,7 @@ class TableQuestionTest {
     assertThat(a.to()).isEqualTo("C");
     assertThat(b.delta()).isCloseTo(100 * (40.0 / 50 - 1), within(1e-9));
     assertThat(d).isEqualTo(ComparedFigure.none("wet-braking"));
-    assertThat(answer.relations().get("like").toString())
+    assertThat(answer.whole(TableQuestion.LIKE).orElseThrow().toString())
         .contains("rim=16.0", "widthFrom=195.0", "massTo=1610", "tests=[small-1, small-2]");
   }
 

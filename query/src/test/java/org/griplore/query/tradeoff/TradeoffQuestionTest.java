@@ -57,7 +57,7 @@ class TradeoffQuestionTest {
       assertThat(rows.get(0).logX()).isCloseTo(0.10 - 0.08 / 3, within(1e-12));
       assertThat(rows.get(0).logY()).isCloseTo(-0.02, within(1e-12));
       assertThat(rows.get(2).x()).isCloseTo(100 * Math.expm1(-0.02 - 0.08 / 3), within(1e-9));
-      Relation relation = (Relation) answer.relations().get("relation");
+      Relation relation = answer.whole(TradeoffQuestion.RELATION).orElseThrow();
       assertThat(relation.tests()).isEqualTo(2);
       assertThat(relation.results()).isEqualTo(5);
       assertThat(relation.withinTests()).isNegative();
@@ -72,7 +72,7 @@ class TradeoffQuestionTest {
           told("easy", Map.of("A", of(1, 0.1, 0), "B", of(1, 0, 0.1), "C", of(1, -0.1, -0.1))),
           told("hard", Map.of("A", of(2, 0.1, 0), "B", of(2, 0, 0.1), "C", of(2, -0.1, -0.1))));
       Relation relation =
-          (Relation) archive.ask("tradeoff", WET_AND_ROLLING).relations().get("relation");
+          archive.ask("tradeoff", WET_AND_ROLLING).whole(TradeoffQuestion.RELATION).orElseThrow();
       // x: 1, 0, -1; y: 0, 1, -1 in each test: sum xy = 1, sum xx = sum yy = 2
       assertThat(relation.withinTests()).isCloseTo(0.5, within(1e-9));
       assertThat(relation.low()).as("three models say nothing of how models differ").isNull();
@@ -126,7 +126,7 @@ class TradeoffQuestionTest {
       assertThat(step.dx()).isCloseTo(100 * Math.expm1(0.05), within(1e-9));
       assertThat(step.dy()).isCloseTo(100 * Math.expm1(0.03), within(1e-9));
       assertThat(step.improvedBoth()).isTrue();
-      assertThat(answer.relations().get("steps")).isEqualTo(List.of(step));
+      assertThat(answer.whole(TradeoffQuestion.STEPS).orElseThrow()).isEqualTo(List.of(step));
       assertThat(answer.summary()).contains("1 of 1 step improved both");
     }
   }
@@ -158,7 +158,7 @@ class TradeoffQuestionTest {
           told("t1", Map.of("A", of(1, 0, 0), "B", of(1, 0, 0))),
           told("t2", Map.of("A", of(1, 0, 0), "B", of(1, 0, 0))));
       Answer<?> answer = archive.ask("tradeoff", WET_AND_ROLLING);
-      Relation relation = (Relation) answer.relations().get("relation");
+      Relation relation = answer.whole(TradeoffQuestion.RELATION).orElseThrow();
       assertThat(relation.withinTests()).isNull();
       assertThat(relation.betweenModels()).isNull();
       assertThat(answer.summary()).contains("no correlation can be worked out");

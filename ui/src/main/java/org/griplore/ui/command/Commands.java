@@ -22,7 +22,7 @@ public final class Commands {
   /** All commands, writing to a terminal. */
   public Commands(Terminal terminal, Clock clock) {
     this.terminal = terminal;
-    for (Question question : Questions.all()) {
+    for (Question<?> question : Questions.all()) {
       commands.put(question.kind(), () -> new QuestionCommand(question).spec());
     }
     commands.put("add", () -> AddCommand.spec(clock));

@@ -68,7 +68,7 @@ final class DemoCommand implements Action {
           throw source.refusal();
         }
       }
-      Question holdings = Questions.of("holdings").orElseThrow();
+      Question<?> holdings = Questions.of("holdings").orElseThrow();
       terminal.out().println(Questions.ask(holdings, queryContext, Map.of()).summary());
       terminal.out().println("The archive, all of it invented, is in " + archive.folder() + ".");
       DemoTour.show(queryContext, terminal);

@@ -73,7 +73,7 @@ final class DemoTour {
   /** Asks all of it, each answer under its command line. */
   static void show(QueryContext queryContext, Terminal terminal) {
     for (Stop stop : STOPS) {
-      Question question = Questions.of(stop.kind()).orElseThrow();
+      Question<?> question = Questions.of(stop.kind()).orElseThrow();
       Answer<?> answer = Questions.ask(question, queryContext, stop.options());
       terminal.out().println();
       terminal.out().println(stop.title());
@@ -88,7 +88,7 @@ final class DemoTour {
     terminal.out().flush();
   }
 
-  private static String commandLine(Question question, Stop stop) {
+  private static String commandLine(Question<?> question, Stop stop) {
     StringBuilder line = new StringBuilder("griplore ").append(stop.kind());
     question.options().stream()
         .filter(option -> stop.options().containsKey(option.name()))

@@ -22,9 +22,9 @@ import picocli.CommandLine.ParseResult;
 
 /** A question as a command: its definition becomes the options, its answer is written out. */
 final class QuestionCommand implements Action {
-  private final Question question;
+  private final Question<?> question;
 
-  QuestionCommand(Question question) {
+  QuestionCommand(Question<?> question) {
     this.question = question;
   }
 

@@ -66,7 +66,7 @@ final class HtmlAnswer {
     out.println("<caption>" + escaped(caption) + "</caption>");
     out.println(
         shown.stream()
-            .map(column -> "<th scope=\"col\">" + escaped(column.label()) + "</th>")
+            .map(column -> "<th scope=\"col\">" + escaped(column.heading()) + "</th>")
             .collect(Collectors.joining("", "<thead><tr>", "</tr></thead>")));
     out.println("<tbody>");
     for (R row : rows) {

@@ -26,7 +26,7 @@ record InnerRows(String heading, Column<?> column, List<?> inside) {
         for (R row : answer.rows()) {
           tables.add(
               new InnerRows(
-                  column.label() + ": " + Shown.of(answer.columns().get(0), row),
+                  column.heading() + ": " + Shown.of(answer.columns().get(0), row),
                   column,
                   (List<?>) column.value().apply(row)));
         }

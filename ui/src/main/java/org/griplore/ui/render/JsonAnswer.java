@@ -8,10 +8,12 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeMap;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Figure;
+import org.griplore.query.answer.Sense;
 import org.griplore.store.text.Snippet;
 import org.griplore.store.vocabulary.Problem;
 import org.griplore.store.vocabulary.Refusal;
@@ -32,6 +34,7 @@ public final class JsonAnswer {
       json.writeStartObject();
       json.writeObjectField("question", answer.inquiry());
       json.writeStringField("answer", answer.summary());
+      columns(json, answer.columns());
       json.writeFieldName("rows");
       rows(json, answer.columns(), answer.rows());
       json.writeObjectField("excluded", answer.excluded());
@@ -40,14 +43,40 @@ public final class JsonAnswer {
       if (!answer.footnotes().isEmpty()) {
         json.writeObjectField("footnotes", answer.footnotes());
       }
-      for (var relation : new TreeMap<>(answer.relations()).entrySet()) {
-        json.writeObjectField(relation.getKey(), relation.getValue());
+      Map<String, Object> wholes = new TreeMap<>();
+      answer.wholes().forEach((whole, told) -> wholes.put(whole.key(), told));
+      for (var whole : wholes.entrySet()) {
+        json.writeObjectField(whole.getKey(), whole.getValue());
       }
       json.writeEndObject();
       json.writeRaw('\n');
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** What each key of the rows means; a list's own columns stand inside its column. */
+  private static void columns(JsonGenerator json, List<? extends Column<?>> columns)
+      throws IOException {
+    json.writeArrayFieldStart("columns");
+    for (Column<?> column : columns) {
+      Sense sense = column.sense();
+      json.writeStartObject();
+      json.writeStringField("key", column.key());
+      json.writeStringField("title", column.title());
+      json.writeStringField("unit", sense.unit());
+      if (sense.unitKey() != null) {
+        json.writeStringField("unitKey", sense.unitKey());
+      }
+      json.writeStringField("better", sense.betterWord());
+      json.writeStringField("meaning", sense.meaning());
+      json.writeStringField("format", column.format().word());
+      if (!column.inner().isEmpty()) {
+        columns(json, column.inner());
+      }
+      json.writeEndObject();
+    }
+    json.writeEndArray();
   }
 
   private static <R> void rows(JsonGenerator json, List<Column<R>> columns, List<R> rows)

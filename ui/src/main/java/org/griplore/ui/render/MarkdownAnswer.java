@@ -16,7 +16,7 @@ final class MarkdownAnswer {
     List<Column<R>> columns = answer.columns().stream().filter(column -> !column.detail()).toList();
     if (answer.hasEvidence()) {
       out.println();
-      line(out, columns.stream().map(column -> escaped(column.label())).toList());
+      line(out, columns.stream().map(column -> escaped(column.heading())).toList());
       line(
           out,
           columns.stream()

@@ -30,11 +30,11 @@ final class SheetRows<R> {
     this.from = from;
     int at = from;
     for (Column<R> column : this.columns) {
-      head(at++, column.label());
+      head(at++, column.heading());
       if (column.format() == Format.FIGURE) {
-        String name = column.label().replaceFirst(", [^,]*$", "");
+        String name = column.heading().replaceFirst(", [^,]*$", "");
         for (Column<?> part : column.inner().subList(1, column.inner().size())) {
-          head(at++, name + ": " + part.label());
+          head(at++, name + ": " + part.heading());
         }
       }
     }

@@ -23,7 +23,7 @@ final class TextGrid {
     for (R row : rows) {
       lines.add(shown.stream().map(column -> Shown.of(column, row)).toList());
     }
-    List<String> labels = shown.stream().map(Column::label).toList();
+    List<String> labels = shown.stream().map(Column::heading).toList();
     boolean[] right = new boolean[shown.size()];
     for (int i = 0; i < right.length; i++) {
       right[i] = isNumber(shown.get(i).format());

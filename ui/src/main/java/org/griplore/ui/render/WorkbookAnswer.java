@@ -64,8 +64,8 @@ final class WorkbookAnswer {
   private <R, S> void inside(Answer<R> answer, Column<R> column) {
     Column<R> first = answer.columns().get(0);
     SheetRows<S> sheet =
-        new SheetRows<>(sheet(column.label()), (List<Column<S>>) (List<?>) column.inner(), 1);
-    sheet.head(0, first.label());
+        new SheetRows<>(sheet(column.heading()), (List<Column<S>>) (List<?>) column.inner(), 1);
+    sheet.head(0, first.heading());
     for (R row : answer.rows()) {
       List<S> inner = (List<S>) column.value().apply(row);
       if (inner != null) {

@@ -15,7 +15,7 @@ import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 
 /** Lists the names that nobody has decided on, with the models they could mean. */
-public final class SettleQuestion implements Question {
+public final class SettleQuestion implements Question<OpenName> {
   @Override
   public String kind() {
     return "settle";
@@ -40,18 +40,17 @@ public final class SettleQuestion implements Question {
   public Answer<OpenName> answer(QueryContext queryContext, Choices choices) {
     List<OpenName> names = OpenNames.of(queryContext.archive());
     long like = names.stream().filter(name -> !name.candidates().isEmpty()).count();
-    return new Answer<>(
-        new Inquiry(kind(), "Which names are undecided?", choices.given()),
-        summary(names.size(), like),
-        columns(),
-        names,
-        List.of(),
-        names.isEmpty()
-            ? List.of()
-            : List.of(
-                "Until it is decided, a name stands as a model of its own or as the model it is"
-                    + " taken for."),
-        List.of());
+    return Answer.to(new Inquiry(kind(), "Which names are undecided?", choices.given()))
+        .summary(summary(names.size(), like))
+        .columns(columns())
+        .rows(names)
+        .caveats(
+            names.isEmpty()
+                ? List.of()
+                : List.of(
+                    "Until it is decided, a name stands as a model of its own or as the model it is"
+                        + " taken for."))
+        .build();
   }
 
   private static String summary(int names, long like) {
@@ -64,7 +63,8 @@ public final class SettleQuestion implements Question {
             : like == 1 ? "one is like a model." : like + " are like a model.");
   }
 
-  private static List<Column<OpenName>> columns() {
+  @Override
+  public List<Column<OpenName>> columns() {
     return List.of(
         Column.of("name", "Name", Format.TEXT, OpenName::name),
         Column.of("takenAs", "Taken as", Format.MODEL, OpenName::takenAs),

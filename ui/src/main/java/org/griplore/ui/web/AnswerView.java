@@ -21,7 +21,7 @@ import org.griplore.ui.render.OutputFormat;
  * @param citation the line to cite it by
  */
 public record AnswerView(
-    Question question,
+    Question<?> question,
     Answer<?> answer,
     Form form,
     TableView table,
@@ -37,7 +37,7 @@ public record AnswerView(
 
   /** Lays out an answer. */
   static <R> AnswerView of(
-      Question question, Answer<R> answer, Offers offers, Citation citation, boolean whole) {
+      Question<?> question, Answer<R> answer, Offers offers, Citation citation, boolean whole) {
     List<Column<R>> columns = answer.columns();
     List<R> rows = answer.rows();
     boolean cut = !whole && rows.size() > ROWS_SHOWN + ROWS_SHOWN / 5;

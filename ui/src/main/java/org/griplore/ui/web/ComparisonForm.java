@@ -41,7 +41,7 @@ public record ComparisonForm(
    * @param rows the tyres of the table, those that joined it too
    */
   static ComparisonForm of(
-      Question question, Map<String, List<String>> given, List<String> rows, Offers offers) {
+      Question<?> question, Map<String, List<String>> given, List<String> rows, Offers offers) {
     List<String> models = given.getOrDefault("models", List.of());
     List<Chip> chips = new ArrayList<>();
     for (String model : models) {

@@ -62,7 +62,7 @@ public record ComparisonView(List<Head> heads, List<Row> rows, String markdown, 
     List<List<Cell>> columns = new ArrayList<>();
     for (Column<?> column : answer.columns()) {
       if (column.format() == Format.FIGURE) {
-        String[] name = column.label().split(", (?=[^,]*$)", 2);
+        String[] name = column.heading().split(", (?=[^,]*$)", 2);
         heads.add(new Head(name[0], name.length > 1 ? Symbols.set(name[1]) : ""));
         columns.add(cells(answer.inquiry(), column, rows));
       }

@@ -11,8 +11,7 @@ import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Column;
 import org.griplore.query.compare.ContrastQuestion.ContrastRow;
 import org.griplore.query.compare.GenerationsQuestion.GenerationRow;
-import org.griplore.query.compare.StandingsByPlaces.PlacesRow;
-import org.griplore.query.compare.StandingsQuestion.StandingRow;
+import org.griplore.query.compare.StandingRow;
 import org.griplore.query.discipline.Difference;
 import org.griplore.query.profile.ProfileRow;
 
@@ -23,9 +22,6 @@ final class EffectsCharts {
   private static final int AXIS = 32;
   private static final String BAR =
       "Dot: difference, plus is better. Bar: its 95 % interval. Upright line: no difference.";
-
-  /** What stands for a unit in the standing by places. */
-  private static final String LOG_WORTH = "log worth";
 
   private static final String NO_BAR =
       "Dot: difference, plus is better; too few tests for intervals. Upright line: no difference.";
@@ -74,17 +70,6 @@ final class EffectsCharts {
           standing.unit(),
           standing.tests(),
           Addresses.model(standing.model()));
-    }
-    if (row instanceof PlacesRow places) {
-      return new Dot(
-          LOG_WORTH,
-          places.model(),
-          places.effect(),
-          places.low(),
-          places.high(),
-          LOG_WORTH,
-          places.tests(),
-          Addresses.model(places.model()));
     }
     if (row instanceof ProfileRow profile) {
       boolean alone = columns.stream().anyMatch(c -> c.key().equals("model") && c.detail());

@@ -14,8 +14,7 @@ import org.griplore.query.browse.TestsQuestion.TestRow;
 import org.griplore.query.compare.ContrastQuestion.ContrastRow;
 import org.griplore.query.compare.GenerationsQuestion.GenerationRow;
 import org.griplore.query.compare.HeadToHead;
-import org.griplore.query.compare.StandingsByPlaces.PlacesRow;
-import org.griplore.query.compare.StandingsQuestion.StandingRow;
+import org.griplore.query.compare.StandingRow;
 import org.griplore.query.evidence.Filter;
 import org.griplore.query.option.Option;
 import org.griplore.query.outlook.BacktestQuestion.BacktestRow;
@@ -98,9 +97,6 @@ final class EvidenceLinks {
     }
     if (row instanceof StandingRow standing) {
       return standing(key, standing.model(), disciplineAsked("wet-braking"));
-    }
-    if (row instanceof PlacesRow places) {
-      return standing(key, places.model(), disciplineAsked("wet-braking"));
     }
     if (row instanceof ProfileRow profile) {
       return profile(key, profile);

@@ -90,9 +90,9 @@ public final class Explorer implements AutoCloseable {
           html(context, kept.at("/", pages::start));
         });
     read(routes, "/favicon.ico", context -> context.redirect("/static/icon.svg"));
-    List<Question> questions = new ArrayList<>(Questions.all());
+    List<Question<?>> questions = new ArrayList<>(Questions.all());
     questions.add(new SettleQuestion());
-    for (Question question : questions) {
+    for (Question<?> question : questions) {
       read(routes, "/" + question.kind(), context -> page(context, question));
       for (OutputFormat format : OutputFormat.values()) {
         read(
@@ -141,7 +141,7 @@ public final class Explorer implements AutoCloseable {
     }
   }
 
-  private void page(Context context, Question question) {
+  private void page(Context context, Question<?> question) {
     refuseGone();
     Map<String, List<String>> given = given(context);
     given.remove(Addresses.ROWS);
@@ -154,7 +154,7 @@ public final class Explorer implements AutoCloseable {
     }
   }
 
-  private void answer(Context context, Question question, OutputFormat format) {
+  private void answer(Context context, Question<?> question, OutputFormat format) {
     refuseGone();
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     format.write(Questions.ask(question, queryContext, given(context)), bytes, TerminalStyle.PLAIN);

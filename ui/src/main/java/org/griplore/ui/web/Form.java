@@ -49,7 +49,7 @@ public record Form(String action, List<Field> fields, List<Offers.NameList> offe
   /** A word to choose, and how it is shown. */
   public record Choice(String value, String label) {}
 
-  static Form of(Question question, Map<String, List<String>> given, Offers offers) {
+  static Form of(Question<?> question, Map<String, List<String>> given, Offers offers) {
     List<Field> fields = new ArrayList<>();
     List<Offers.NameList> offered = new ArrayList<>();
     for (Option option : question.options()) {

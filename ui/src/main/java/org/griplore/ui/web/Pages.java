@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import org.griplore.query.Questions;
 import org.griplore.query.answer.Answer;
+import org.griplore.query.browse.LineageQuestion;
 import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 import org.griplore.query.table.TableRow;
@@ -31,7 +32,7 @@ final class Pages {
   }
 
   String start() {
-    Question holdings = Questions.of("holdings").orElseThrow();
+    Question<?> holdings = Questions.of("holdings").orElseThrow();
     return render(
         "start.jte", Map.of("view", view(holdings, Map.of(), true), "models", offers.models()));
   }
@@ -41,7 +42,7 @@ final class Pages {
    *
    * @param whole whether a long table is shown to its end
    */
-  String of(Question question, Map<String, List<String>> given, boolean whole) {
+  String of(Question<?> question, Map<String, List<String>> given, boolean whole) {
     if (question.kind().equals("table")) {
       return table(question, given);
     }
@@ -82,7 +83,7 @@ final class Pages {
   }
 
   /** The builder of comparison tables, with the table once it has a tyre. */
-  private String table(Question question, Map<String, List<String>> given) {
+  private String table(Question<?> question, Map<String, List<String>> given) {
     Map<String, Object> parameters = new LinkedHashMap<>();
     List<String> rows = List.of();
     if (given.containsKey("models")) {
@@ -125,7 +126,7 @@ final class Pages {
 
   private String descent(AnswerView view) {
     Map<String, Object> shown = withForms(view);
-    shown.put("model", view.answer().relations().get("model"));
+    shown.put("model", view.answer().whole(LineageQuestion.MODEL).orElseThrow());
     shown.put("facts", view.answer().rows());
     return render("descent.jte", shown);
   }
@@ -139,7 +140,7 @@ final class Pages {
     return shown;
   }
 
-  private AnswerView view(Question question, Map<String, List<String>> given, boolean whole) {
+  private AnswerView view(Question<?> question, Map<String, List<String>> given, boolean whole) {
     return AnswerView.of(
         question, Questions.ask(question, queryContext, given), offers, citation, whole);
   }

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import org.griplore.query.Questions;
 import org.griplore.query.answer.Answer;
+import org.griplore.query.profile.LineQuestion;
+import org.griplore.query.profile.ModelQuestion;
 import org.griplore.query.profile.ModelQuestion.Known;
 import org.griplore.query.question.QueryContext;
 
@@ -33,7 +35,7 @@ public record RecordView(
   public record StepsView(String summary, TableView table, String address) {}
 
   static RecordView ofModel(Answer<?> answer, QueryContext queryContext) {
-    Known known = (Known) answer.relations().get("known");
+    Known known = answer.whole(ModelQuestion.KNOWN).orElseThrow();
     Map<String, List<String>> filters = EvidenceLinks.filters(answer.inquiry());
     Answer<?> notes =
         ask(
@@ -59,8 +61,7 @@ public record RecordView(
 
   static RecordView ofLine(Answer<?> answer, QueryContext queryContext) {
     List<String> models =
-        ((List<?>) answer.relations().get("known"))
-            .stream().map(Known.class::cast).map(Known::model).toList();
+        answer.whole(LineQuestion.KNOWN).orElseThrow().stream().map(Known::model).toList();
     List<String> lines = answer.inquiry().options().get("line");
     Map<String, List<String>> filters = EvidenceLinks.filters(answer.inquiry());
     Map<String, String> ways = new LinkedHashMap<>();

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.griplore.query.answer.Answer;
+import org.griplore.query.log.LogQuestion;
 import org.griplore.query.log.LogReduced;
 import org.griplore.query.log.LogRow;
 import org.griplore.ui.render.Shown;
@@ -73,12 +74,10 @@ public record RunLogView(List<Log> logs, List<Chart> charts) {
   }
 
   private static LogReduced reduced(Answer<?> answer, String discipline, String file) {
-    return ((List<?>) answer.relations().get("reductions"))
-        .stream()
-            .map(LogReduced.class::cast)
-            .filter(of -> of.discipline().equals(discipline) && of.file().equals(file))
-            .findFirst()
-            .orElse(null);
+    return answer.whole(LogQuestion.REDUCTIONS).orElseThrow().stream()
+        .filter(of -> of.discipline().equals(discipline) && of.file().equals(file))
+        .findFirst()
+        .orElse(null);
   }
 
   private static Chart chart(List<Chart> charts, String id) {

@@ -46,7 +46,7 @@ public record TableView(List<Head> heads, List<List<CellView>> rows) {
         columns.stream().filter(column -> !column.detail() && isTold(column, rows)).toList();
     List<Head> heads =
         shown.stream()
-            .map(column -> new Head(Symbols.set(column.label()), shape(column.format())))
+            .map(column -> new Head(Symbols.set(column.heading()), shape(column.format())))
             .toList();
     List<List<CellView>> cells = new ArrayList<>();
     for (R row : rows) {
@@ -64,7 +64,7 @@ public record TableView(List<Head> heads, List<List<CellView>> rows) {
           String about = Shown.of(columns.get(0), row);
           tables.add(
               new Inner(
-                  column.label() + ": " + about,
+                  column.heading() + ": " + about,
                   inside(column.inner(), (List<?>) column.value().apply(row))));
         }
       }
@@ -123,7 +123,7 @@ public record TableView(List<Head> heads, List<List<CellView>> rows) {
 
   /** Only units have their symbols set: what was found in a source stays as it stands there. */
   private static String unit(Column<?> column, String text) {
-    return column.label().matches("(?i)unit|in") ? Symbols.set(text) : text;
+    return column.heading().matches("(?i)unit|in") ? Symbols.set(text) : text;
   }
 
   /** A moment is shown to the minute. */

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.griplore.query.answer.Answer;
+import org.griplore.query.browse.TestFacts;
 import org.griplore.query.browse.TestQuestion.TyreRow;
 import org.griplore.ui.render.Shown;
 
@@ -29,32 +31,20 @@ public record TestView(
     RunLogView runs,
     List<FindView.Hit> notes,
     String allNotes) {
-  private static final Map<String, String> NAMES = new LinkedHashMap<>();
-
-  static {
-    NAMES.put("date", "Date");
-    NAMES.put("size", "Size");
-    NAMES.put("season", "Season");
-    NAMES.put("vehicle", "Vehicle");
-    NAMES.put("vehicleMassKg", "Vehicle’s mass, kg");
-    NAMES.put("venue", "Place");
-    NAMES.put("surfaceC", "Surface, °C");
-    NAMES.put("airC", "Air, °C");
-    NAMES.put("kind", "Source");
-    NAMES.put("publication", "Published by");
-  }
-
   static TestView of(Answer<?> test, Answer<?> log, Answer<?> notes) {
     Map<String, List<String>> asked = test.inquiry().options();
     String key = asked.get("test").get(0);
     Map<String, String> details = new LinkedHashMap<>();
-    NAMES.forEach(
-        (name, label) -> {
-          Object value = test.relations().get(name);
-          if (value != null) {
-            details.put(label, value instanceof Double d ? Shown.plain(d) : value.toString());
-          }
-        });
+    put(details, "Date", test.whole(TestFacts.DATE));
+    put(details, "Size", test.whole(TestFacts.SIZE));
+    put(details, "Season", test.whole(TestFacts.SEASON));
+    put(details, "Vehicle", test.whole(TestFacts.VEHICLE));
+    put(details, "Vehicle\u2019s mass, kg", test.whole(TestFacts.VEHICLE_MASS).map(Shown::plain));
+    put(details, "Venue", test.whole(TestFacts.VENUE));
+    put(details, "Surface, \u00b0C", test.whole(TestFacts.SURFACE).map(Shown::plain));
+    put(details, "Air, \u00b0C", test.whole(TestFacts.AIR).map(Shown::plain));
+    put(details, "Source", test.whole(TestFacts.KIND));
+    put(details, "Published by", test.whole(TestFacts.PUBLICATION));
     return new TestView(
         key,
         details,
@@ -65,9 +55,13 @@ public record TestView(
             .sorted()
             .toList(),
         asked.containsKey("reference") ? asked.get("reference").get(0) : null,
-        LabelsView.of(test),
+        LabelsView.of(test.whole(TestFacts.LABELS).orElseThrow()),
         RunLogView.of(log),
         new ArrayList<>(FindView.hits(notes)),
         notes.excluded().isEmpty() ? null : Addresses.page(notes.inquiry()));
+  }
+
+  private static void put(Map<String, String> details, String name, Optional<String> told) {
+    told.ifPresent(text -> details.put(name, text));
   }
 }

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import org.griplore.query.answer.Answer;
+import org.griplore.query.log.LogQuestion;
 import org.griplore.query.log.LogReduced;
 import org.griplore.query.log.LogRow;
 import org.griplore.query.log.LogRun;
@@ -16,8 +17,9 @@ final class TraceCharts {
 
   static List<Chart> of(Answer<?> answer) {
     List<LogRow> rows = answer.rows().stream().map(LogRow.class::cast).toList();
-    return ((List<?>) answer.relations().get("reductions"))
-        .stream().map(LogReduced.class::cast).map(reduced -> chart(reduced, rows)).toList();
+    return answer.whole(LogQuestion.REDUCTIONS).orElseThrow().stream()
+        .map(reduced -> chart(reduced, rows))
+        .toList();
   }
 
   /** The element's id, so that each log finds its own plot. */

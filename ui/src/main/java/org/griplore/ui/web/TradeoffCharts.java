@@ -35,8 +35,8 @@ final class TradeoffCharts {
             + " their rows in the table below.";
     ObjectNode specification =
         Charts.specification("tradeoff", title, HEIGHT, models(rows, x.middle()));
-    axis(specification, "x", answer.columns().get(1).label(), x);
-    axis(specification, "y", answer.columns().get(5).label(), y);
+    axis(specification, "x", answer.columns().get(1).heading(), x);
+    axis(specification, "y", answer.columns().get(5).heading(), y);
     specification.putObject("datasets").set("steps", steps(rows, x, y));
     return List.of(new Chart("chart-tradeoff", title, HEIGHT, specification));
   }

@@ -57,7 +57,7 @@ class AnyQuestionTest {
         QueryContext queryContext = new QueryContext(archive, catalogue)) {
       new Intake(archive, catalogue, clock)
           .add(List.of(file, lineage), ReadOptions.NONE, (name, done, total) -> {});
-      for (Question question : Questions.all()) {
+      for (Question<?> question : Questions.all()) {
         for (int i = 0; i < 12; i++) {
           ask(queryContext, question, options(question, random, i < 6), seed);
         }
@@ -66,7 +66,10 @@ class AnyQuestionTest {
   }
 
   private static void ask(
-      QueryContext queryContext, Question question, Map<String, List<String>> options, long seed) {
+      QueryContext queryContext,
+      Question<?> question,
+      Map<String, List<String>> options,
+      long seed) {
     String asked = "seed " + seed + ": " + question.kind() + " " + options;
     try {
       Answer<?> answer = Questions.ask(question, queryContext, options);
@@ -88,7 +91,7 @@ class AnyQuestionTest {
   }
 
   private static Map<String, List<String>> options(
-      Question question, Random random, boolean sensible) {
+      Question<?> question, Random random, boolean sensible) {
     Map<String, List<String>> given = new LinkedHashMap<>();
     for (Option option : question.options()) {
       boolean required = option.isNeeded();

@@ -236,13 +236,13 @@ class CommandsTest {
     assertThat(archive).doesNotExist();
   }
 
-  static List<Question> questions() {
+  static List<Question<?>> questions() {
     return Questions.all();
   }
 
   @ParameterizedTest
   @MethodSource("questions")
-  void everyQuestionHasHelpWithAnExample(Question question) {
+  void everyQuestionHasHelpWithAnExample(Question<?> question) {
     Run run = Run.of(question.kind(), "--help");
     assertThat(run.code()).isZero();
     assertThat(run.out()).contains("Example: griplore " + question.kind());

@@ -73,19 +73,28 @@ class RenderingsTest {
               line -> List.of(new Inner("t-1", 2))));
 
   private static Answer<Line> answer(String name) {
-    return new Answer<>(
-        new Inquiry("table", "How do <tyres> compare?", Map.of("models", List.of(name))),
-        "Two & more.",
-        COLUMNS,
-        List.of(
-            new Line(
-                name, "2021-05-04", 3, 0.25, -1.2, new Cut(31.24, 2, -1.0, "%", -2.0, 0.04), true),
-            new Line("B", "2021", 0, null, null, null, false)),
-        List.of(new Exclusion("places without values", 4)),
-        List.of("Mind the \"gap\"."),
-        List.of(
-            new SourceReference(7, "A title", "own", "2021-05-04", "t-1", "file.csv"),
-            new SourceReference(9, "No day", null, null, "t-2", "other.csv")));
+    return Answer.to(
+            new Inquiry("table", "How do <tyres> compare?", Map.of("models", List.of(name))))
+        .summary("Two & more.")
+        .columns(COLUMNS)
+        .rows(
+            List.of(
+                new Line(
+                    name,
+                    "2021-05-04",
+                    3,
+                    0.25,
+                    -1.2,
+                    new Cut(31.24, 2, -1.0, "%", -2.0, 0.04),
+                    true),
+                new Line("B", "2021", 0, null, null, null, false)))
+        .excluded(List.of(new Exclusion("places without values", 4)))
+        .caveats(List.of("Mind the \"gap\"."))
+        .sources(
+            List.of(
+                new SourceReference(7, "A title", "own", "2021-05-04", "t-1", "file.csv"),
+                new SourceReference(9, "No day", null, null, "t-2", "other.csv")))
+        .build();
   }
 
   private static byte[] bytes(OutputFormat format, String name) {

@@ -1,0 +1,45 @@
+package org.griplore.query.compare;
+
+/**
+ * How one model stands in a discipline. Figures but model, tests and component are null where they
+ * could not be estimated.
+ *
+ * @param model full name
+ * @param effect against the mean of the component, plus is better; in {@code unit}
+ * @param se its standard error
+ * @param low lower end of its 95 % interval
+ * @param high upper end
+ * @param score P-score: mean certainty of being better than another model of the component
+ * @param tests tests it is in
+ * @param component models of different components are never compared
+ * @param unit {@code %}, the discipline's unit, or {@link #LOG_WORTH}
+ * @param logEffect natural log, for ratio disciplines
+ * @param logSe its standard error
+ * @param places what only places tell; null in a standing by values
+ */
+public record StandingRow(
+    String model,
+    Double effect,
+    Double se,
+    Double low,
+    Double high,
+    Double score,
+    int tests,
+    int component,
+    String unit,
+    Double logEffect,
+    Double logSe,
+    ByPlaces places) {
+  /** The unit of a standing by places: the log of a model's worth against the mean. */
+  public static final String LOG_WORTH = "log worth";
+
+  /**
+   * What a standing by places tells more.
+   *
+   * @param ahead chance to be placed before an average model of the component, ties aside
+   * @param rank its rank in this standing, within the component
+   * @param rankByValues its rank in the standing by values, within the component there; null when
+   *     it has no values
+   */
+  public record ByPlaces(double ahead, int rank, Integer rankByValues) {}
+}
