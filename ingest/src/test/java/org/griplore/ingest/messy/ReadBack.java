@@ -83,11 +83,9 @@ record ReadBack(
               .get(LONGEST_SECONDS, TimeUnit.SECONDS);
       return of(shown, secondsSince(begin));
     } catch (ExecutionException e) {
-      boolean refused = e.getCause() instanceof Refusal;
-      return nothing(
-          refused ? ((Refusal) e.getCause()).sentence() : null,
-          refused ? null : e.getCause().toString(),
-          secondsSince(begin));
+      return e.getCause() instanceof Refusal refusal
+          ? nothing(refusal.sentence(), null, secondsSince(begin))
+          : nothing(null, words(e.getCause()), secondsSince(begin));
     } catch (TimeoutException e) {
       return nothing(null, "not read in " + LONGEST_SECONDS + " s", secondsSince(begin));
     } catch (InterruptedException e) {
@@ -96,6 +94,12 @@ record ReadBack(
     } finally {
       alone.shutdownNow();
     }
+  }
+
+  /** A failure with where it was thrown; the machine leaves that out of frequent ones. */
+  private static String words(Throwable failure) {
+    StackTraceElement[] trace = failure.getStackTrace();
+    return failure + (trace.length == 0 ? "" : " at " + trace[0]);
   }
 
   private static double secondsSince(long begin) {
