@@ -1,6 +1,5 @@
 package org.griplore.store.tyre;
 
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
@@ -54,12 +53,12 @@ final class SizeReader {
   }
 
   /** The first size in a longer text; figures beyond road tyres are taken for something else. */
-  static Optional<TyreSize> within(String text) {
+  static Optional<TyreSize.Within> within(String text) {
     String plain = plain(text);
     for (Reading reading = start(plain, 0); reading != null; reading = start(plain, reading.end)) {
       reading.readMarks(plain);
       try {
-        return Optional.of(reading.size());
+        return Optional.of(new TyreSize.Within(reading.size(), reading.start, reading.end));
       } catch (IllegalArgumentException noRoadTyre) {
         continue;
       }
@@ -67,9 +66,15 @@ final class SizeReader {
     return Optional.empty();
   }
 
-  /** Upper case, decimal points, and a single blank wherever the text has any. */
+  /**
+   * Upper case, decimal points, and a single blank wherever the text has any. Letters are raised
+   * one by one, so that places in a text without doubled blanks stay what they are.
+   */
   private static String plain(String text) {
-    return text.toUpperCase(Locale.ROOT)
+    StringBuilder upper = new StringBuilder(text.length());
+    text.chars().forEach(letter -> upper.append((char) Character.toUpperCase(letter)));
+    return upper
+        .toString()
         .replaceAll("[\\s\\u00a0\\u202f]+", " ")
         .replaceAll("(?<=\\d),(?=\\d)", ".");
   }

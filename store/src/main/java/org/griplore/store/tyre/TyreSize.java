@@ -59,6 +59,19 @@ public record TyreSize(
 
   /** The first size in a longer text such as a title, if there is one. */
   public static Optional<TyreSize> find(String text) {
+    return SizeReader.within(text).map(Within::size);
+  }
+
+  /**
+   * A size that stands in a longer text.
+   *
+   * @param start where it begins
+   * @param end where what follows it begins
+   */
+  public record Within(TyreSize size, int start, int end) {}
+
+  /** The first size in a text, and where it stands; the text must have single blanks only. */
+  public static Optional<Within> locate(String text) {
     return SizeReader.within(text);
   }
 
