@@ -1,8 +1,9 @@
 package org.griplore.query.discipline;
 
 import java.util.Arrays;
-import java.util.HashSet;
-import java.util.Set;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.function.IntPredicate;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
@@ -12,10 +13,15 @@ import org.griplore.store.vocabulary.Unit;
 
 /**
  * The results of one discipline that count under a filter, a column a quantity, a row an arm (one
- * model in one test). The first figure of a model in a test counts. Tests, models, entries and
+ * model in one test). Several results that a report gives of a model in a test (sets of the day) are one arm,
+ * their mean ({@link RepeatedArms}); of several reports of a test the first counts. Tests, models, entries and
  * results are positions in the evidence.
  */
 public final class DisciplineArms {
+  /** Why a further result of a model has no arm of its own. */
+  private static final String AVERAGED =
+      "further results of a model in a test, averaged with its first";
+
   private final ComparisonScale measure;
   private final Exclusions excluded = new Exclusions();
   private int size;
@@ -25,6 +31,7 @@ public final class DisciplineArms {
   private int[] result;
   private double[] y;
   private double[] variance;
+  private OptionalDouble repeatVariance = OptionalDouble.empty();
 
   private DisciplineArms(ComparisonScale measure) {
     this.measure = measure;
@@ -58,7 +65,8 @@ public final class DisciplineArms {
         evidence.units().stream()
             .map(symbol -> Unit.ofSymbol(symbol).orElseThrow())
             .toArray(Unit[]::new);
-    Set<Long> seen = new HashSet<>();
+    Map<Long, Integer> arms = new HashMap<>();
+    RepeatedArms repeated = new RepeatedArms();
     int to = evidence.resultsOfDiscipline().to(discipline);
     for (int i = evidence.resultsOfDiscipline().from(discipline); i < to; i++) {
       int row = evidence.resultsOfDiscipline().rows()[i];
@@ -73,11 +81,19 @@ public final class DisciplineArms {
                 ? "places without values"
                 : Double.isNaN(value)
                     ? "values on another scale (marks, points or levels)"
-                    : seen.add(
-                            (long) evidence.entries().test()[its] << 32
-                                | evidence.entries().model()[its])
-                        ? null
-                        : "a second figure of a model in a test";
+                    : null;
+      }
+      if (reason == null) {
+        long key = (long) evidence.entries().test()[its] << 32 | evidence.entries().model()[its];
+        Integer first = arms.putIfAbsent(key, size);
+        if (first != null) {
+          int[] report = evidence.entries().report();
+          boolean repeat = report[its] == report[entry[first]];
+          if (repeat) {
+            repeated.add(first, y[first], variance[first], value, varianceOf(results, row));
+          }
+          reason = repeat ? AVERAGED : "results that another report of the test has told";
+        }
       }
       if (reason != null) {
         excluded.add(reason);
@@ -88,10 +104,15 @@ public final class DisciplineArms {
       entry[size] = its;
       result[size] = row;
       y[size] = value;
-      variance[size] =
-          measure.variance(results.value()[row], results.spread()[row], results.runs()[row]);
+      variance[size] = varianceOf(results, row);
       size++;
     }
+    repeated.average(y, variance);
+    repeatVariance = repeated.pooledVariance();
+  }
+
+  private double varianceOf(ResultColumns results, int row) {
+    return measure.variance(results.value()[row], results.spread()[row], results.runs()[row]);
   }
 
   /** The arms of some entries. */
@@ -160,6 +181,11 @@ public final class DisciplineArms {
   /** The variance of each arm by its own runs; NaN when not known. */
   public double[] variance() {
     return variance;
+  }
+
+  /** Variance of single results of a model in one test, pooled; empty where none was repeated. */
+  public OptionalDouble repeatVariance() {
+    return repeatVariance;
   }
 
   /** Whether any test has two models. */
