@@ -13,9 +13,9 @@ import org.griplore.store.vocabulary.Unit;
 
 /**
  * The results of one discipline that count under a filter, a column a quantity, a row an arm (one
- * model in one test). Several results that a report gives of a model in a test (sets of the day) are one arm,
- * their mean ({@link RepeatedArms}); of several reports of a test the first counts. Tests, models, entries and
- * results are positions in the evidence.
+ * model in one test). Several results that a report gives of a model in a test (sets of the day)
+ * are one arm, their mean ({@link RepeatedArms}); of several reports of a test the first counts.
+ * Tests, models, entries and results are positions in the evidence.
  */
 public final class DisciplineArms {
   /** Why a further result of a model has no arm of its own. */
@@ -79,9 +79,7 @@ public final class DisciplineArms {
         reason =
             unit < 0
                 ? "places without values"
-                : Double.isNaN(value)
-                    ? "values on another scale (marks, points or levels)"
-                    : null;
+                : Double.isNaN(value) ? "values on another scale (marks, points or levels)" : null;
       }
       if (reason == null) {
         long key = (long) evidence.entries().test()[its] << 32 | evidence.entries().model()[its];

@@ -21,8 +21,7 @@ final class RepeatedArms {
   /** A further result of an arm; the arm's own is taken with the first of them. */
   void add(int arm, double ownY, double ownVariance, double y, double variance) {
     ofArm
-        .computeIfAbsent(
-            arm, first -> new ArrayList<>(List.of(new double[] {ownY, ownVariance})))
+        .computeIfAbsent(arm, first -> new ArrayList<>(List.of(new double[] {ownY, ownVariance})))
         .add(new double[] {y, variance});
   }
 

@@ -134,9 +134,7 @@ final class PairComparison {
     }
     int fineCells = fine.stream().mapToInt(FigureMatch::cells).sum();
     return fineCells >= TestPairs.FEWEST
-        ? bits >= FEWEST_BITS
-            && share(fine) >= MOST
-            && share(List.copyOf(matches.values())) > 0.5
+        ? bits >= FEWEST_BITS && share(fine) >= MOST && share(List.copyOf(matches.values())) > 0.5
         : bits >= FEWEST_BITS_COARSE && share(List.copyOf(matches.values())) >= NEARLY_ALL;
   }
 

@@ -30,8 +30,7 @@ record TestFigures(
     return (long) discipline << 32 | model;
   }
 
-  static TestFigures of(
-      TreeMap<Long, Integer> byKey, ResultColumns results, boolean[] isRatio) {
+  static TestFigures of(TreeMap<Long, Integer> byKey, ResultColumns results, boolean[] isRatio) {
     int n = byKey.size();
     TestFigures figures =
         new TestFigures(
@@ -50,9 +49,7 @@ record TestFigures(
       figures.value[at] = results.value()[r];
       boolean positive = figures.unit[at] >= 0 && figures.value[at] > 0;
       figures.log[at] =
-          positive && isRatio[results.discipline()[r]]
-              ? Math.log(figures.value[at])
-              : Double.NaN;
+          positive && isRatio[results.discipline()[r]] ? Math.log(figures.value[at]) : Double.NaN;
       figures.place[at] = results.place()[r];
       figures.result[at] = r;
       at++;

@@ -128,8 +128,7 @@ final class TestPairs {
 
   /** Whether all tests before this one in a list by date are too old as well. */
   private boolean isPast(int other, int test) {
-    return firstDay[test] != Long.MAX_VALUE
-        && firstDay[test] - firstDay[other] > DAYS + longest;
+    return firstDay[test] != Long.MAX_VALUE && firstDay[test] - firstDay[other] > DAYS + longest;
   }
 
   private boolean isNear(int other, int test) {

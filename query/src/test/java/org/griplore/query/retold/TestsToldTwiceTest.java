@@ -131,8 +131,7 @@ class TestsToldTwiceTest {
         double level = LEVEL[d] * (ratio ? Math.exp(0.05 * random.nextGaussian()) : 1);
         values[d] = new double[field.length];
         for (int i = 0; i < field.length; i++) {
-          double effect =
-              SPREAD[d] * (0.8 * effects[d][field[i]] + 0.6 * random.nextGaussian());
+          double effect = SPREAD[d] * (0.8 * effects[d][field[i]] + 0.6 * random.nextGaussian());
           double value = ratio ? level * Math.exp(effect) : level + effect;
           values[d][i] = Math.rint(value / STEP[d]) * STEP[d];
         }
@@ -162,8 +161,7 @@ class TestsToldTwiceTest {
   @Tag("simulation")
   @ParameterizedTest(name = "{0} tests, {1} models, ratings only {2}")
   @CsvSource({"2000, 60, false, 0.95", "20000, 400, false, 0.95", "2000, 60, true, 0.5"})
-  void retoldTestsAreFoundAmongMany(
-      int tests, int models, boolean ratingsOnly, double leastFound) {
+  void retoldTestsAreFoundAmongMany(int tests, int models, boolean ratingsOnly, double leastFound) {
     Random random = new Random(180);
     DrawnArchive archive = new DrawnArchive();
     archive.models(models);
@@ -201,7 +199,9 @@ class TestsToldTwiceTest {
         }
         String later = day.plusDays(random.nextInt(90)).toString();
         planted.add(
-            new int[] {first, put(archive, said(later, SourceKind.INDEPENDENT, null), some, again)});
+            new int[] {
+              first, put(archive, said(later, SourceKind.INDEPENDENT, null), some, again)
+            });
       }
     }
     Snapshot snapshot = archive.evidence().snapshot();
@@ -214,7 +214,9 @@ class TestsToldTwiceTest {
     found.pairs().forEach(pair -> pairs.add(List.of(pair.first(), pair.second())));
     long hits = planted.stream().filter(p -> pairs.contains(List.of(p[0], p[1]))).count();
     long others = pairs.size() - hits;
-    assertThat((double) hits / planted.size()).as("found of those retold").isGreaterThan(leastFound);
+    assertThat((double) hits / planted.size())
+        .as("found of those retold")
+        .isGreaterThan(leastFound);
     assertThat((double) others / tests).as("others").isLessThan(0.002);
     assertThat(seconds).isLessThan(6);
   }
