@@ -26,10 +26,15 @@ public final class CellCount {
   public void add(int more) {
     cells += more;
     if (cells > MOST) {
-      throw new Refusal(
-          "%s holds more than %d cells: part it, or write it as one row a result, which may be of any length."
-              .formatted(name, MOST),
-          new Problem(name, "too many cells", "at most " + MOST + " cells"));
+      throw tooMany();
     }
+  }
+
+  /** The refusal of a source that is too large to be held in memory. */
+  public Refusal tooMany() {
+    return new Refusal(
+        "%s holds more than %d cells: part it, or write it as one row a result, which may be of any length."
+            .formatted(name, MOST),
+        new Problem(name, "too many cells", "at most " + MOST + " cells"));
   }
 }

@@ -34,6 +34,16 @@ public record CellLook(
     return new CellLook(other, struck, hidden, comment, mark);
   }
 
+  /** The same, hidden. */
+  public CellLook hiding() {
+    return new CellLook(format, struck, true, comment, mark);
+  }
+
+  /** The same, struck out. */
+  public CellLook strikingOut() {
+    return new CellLook(format, true, hidden, comment, mark);
+  }
+
   /** The same with a comment. */
   public CellLook commented(String other) {
     return new CellLook(format, struck, hidden, other, mark);

@@ -81,6 +81,16 @@ public record Grid(
     return new Grid(name, preamble, others, merges, unbroken, hides, from, draft);
   }
 
+  /** The same under another name. */
+  public Grid named(String other) {
+    return new Grid(other, preamble, rows, merges, unbroken, hides, from, draft);
+  }
+
+  /** The same with other texts before the table. */
+  public Grid behind(List<GridCell> texts) {
+    return new Grid(name, texts, rows, merges, unbroken, hides, from, draft);
+  }
+
   /** The same, of which the source hides this. */
   public Grid hiding(Hidden what) {
     return new Grid(name, preamble, rows, merges, unbroken, what, from, draft);

@@ -71,9 +71,10 @@ final class HtmlTable {
         merges.add(new Grid.Merge(number, column, number + high - 1, column + wide - 1));
         take(number, column, high, wide);
       }
-      String text = HtmlText.of(cell);
-      if (!text.isEmpty()) {
-        cells.add(GridCell.of(number, column, text));
+      GridCell read = HtmlText.cell(cell, number, column);
+      if (read != null) {
+        boolean hides = HtmlText.isHidden(cell);
+        cells.add(hides ? read.shown(read.look().hiding()) : read);
       }
       column += wide;
     }

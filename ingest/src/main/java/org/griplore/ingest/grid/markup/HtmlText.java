@@ -1,6 +1,9 @@
 package org.griplore.ingest.grid.markup;
 
+import java.util.Set;
 import java.util.regex.Pattern;
+import org.griplore.ingest.grid.GridCell;
+import org.griplore.ingest.grid.MarkedText;
 import org.jsoup.nodes.Element;
 import org.jsoup.nodes.Node;
 import org.jsoup.nodes.TextNode;
@@ -8,27 +11,47 @@ import org.jsoup.select.NodeFilter;
 
 /**
  * The text of a page's element as shown, on one line. What the page hides in it (a key to sort by,
- * say) is left out. A raised mark stands in brackets behind a space, {@code 95 [1]}, so that it
- * joins no number; a raised digit behind a unit of length or time is its power, {@code m/s2}.
+ * say) is left out; raised marks and what is struck out are told apart from the text, see {@link
+ * MarkedText}.
  */
 final class HtmlText implements NodeFilter {
-  private static final Pattern UNIT = Pattern.compile("(?:^|.*[^\\p{L}\\p{N}])(?:mm|cm|km|m|s)");
-  private static final Pattern POWER = Pattern.compile("[23\u00b2\u00b3]");
-  private static final Pattern BRACKETS = Pattern.compile("[()\\[\\]]");
-  private static final Pattern HIDDEN = Pattern.compile("(?i).*display\\s*:\\s*none.*");
+  private static final Pattern HIDDEN =
+      Pattern.compile("(?i).*(?:display\\s*:\\s*none|visibility\\s*:\\s*hidden).*");
+  private static final Pattern STRUCK = Pattern.compile("(?i).*line-through.*");
+  private static final Pattern RAISED = Pattern.compile("(?i).*vertical-align\\s*:\\s*super.*");
   private static final Pattern BLANKS = Pattern.compile("[\\s\u00a0]+");
+  private static final Set<String> STRIKES = Set.of("s", "strike", "del");
 
   private final Element whole;
-  private final StringBuilder shown = new StringBuilder();
+  private final MarkedText shown = new MarkedText();
+  private int raised;
+  private int struck;
 
   private HtmlText(Element whole) {
     this.whole = whole;
   }
 
+  /** The text as a line; a raised mark that leads it stands in brackets before it. */
   static String of(Element element) {
+    return oneLine(read(element).line());
+  }
+
+  /** The text as a cell, with its marks; null where it is empty. */
+  static GridCell cell(Element element, int row, int column) {
+    MarkedText text = read(element);
+    String line = oneLine(text.text());
+    return line.isEmpty() ? null : new GridCell(row, column, line, null, null, text.look());
+  }
+
+  private static MarkedText read(Element element) {
     HtmlText text = new HtmlText(element);
+    text.enter(element, 1);
     element.filter(text);
-    return BLANKS.matcher(text.shown).replaceAll(" ").strip();
+    return text.shown;
+  }
+
+  private static String oneLine(String text) {
+    return BLANKS.matcher(text).replaceAll(" ").strip();
   }
 
   static boolean isHidden(Element element) {
@@ -38,15 +61,12 @@ final class HtmlText implements NodeFilter {
   @Override
   public FilterResult head(Node node, int depth) {
     if (node instanceof TextNode text) {
-      shown.append(text.getWholeText());
+      add(text.getWholeText());
     } else if (node instanceof Element element && element != whole) {
       if (isHidden(element)) {
         return FilterResult.SKIP_ENTIRELY;
       }
-      if (element.normalName().equals("sup")) {
-        raised(element);
-        return FilterResult.SKIP_ENTIRELY;
-      }
+      enter(element, 1);
       part(element);
     }
     return FilterResult.CONTINUE;
@@ -55,26 +75,27 @@ final class HtmlText implements NodeFilter {
   @Override
   public FilterResult tail(Node node, int depth) {
     if (node instanceof Element element && element != whole) {
+      enter(element, -1);
       part(element);
     }
     return FilterResult.CONTINUE;
   }
 
+  private void enter(Element element, int step) {
+    String style = element.attr("style");
+    boolean raises = element.normalName().equals("sup") || RAISED.matcher(style).matches();
+    raised += raises ? step : 0;
+    boolean strikes = STRIKES.contains(element.normalName()) || STRUCK.matcher(style).matches();
+    struck += strikes ? step : 0;
+  }
+
   private void part(Element element) {
     if (element.isBlock() || element.normalName().equals("br")) {
-      shown.append(' ');
+      add(" ");
     }
   }
 
-  private void raised(Element element) {
-    String mark = element.text().strip();
-    String bare = BRACKETS.matcher(mark).replaceAll("").strip();
-    boolean power =
-        POWER.matcher(mark).matches()
-            && element.previousSibling() instanceof TextNode before
-            && UNIT.matcher(before.text()).matches();
-    if (!bare.isEmpty()) {
-      shown.append(power ? bare : " [" + bare + "]");
-    }
+  private void add(String text) {
+    shown.add(BLANKS.matcher(text).replaceAll(" "), raised > 0, struck > 0);
   }
 }

@@ -8,7 +8,6 @@ import java.nio.charset.Charset;
 import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
-import org.griplore.store.archive.Original;
 
 /**
  * Whether all bytes of a source are text of an encoding; the source is read through once.
@@ -18,7 +17,8 @@ import org.griplore.store.archive.Original;
  * @param sequences how many characters beyond ASCII are
  */
 record ByteCheck(long firstBroken, long broken, long sequences) {
-  static ByteCheck of(Original original, Charset charset) throws IOException {
+  /** Checks a stream to its end, and closes it. */
+  static ByteCheck of(InputStream content, Charset charset) throws IOException {
     CharsetDecoder decoder =
         charset
             .newDecoder()
@@ -30,7 +30,7 @@ record ByteCheck(long firstBroken, long broken, long sequences) {
     long first = -1;
     long broken = 0;
     long sequences = 0;
-    try (InputStream in = original.content().open()) {
+    try (InputStream in = content) {
       boolean end = false;
       while (!end) {
         int read = in.read(bytes.array(), bytes.position(), bytes.remaining());

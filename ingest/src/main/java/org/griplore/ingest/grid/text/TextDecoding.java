@@ -1,12 +1,15 @@
 package org.griplore.ingest.grid.text;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.PushbackReader;
 import java.io.Reader;
+import java.io.SequenceInputStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.griplore.store.archive.Original;
@@ -33,25 +36,37 @@ public final class TextDecoding {
    * @throws Refusal when it is no text, or in none of the encodings
    */
   public static Charset of(Original original) throws IOException {
-    byte[] start;
-    try (InputStream in = original.content().open()) {
-      start = in.readNBytes(LOOKED_AT);
-    }
+    InputStream in = original.content().open();
+    return of(original, in.readNBytes(LOOKED_AT), in);
+  }
+
+  /**
+   * The encoding of a source that is open already.
+   *
+   * @param beginning its first bytes, 64 KB or more where it has so many
+   * @param rest what follows; read to its end and closed
+   * @throws Refusal when it is no text, or in none of the encodings
+   */
+  public static Charset of(Original original, byte[] beginning, InputStream rest)
+      throws IOException {
+    byte[] start = Arrays.copyOf(beginning, Math.min(beginning.length, LOOKED_AT));
+    InputStream whole = new SequenceInputStream(new ByteArrayInputStream(beginning), rest);
     Charset marked = byMark(start);
     Charset wide = marked != null ? marked : byZeros(start);
     if (wide != null) {
-      long broken = ByteCheck.of(original, wide).firstBroken();
+      long broken = ByteCheck.of(whole, wide).firstBroken();
       if (broken >= 0) {
         throw notWhole(original.name(), wide, broken);
       }
       return wide;
     }
     refuseBinary(original.name(), start);
-    return narrow(original, start);
+    return narrow(original, start, whole);
   }
 
-  private static Charset narrow(Original original, byte[] start) throws IOException {
-    ByteCheck utf8 = ByteCheck.of(original, StandardCharsets.UTF_8);
+  private static Charset narrow(Original original, byte[] start, InputStream whole)
+      throws IOException {
+    ByteCheck utf8 = ByteCheck.of(whole, StandardCharsets.UTF_8);
     if (utf8.firstBroken() < 0) {
       return StandardCharsets.UTF_8;
     }
@@ -63,7 +78,7 @@ public final class TextDecoding {
     if (utf8.sequences() > utf8.broken()) {
       throw notWhole(original.name(), StandardCharsets.UTF_8, utf8.firstBroken());
     }
-    long undefined = ByteCheck.of(original, WINDOWS_1252).firstBroken();
+    long undefined = ByteCheck.of(original.content().open(), WINDOWS_1252).firstBroken();
     if (undefined >= 0) {
       throw new Refusal(
           "%s is text in no encoding known here: UTF-8 breaks at byte %d, Windows-1252 at byte %d; expected text saved as UTF-8."

@@ -1,125 +1,104 @@
 package org.griplore.ingest.grid.workbook;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
-import org.dhatim.fastexcel.reader.Cell;
-import org.dhatim.fastexcel.reader.CellType;
-import org.dhatim.fastexcel.reader.ReadableWorkbook;
-import org.dhatim.fastexcel.reader.ReadingOptions;
-import org.dhatim.fastexcel.reader.Row;
-import org.dhatim.fastexcel.reader.Sheet;
-import org.dhatim.fastexcel.reader.SheetVisibility;
+import javax.xml.stream.XMLStreamException;
 import org.griplore.ingest.grid.CellCount;
+import org.griplore.ingest.grid.Content;
 import org.griplore.ingest.grid.Grid;
-import org.griplore.ingest.grid.GridCell;
-import org.griplore.ingest.grid.VisibleText;
-import org.griplore.store.archive.Original;
-import org.griplore.store.vocabulary.Problem;
+import org.griplore.ingest.grid.packed.PackedFile;
+import org.griplore.store.vocabulary.Finding;
 import org.griplore.store.vocabulary.Refusal;
 
 /**
- * Reads the sheets of an XLSX workbook, hidden ones too; formulas give their stored values, and
- * themselves ({@code =A1/B1}) where the workbook stores none. A sheet has no name when it is the
- * only one.
+ * Reads the sheets of a packed workbook (XLSX, XLSM: ECMA-376), hidden ones too. Formulas give
+ * their stored values, and themselves ({@code =A1/B1}) with a finding where the workbook stores
+ * none; macros and other workbooks that it refers to are left alone. A sheet has no name when it is
+ * the only one. Our own reader, because one pass gives what libraries part with: rich text, what is
+ * struck out, hidden or noted, and merged ranges.
  */
 public final class XlsxReader {
-  private final CellCount count;
+  private final PackedFile file;
+  private final Set<String> unread;
 
-  private XlsxReader(String name) {
-    this.count = new CellCount(name);
+  private XlsxReader(PackedFile file) {
+    this.file = file;
+    this.unread = new HashSet<>(file.parts());
   }
 
-  public static boolean isZip(Original original) throws IOException {
-    try (InputStream in = original.content().open()) {
-      byte[] head = in.readNBytes(4);
-      return head.length == 4 && head[0] == 'P' && head[1] == 'K' && head[2] < 9 && head[3] < 9;
-    }
-  }
-
-  public static List<Grid> read(Original original) {
-    byte[] bytes = original.readAll();
-    Map<String, List<Grid.Merge>> merges = WorkbookParts.mergesBySheet(original.name(), bytes);
-    XlsxReader reader = new XlsxReader(original.name());
-    List<Grid> grids = new ArrayList<>();
-    try (ReadableWorkbook workbook =
-        new ReadableWorkbook(new ByteArrayInputStream(bytes), new ReadingOptions(true, false))) {
-      List<Sheet> sheets = workbook.getSheets().toList();
-      for (Sheet sheet : sheets) {
-        List<Grid.Merge> merged = merges.getOrDefault(sheet.getName(), List.of());
-        grids.add(reader.grid(sheet, sheets.size() == 1, workbook.isDate1904(), merged));
-      }
+  /**
+   * Reads a packed file as a workbook.
+   *
+   * @throws Refusal when it is damaged or would unpack to too much
+   */
+  public static Content read(PackedFile file) {
+    try {
+      return new XlsxReader(file).tables();
     } catch (Refusal e) {
       throw e;
-    } catch (IOException | RuntimeException e) {
-      throw damaged(original.name(), e);
+    } catch (IOException | XMLStreamException | RuntimeException e) {
+      throw Damage.of(file.name(), e);
     }
-    return grids;
   }
 
-  public static Refusal damaged(String name, Exception cause) {
-    return new Refusal(
-        name + " is a damaged or incomplete workbook: save it anew and add it again.",
-        cause,
-        new Problem(name, "a damaged workbook", "a whole XLSX file"));
-  }
-
-  private Grid grid(Sheet sheet, boolean only, boolean from1904, List<Grid.Merge> merges)
-      throws IOException {
-    List<List<GridCell>> rows = new ArrayList<>();
-    Set<Integer> hidden = new HashSet<>();
-    try (Stream<Row> stream = sheet.openStream()) {
-      stream.forEach(
-          row -> {
-            List<GridCell> line = cells(row, from1904);
-            if (!line.isEmpty()) {
-              rows.add(line);
-              if (row.isHidden()) {
-                hidden.add(line.get(0).row());
-              }
-            }
-          });
+  private Content tables() throws IOException, XMLStreamException {
+    XlsxParts parts = XlsxParts.of(file);
+    XlsxStyles styles = styles(parts.shared("styles", "xl/styles.xml"));
+    List<XlsxTexts.Text> texts = texts(parts.shared("sharedStrings", "xl/sharedStrings.xml"));
+    CellCount count = new CellCount(file.name());
+    List<Grid> grids = new ArrayList<>();
+    List<Finding> findings = new ArrayList<>();
+    for (XlsxParts.Sheet sheet : parts.sheets()) {
+      SheetCells cells = new SheetCells(parts.sheets().size() == 1 ? "" : sheet.name(), count);
+      try (InputStream in = opened(sheet.part())) {
+        new XlsxSheet(file.name(), sheet.part(), texts, styles, parts.from1904(), cells).read(in);
+      }
+      comments(parts.related(sheet.part(), "comments"), cells);
+      grids.add(cells.grid(sheet.hidden()));
+      findings.addAll(cells.findings());
     }
-    boolean whole = sheet.getVisibility() != SheetVisibility.VISIBLE;
-    return new Grid(only ? "" : sheet.getName(), List.of(), rows, merges, false)
-        .hiding(new Grid.Hidden(whole, hidden, Set.of()));
+    for (String part : unread) {
+      file.unpack(part);
+    }
+    return new Content.Tables("workbook", grids, findings);
   }
 
-  private List<GridCell> cells(Row row, boolean from1904) {
-    List<GridCell> line = new ArrayList<>();
-    for (Cell cell : row) {
-      if (cell != null) {
-        cell(cell, from1904).ifPresent(line::add);
+  private InputStream opened(String part) throws IOException {
+    unread.remove(part.toLowerCase(java.util.Locale.ROOT));
+    return file.open(part);
+  }
+
+  private XlsxStyles styles(String part) throws IOException, XMLStreamException {
+    if (part == null) {
+      return XlsxStyles.none();
+    }
+    try (InputStream in = opened(part)) {
+      return XlsxStyles.read(in);
+    }
+  }
+
+  private List<XlsxTexts.Text> texts(String part) throws IOException, XMLStreamException {
+    if (part == null) {
+      return List.of();
+    }
+    try (InputStream in = opened(part)) {
+      return XlsxTexts.shared(file.name(), in);
+    }
+  }
+
+  private void comments(String part, SheetCells cells) throws IOException, XMLStreamException {
+    if (part != null) {
+      try (InputStream in = opened(part)) {
+        for (Map.Entry<CellReference, String> comment :
+            XlsxComments.read(file.name(), part, in).entrySet()) {
+          cells.comment(comment.getKey(), comment.getValue());
+        }
       }
     }
-    count.add(line.size());
-    line.sort(Comparator.comparingInt(GridCell::column));
-    return line;
-  }
-
-  private static Optional<GridCell> cell(Cell cell, boolean from1904) {
-    int row = cell.getAddress().getRow() + 1;
-    int column = cell.getAddress().getColumn() + 1;
-    if (cell.getValue() instanceof BigDecimal number && CellFormat.isMeasurable(number)) {
-      return Optional.of(
-          CellFormat.cell(row, column, number, cell.getDataFormatString(), from1904));
-    }
-    if (cell.getType() == CellType.STRING && cell.getValue() == null) {
-      throw new IllegalStateException("the shared text of " + cell.getAddress() + " is missing");
-    }
-    String text = VisibleText.of(cell.getText());
-    if (text.isEmpty() && cell.getValue() == null && cell.getFormula() != null) {
-      text = "=" + cell.getFormula();
-    }
-    return text.isEmpty() ? Optional.empty() : Optional.of(GridCell.of(row, column, text));
   }
 }

@@ -13,7 +13,8 @@ import org.griplore.store.vocabulary.Refusal;
 /**
  * What was read, as JSON for comparing with a case's {@code expected.json}: a row is {@code
  * "row|column:text|..."}, the row being that of its first cell, with the number or date behind a
- * text as {@code text=number} where the source has one.
+ * text as {@code text=number} where the source has one, and behind it {@code ^mark}, {@code
+ * struck}, {@code hidden}, {@code (comment)}.
  */
 public final class GridView {
   private static final ObjectMapper MAPPER = new ObjectMapper();
@@ -78,6 +79,14 @@ public final class GridView {
       }
       if (cell.date() != null) {
         text.append('=').append(cell.date());
+      }
+      if (!cell.look().mark().isEmpty()) {
+        text.append(" ^").append(cell.look().mark());
+      }
+      text.append(cell.look().struck() ? " struck" : "");
+      text.append(cell.look().hidden() ? " hidden" : "");
+      if (!cell.look().comment().isEmpty()) {
+        text.append(" (").append(cell.look().comment()).append(')');
       }
     }
     return text.toString();

@@ -90,13 +90,12 @@ class SourceLimitsTest {
   }
 
   @Test
-  void aDateOfTheStrictFormIsNamed() {
+  void aDateOfTheStrictFormIsRead() {
     String rows = "<row r=\"1\"><c r=\"A1\" t=\"d\"><v>2021-05-03</v></c></row>";
 
-    assertThat(refused("book.xlsx", WorkbookBytes.of(rows, "").zipped()))
-        .isEqualTo(
-            "book.xlsx is a workbook of the strict form, whose dates (cell A1 of "
-                + "xl/worksheets/sheet1.xml) are not read: save it as a plain XLSX workbook.");
+    assertThat(rows("book.xlsx", WorkbookBytes.of(rows, "").zipped()).get(0))
+        .containsExactly(
+            new GridCell(1, 1, "2021-05-03", null, java.time.LocalDate.of(2021, 5, 3)));
   }
 
   @Test

@@ -1,0 +1,96 @@
+package org.griplore.ingest.grid.source;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.nio.charset.Charset;
+import java.util.List;
+import java.util.Optional;
+import org.griplore.ingest.grid.Content;
+import org.griplore.ingest.grid.Grid;
+import org.griplore.ingest.grid.json.JsonReader;
+import org.griplore.ingest.grid.markup.HtmlReader;
+import org.griplore.ingest.grid.markup.MarkdownReader;
+import org.griplore.ingest.grid.text.DelimitedText;
+import org.griplore.ingest.grid.text.DelimiterFinder;
+import org.griplore.ingest.grid.text.MarkupStart;
+import org.griplore.ingest.grid.text.PlainText;
+import org.griplore.ingest.grid.text.TextDecoding;
+import org.griplore.store.archive.Original;
+import org.griplore.store.vocabulary.Problem;
+import org.griplore.store.vocabulary.Refusal;
+
+/**
+ * A source that is text: a page, JSON, a delimited or aligned table, Markdown or notes.
+ *
+ * @param original the source
+ * @param charset how it is encoded
+ * @param start its beginning
+ */
+record TextSource(Original original, Charset charset, String start) {
+  private static final int LINES_LOOKED_AT = 60;
+
+  Content read() throws IOException {
+    if (start.isBlank()) {
+      throw new Refusal(
+          original.name() + " holds nothing but empty lines.",
+          new Problem(original.name(), "empty lines", "a table, a page, JSON or notes"));
+    }
+    if (MarkupStart.isHtml(start)) {
+      return new Content.Tables("page", HtmlReader.read(original, charset));
+    }
+    if (isJson()) {
+      return new Content.Tables("JSON", JsonReader.read(original, charset));
+    }
+    Optional<DelimitedText> delimited = delimited();
+    return delimited.isPresent()
+        ? new Content.Tables("delimited text", List.of(delimited.get().grid()))
+        : lines();
+  }
+
+  /** The text as delimited text; empty when it is something else. */
+  Optional<DelimitedText> delimited() throws IOException {
+    if (MarkupStart.isHtml(start) || isJson()) {
+      return Optional.empty();
+    }
+    List<String> lines = start.lines().toList();
+    if (MarkdownReader.hasTable(lines)) {
+      return Optional.empty();
+    }
+    boolean brokenOff = start.length() >= DelimitedText.CHARACTERS_LOOKED_AT;
+    return DelimiterFinder.find(start, brokenOff)
+        .filter(candidate -> candidate.isPlain() || !hasMarkdownMarks(lines))
+        .map(candidate -> new DelimitedText(original, charset, candidate.delimiter()));
+  }
+
+  private boolean isJson() {
+    String trimmed = start.stripLeading();
+    if (trimmed.isEmpty() || trimmed.charAt(0) != '{' && trimmed.charAt(0) != '[') {
+      return false;
+    }
+    String inside = trimmed.substring(1).stripLeading();
+    return trimmed.charAt(0) == '{'
+        ? inside.startsWith("\"") || inside.startsWith("}")
+        : !inside.isEmpty() && "{[\"".indexOf(inside.charAt(0)) >= 0;
+  }
+
+  private static boolean hasMarkdownMarks(List<String> lines) {
+    return lines.stream().anyMatch(line -> line.matches("#{1,6} .*"))
+        || lines.stream().limit(LINES_LOOKED_AT).filter(line -> line.matches("\\s*[-*] .*")).count()
+            > 2;
+  }
+
+  private Content lines() throws IOException {
+    List<Content.Line> lines;
+    try (Reader reader = TextDecoding.open(original, charset)) {
+      lines = PlainText.lines(original.name(), reader);
+    }
+    List<String> texts = lines.stream().map(Content.Line::text).toList();
+    if (MarkdownReader.hasTable(texts)) {
+      List<Grid> grids = MarkdownReader.read(texts);
+      if (!grids.isEmpty()) {
+        return new Content.Tables("Markdown", grids);
+      }
+    }
+    return new Content.Prose(lines);
+  }
+}
