@@ -1,7 +1,5 @@
 package org.griplore.ingest;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
@@ -10,7 +8,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.griplore.ingest.forms.Receiver;
 import org.griplore.ingest.forms.SourceContext;
 import org.griplore.ingest.forms.UnderstoodColumn;
@@ -28,7 +25,6 @@ import org.griplore.store.archive.Revision;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
 import org.griplore.store.vocabulary.Finding;
 import org.griplore.store.vocabulary.LineageRow;
-import org.griplore.store.vocabulary.Problem;
 import org.griplore.store.vocabulary.Refusal;
 import org.griplore.store.vocabulary.TestReport;
 
@@ -52,13 +48,9 @@ public final class Intake {
   public interface Progress {
     /** Another source is about to be read: number {@code done + 1} of {@code total}. */
     void reading(String name, int done, int total);
-  }
 
-  /** A source that could be opened, or why not. */
-  private record Opened(Original original, Path sidecar, SourceReader reading, Refusal refusal) {
-    int order() {
-      return reading == null ? 1 : reading.order();
-    }
+    /** So many files hold nothing to read and are passed over: lock files, thumbnails and such. */
+    default void passedOver(int files) {}
   }
 
   /**
@@ -69,31 +61,37 @@ public final class Intake {
    * @throws Refusal when a path is not there
    */
   public List<AddedSource> add(List<Path> paths, ReadOptions options, Progress progress) {
-    List<Path> files = sourcesOf(paths);
-    List<Opened> opened = new ArrayList<>();
-    for (Path file : files) {
-      opened.add(open(file));
+    GivenPaths given = GivenPaths.of(paths);
+    List<String> passedOver = new ArrayList<>();
+    List<OpenedSource> opened = new ArrayList<>();
+    for (Path file : given.sources()) {
+      opened.addAll(OpenedSource.of(file, passedOver));
     }
-    opened.sort(Comparator.comparingInt(Opened::order));
+    progress.passedOver(given.passedOver().size() + passedOver.size());
+    opened.sort(Comparator.comparingInt(OpenedSource::order));
     Delivery delivery = archive.delivery(clock);
     List<AddedSource> added = new ArrayList<>();
-    for (Opened source : opened) {
+    for (OpenedSource source : opened) {
       progress.reading(source.original().name(), added.size(), opened.size());
       added.add(add(source, options, delivery));
     }
     return added;
   }
 
-  /** Adds one content that is no file: a pasted table, say. */
+  /**
+   * Adds one content that is no file: a pasted table, say.
+   *
+   * @return what became of it; where it holds several documents, of the first that was refused, or
+   *     else of the first
+   */
   public AddedSource add(Original original, ReadOptions options) {
-    try {
-      return add(
-          new Opened(original, null, SourceReader.of(original), null),
-          options,
-          archive.delivery(clock));
-    } catch (Refusal refusal) {
-      return new AddedSource(original.name(), null, refusal);
-    }
+    Delivery delivery = archive.delivery(clock);
+    List<AddedSource> added =
+        OpenedSource.of(original).stream().map(each -> add(each, options, delivery)).toList();
+    return added.stream()
+        .filter(each -> each.refusal() != null)
+        .findFirst()
+        .orElseGet(() -> added.get(0));
   }
 
   /**
@@ -102,24 +100,53 @@ public final class Intake {
    * @throws Refusal when there is nothing in it that can be taken
    */
   public Preview preview(Original original, ReadOptions options) {
-    SourceReader reading = SourceReader.of(original);
-    ReadOptions filled = filled(original, reading, options);
+    List<OpenedSource> opened = OpenedSource.of(original);
     Collected collected = new Collected();
-    reading.tell(context(original, filled, collected));
-    RememberedColumns remembered = remembered();
-    collected.layouts.forEach(
-        layout ->
-            remembered
-                .same(layout, filled.map())
-                .map(RememberedColumns::finding)
-                .ifPresent(collected::finding));
+    Refusal first = null;
+    String form = null;
+    for (OpenedSource source : opened) {
+      try {
+        preview(source, options, collected);
+        form = form == null ? source.reading().form() : form;
+      } catch (Refusal refusal) {
+        first = first == null ? refusal : first;
+        if (opened.size() > 1) {
+          collected.finding(refused(source.original().name(), refusal));
+        }
+      }
+    }
+    if (form == null) {
+      throw first;
+    }
     return new Preview(
-        reading.form(),
+        form,
         collected.columns,
         collected.reports,
         collected.lineage,
         collected.findings,
         collected.complete);
+  }
+
+  private void preview(OpenedSource source, ReadOptions options, Collected collected) {
+    if (source.refusal() != null) {
+      throw source.refusal();
+    }
+    ReadOptions filled = filled(source.original(), source.reading(), options);
+    Collected own = new Collected();
+    source.reading().tell(context(source.original(), filled, own));
+    RememberedColumns remembered = remembered();
+    own.layouts.forEach(
+        layout ->
+            remembered
+                .same(layout, filled.map())
+                .map(RememberedColumns::finding)
+                .ifPresent(own::finding));
+    collected.add(own);
+  }
+
+  private static Finding refused(String name, Refusal refusal) {
+    return new Finding(
+        Finding.Kind.NOT_READ, null, name, "a source that can be read", refusal.sentence());
   }
 
   /**
@@ -137,11 +164,7 @@ public final class Intake {
    * @throws Refusal when a path is not there
    */
   public static List<Path> sourcesOf(List<Path> paths) {
-    List<Path> files = new ArrayList<>();
-    for (Path path : paths) {
-      files.addAll(filesOf(path));
-    }
-    return files;
+    return GivenPaths.of(paths).sources();
   }
 
   /**
@@ -170,51 +193,7 @@ public final class Intake {
     SourceReader.of(original).tell(context(original, options, receiver));
   }
 
-  private static List<Path> filesOf(Path path) {
-    if (Files.isDirectory(path)) {
-      try (Stream<Path> walk = Files.walk(path)) {
-        return walk.filter(Files::isRegularFile)
-            .filter(file -> isSource(path.relativize(file)))
-            .sorted()
-            .toList();
-      } catch (IOException | java.io.UncheckedIOException e) {
-        throw new Refusal(path + " cannot be read: access is denied.", e);
-      }
-    }
-    if (!Files.exists(path)) {
-      throw new Refusal(
-          "There is no file or folder " + path + ".",
-          new Problem("path", path.toString(), "a file or folder that exists"));
-    }
-    return List.of(path);
-  }
-
-  /** Hidden files, sidecars and notes on the folder itself are no sources. */
-  private static boolean isSource(Path relative) {
-    for (Path part : relative) {
-      if (part.toString().startsWith(".")) {
-        return false;
-      }
-    }
-    String name = relative.getFileName().toString();
-    return !name.endsWith(Sidecar.ENDING) && !name.equalsIgnoreCase("README.md");
-  }
-
-  private static Opened open(Path file) {
-    Original original = null;
-    try {
-      original = Original.of(file);
-      return new Opened(original, file, SourceReader.of(original), null);
-    } catch (Refusal refusal) {
-      Original named =
-          original != null
-              ? original
-              : new Original(file.toString(), file.getFileName().toString(), "", 0, () -> null);
-      return new Opened(named, file, null, refusal);
-    }
-  }
-
-  private AddedSource add(Opened source, ReadOptions options, Delivery delivery) {
+  private AddedSource add(OpenedSource source, ReadOptions options, Delivery delivery) {
     String name = source.original().name();
     if (source.refusal() != null) {
       return new AddedSource(name, null, source.refusal());
@@ -228,7 +207,7 @@ public final class Intake {
     }
   }
 
-  private AdditionOutcome write(Opened source, ReadOptions said, Delivery delivery) {
+  private AdditionOutcome write(OpenedSource source, ReadOptions said, Delivery delivery) {
     Original original = source.original();
     ReadOptions options = filled(original, source.reading(), said);
     Optional<Revision> current = archive.currentRevisionOf(original.sha256());
@@ -331,6 +310,15 @@ public final class Intake {
     @Override
     public void finding(Finding finding) {
       keep(findings, finding);
+    }
+
+    void add(Collected other) {
+      columns.addAll(other.columns);
+      other.reports.forEach(report -> keep(reports, report));
+      other.lineage.forEach(row -> keep(lineage, row));
+      other.findings.forEach(finding -> keep(findings, finding));
+      layouts.addAll(other.layouts);
+      complete &= other.complete;
     }
 
     private <T> void keep(List<T> kept, T told) {

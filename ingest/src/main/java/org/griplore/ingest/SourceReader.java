@@ -15,6 +15,7 @@ import org.griplore.ingest.forms.TableForm;
 import org.griplore.ingest.grid.Content;
 import org.griplore.ingest.grid.Grid;
 import org.griplore.ingest.grid.GridCell;
+import org.griplore.ingest.grid.source.Document;
 import org.griplore.ingest.grid.source.DocumentReader;
 import org.griplore.ingest.grid.text.DelimitedText;
 import org.griplore.ingest.grid.text.RecordReader;
@@ -42,11 +43,12 @@ final class SourceReader {
    * @throws Refusal when it cannot be read
    */
   static SourceReader of(Original original) {
-    Optional<DelimitedText> delimited = DocumentReader.delimited(original);
+    Document document = Document.of(original);
+    Optional<DelimitedText> delimited = document.delimited();
     if (delimited.isPresent() && isLongTable(delimited.get())) {
       return new SourceReader(original, delimited.get(), null, OwnForm.LONG_TABLE);
     }
-    Content content = DocumentReader.read(original);
+    Content content = document.content();
     if (content instanceof Content.Prose prose) {
       OptionalInt delimiter = BrokenTable.delimiter(prose);
       if (delimiter.isPresent()) {
@@ -108,10 +110,18 @@ final class SourceReader {
     return fields;
   }
 
+  /** What the source holds; null for a long table, which is not read whole. */
+  Content content() {
+    return content;
+  }
+
   /** What the source is read as, in a word or two. */
   String form() {
     if (form != null) {
       return form.words();
+    }
+    if (content instanceof Content.Members members) {
+      return members.form();
     }
     return content instanceof Content.Tables tables ? tables.form() : "notes";
   }

@@ -50,7 +50,8 @@ public final class MarkedText {
   }
 
   private boolean isStruck() {
-    return VisibleText.of(kept.toString()).isEmpty() && !VisibleText.of(struck.toString()).isEmpty();
+    return VisibleText.of(kept.toString()).isEmpty()
+        && !VisibleText.of(struck.toString()).isEmpty();
   }
 
   /** The text, without blanks at its ends; what is raised only where there is nothing else. */

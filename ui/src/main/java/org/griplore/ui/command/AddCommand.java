@@ -111,7 +111,25 @@ final class AddCommand implements Action {
       Intake intake = new Intake(archive, CommonWords.catalogue(archive), clock);
       List<AddedSource> added =
           intake.add(
-              paths, options, (name, done, total) -> progress.show("reading " + name, done, total));
+              paths,
+              options,
+              new Intake.Progress() {
+                @Override
+                public void reading(String name, int done, int total) {
+                  progress.show("reading " + name, done, total);
+                }
+
+                @Override
+                public void passedOver(int files) {
+                  if (files > 0) {
+                    terminal
+                        .out()
+                        .println(
+                            Counts.of(files, "file")
+                                + " passed over: lock files, thumbnails and the like");
+                  }
+                }
+              });
       progress.show("indexing notes", added.size(), added.size());
       NoteIndex.open(archive).close();
       progress.close();

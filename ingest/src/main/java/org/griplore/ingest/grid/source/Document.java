@@ -103,7 +103,14 @@ public final class Document {
         case OTHER_XML ->
             throw ForeignContent.refusal(
                 original.name(), "XML of a kind that is not read: save it as CSV, XLSX or a page");
-        default -> throw ForeignContent.refusal(original.name(), "not read");
+        case PDF ->
+            throw ForeignContent.refusal(
+                original.name(), "a PDF: copy its table into a CSV file or paste it");
+        case RICH_TEXT ->
+            throw ForeignContent.refusal(
+                original.name(), "a rich-text document: save it as plain text");
+        case LETTER ->
+            throw ForeignContent.refusal(original.name(), "a letter: save its table as a file");
       };
     } catch (IOException e) {
       throw unreadable(original, e);

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.Map;
 import org.griplore.ingest.grid.Content;
 import org.griplore.ingest.grid.packed.PackedFile;
+import org.griplore.ingest.grid.packed.PackedFolder;
 import org.griplore.ingest.grid.workbook.OpenDocumentReader;
 import org.griplore.ingest.grid.workbook.XlsxReader;
 import org.griplore.store.archive.Original;
@@ -31,7 +32,7 @@ final class PackedSource {
       if (file.has("content.xml")) {
         return OpenDocumentReader.read(file);
       }
-      throw ForeignContent.refusal(original.name(), "a packed file: unpack it first");
+      return PackedFolder.members(original, file);
     }
   }
 }

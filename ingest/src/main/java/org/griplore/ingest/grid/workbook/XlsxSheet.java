@@ -9,9 +9,9 @@ import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 import org.griplore.ingest.grid.CellLook;
-import org.griplore.ingest.grid.VisibleText;
 import org.griplore.ingest.grid.Grid;
 import org.griplore.ingest.grid.GridCell;
+import org.griplore.ingest.grid.VisibleText;
 import org.griplore.ingest.grid.text.PlainXml;
 
 /** Reads the cells of one sheet of a packed workbook, event by event (ECMA-376 part 1, 18.3). */
