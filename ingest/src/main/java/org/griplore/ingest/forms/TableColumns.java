@@ -13,10 +13,10 @@ import org.griplore.ingest.recognise.DecimalMark;
 import org.griplore.ingest.recognise.DetailLines;
 import org.griplore.ingest.recognise.FigureColumn;
 import org.griplore.ingest.recognise.FoundThing;
-import org.griplore.ingest.recognise.HeaderReader;
 import org.griplore.ingest.recognise.NumberReader;
 import org.griplore.ingest.recognise.TableArea;
 import org.griplore.ingest.recognise.TableFigures;
+import org.griplore.ingest.tables.TableReading;
 import org.griplore.store.vocabulary.Dimension;
 import org.griplore.store.vocabulary.Finding;
 import org.griplore.store.vocabulary.HeaderKey;
@@ -32,11 +32,12 @@ final class TableColumns {
   private final List<FoundThing> findings = new ArrayList<>();
   private final TableFigures figures;
 
-  TableColumns(TableArea area, DetailLines lines, SourceContext context) {
-    this.area = area;
+  TableColumns(TableReading reading, DetailLines lines, SourceContext context) {
+    this.area = reading.area();
     this.context = context;
     this.numbers = new NumberReader(mark());
-    List<ColumnRole> found = new HeaderReader(context.catalogue(), context.map()).roles(area);
+    List<ColumnRole> found = reading.roles();
+    findings.addAll(reading.findings());
     for (int column = 0; column < found.size(); column++) {
       roles.add(isSaid(column) ? found.get(column) : settled(found.get(column), column));
     }
@@ -149,6 +150,7 @@ final class TableColumns {
       }
       boolean mayRepeat =
           role instanceof ColumnRole.Unknown
+              || role instanceof ColumnRole.Run
               || role instanceof ColumnRole.Ignored
               || role instanceof ColumnRole.Remark;
       if (!mayRepeat && seen.putIfAbsent(sameThing(role), column) != null) {

@@ -9,7 +9,8 @@ import org.griplore.ingest.grid.GridCell;
 import org.griplore.ingest.recognise.DetailLines;
 import org.griplore.ingest.recognise.DetailsReader;
 import org.griplore.ingest.recognise.TableArea;
-import org.griplore.ingest.recognise.TableFinder;
+import org.griplore.ingest.tables.TableReading;
+import org.griplore.ingest.tables.TableReadings;
 import org.griplore.store.vocabulary.Cell;
 import org.griplore.store.vocabulary.Details;
 import org.griplore.store.vocabulary.Entry;
@@ -22,47 +23,87 @@ import org.griplore.store.vocabulary.TestReport;
  * workbook or several tables of one page tell of the same test unless they name another.
  */
 public final class TableForm {
-  private TableForm() {}
-
   /**
    * Reads all tables of a source.
    *
    * @return whether there was a table at all
    */
   public static boolean read(List<Grid> grids, SourceContext context) {
-    TableFinder finder = new TableFinder(context.catalogue(), context.map());
-    MapUse use = new MapUse(context);
-    DetailLines earlier = DetailLines.NONE;
-    Map<String, String> keys = new LinkedHashMap<>();
+    return new TableForm(context).read(grids);
+  }
+
+  private final SourceContext context;
+  private final TableReadings readings;
+  private final MapUse use;
+  private final Map<String, String> keys = new LinkedHashMap<>();
+  private DetailLines earlier = DetailLines.NONE;
+
+  private TableForm(SourceContext context) {
+    this.context = context;
+    this.readings = new TableReadings(context.catalogue(), context.map());
+    this.use = new MapUse(context);
+  }
+
+  private boolean read(List<Grid> grids) {
     boolean any = false;
     for (Grid grid : grids) {
-      if (isResultList(grid)) {
-        List<List<GridCell>> lines = new ArrayList<>();
-        grid.preamble().forEach(cell -> lines.add(List.of(cell)));
-        LongTableForm.read(grid, context.details(lines).orElse(earlier), context);
-        any = true;
-        continue;
-      }
-      List<TableArea> areas = finder.find(grid);
-      List<List<GridCell>> preamble = new ArrayList<>();
-      grid.preamble().forEach(cell -> preamble.add(List.of(cell)));
-      for (TableArea area : areas) {
-        use.table(area);
-        List<List<GridCell>> lines = new ArrayList<>(preamble);
-        lines.addAll(area.before());
-        DetailLines own = context.details(lines);
-        DetailLines details = namesAnotherTest(own, earlier) ? own : own.orElse(earlier);
-        readArea(grid, area, details, context, keys);
-        earlier = details;
-        preamble.clear();
-        any = true;
-      }
-      if (areas.isEmpty()) {
-        earlier = remarksOnly(grid, earlier, context);
-      }
+      any |= isResultList(grid) ? results(grid) : tables(grid);
     }
     use.refuseUnused();
     return any;
+  }
+
+  private boolean results(Grid grid) {
+    List<List<GridCell>> lines = new ArrayList<>();
+    grid.preamble().forEach(cell -> lines.add(List.of(cell)));
+    LongTableForm.read(grid, context.details(lines).orElse(earlier), context);
+    return true;
+  }
+
+  private boolean tables(Grid grid) {
+    List<TableReading> taken = new ArrayList<>();
+    boolean draft = false;
+    for (TableReadings.Found found : readings.of(grid)) {
+      if (found.isTaken()) {
+        taken.add(found.best());
+      } else {
+        draft(grid, found);
+        draft = true;
+      }
+    }
+    List<List<GridCell>> preamble = new ArrayList<>();
+    grid.preamble().forEach(cell -> preamble.add(List.of(cell)));
+    for (TableReading reading : taken) {
+      use.table(reading.area());
+      List<List<GridCell>> lines = new ArrayList<>(preamble);
+      lines.addAll(reading.area().before());
+      DetailLines own = context.details(lines);
+      DetailLines details = namesAnotherTest(own, earlier) ? own : own.orElse(earlier);
+      readArea(grid, reading, details);
+      earlier = details;
+      preamble.clear();
+    }
+    if (taken.isEmpty() && !draft) {
+      earlier = remarksOnly(grid, earlier, context);
+    }
+    return !taken.isEmpty();
+  }
+
+  /** A region that cannot be decided: told with its best reading. */
+  private void draft(Grid grid, TableReadings.Found found) {
+    TableReading best = found.best();
+    GridCell first = best.area().heads().stream().map(TableArea.Head::cell).filter(java.util.Objects::nonNull).findFirst()
+        .or(() -> best.area().rows().stream().flatMap(List::stream).filter(java.util.Objects::nonNull).findFirst()).orElse(null);
+    context
+        .receiver()
+        .finding(
+            new Finding(
+                Finding.Kind.NOT_READ,
+                first == null ? null : new Cell(grid.name(), first.row(), first.column(), first.text()),
+                first == null ? "" : first.text(),
+                "a table of which nothing is open"
+                    + (best.doubt() == null ? "" : "; " + best.doubt()),
+                "say what its columns hold in a map: `griplore add FILE --map MAP`"));
   }
 
   private static boolean isResultList(Grid grid) {
@@ -75,12 +116,8 @@ public final class TableForm {
         || own.byTopic().containsKey("date") && earlier.byTopic().containsKey("date");
   }
 
-  private static void readArea(
-      Grid grid,
-      TableArea area,
-      DetailLines lines,
-      SourceContext context,
-      Map<String, String> keys) {
+  private void readArea(Grid grid, TableReading reading, DetailLines lines) {
+    TableArea area = reading.area();
     Details details =
         DetailsReader.read(
             lines,
@@ -94,7 +131,7 @@ public final class TableForm {
     if (keys.put(key, grid.name()) != null) {
       details = details.withoutCells();
     }
-    TableReader reader = new TableReader(grid.name(), area, lines, context, details.size());
+    TableReader reader = new TableReader(grid.name(), reading, lines, context, details.size());
     List<Entry> entries = reader.entries();
     List<Note> notes = new ArrayList<>(reader.notes());
     lines.others().forEach(cell -> notes.add(note(grid.name(), cell)));

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalInt;
-import java.util.Set;
 import org.griplore.ingest.grid.GridCell;
 import org.griplore.ingest.recognise.ColumnRole;
 import org.griplore.ingest.recognise.DetailLines;
@@ -17,12 +16,13 @@ import org.griplore.ingest.recognise.NumberReader;
 import org.griplore.ingest.recognise.PlaceText;
 import org.griplore.ingest.recognise.ReadFigure;
 import org.griplore.ingest.recognise.TableArea;
+import org.griplore.ingest.tables.RowKind;
+import org.griplore.ingest.tables.TableReading;
 import org.griplore.store.tyre.TyreSize;
 import org.griplore.store.vocabulary.Cell;
 import org.griplore.store.vocabulary.Discipline;
 import org.griplore.store.vocabulary.Entry;
 import org.griplore.store.vocabulary.Finding;
-import org.griplore.store.vocabulary.HeaderKey;
 import org.griplore.store.vocabulary.NameKey;
 import org.griplore.store.vocabulary.Note;
 import org.griplore.store.vocabulary.Result;
@@ -31,29 +31,9 @@ import org.griplore.store.vocabulary.Result;
 final class TableReader {
   private static final String CORRECT = "correct it in the source and add it again";
 
-  /** First words of rows that sum a table up. */
-  private static final Set<String> SUMMARIES =
-      Set.of(
-          "mittelwert",
-          "mittel",
-          "durchschnitt",
-          "schnitt",
-          "average",
-          "mean",
-          "moyenne",
-          "medel",
-          "medelvarde",
-          "median",
-          "mediane",
-          "minimum",
-          "maximum",
-          "gewichtung",
-          "weighting",
-          "ponderation",
-          "viktning");
-
   private final String sheet;
   private final TableArea area;
+  private final List<RowKind> kinds;
   private final SourceContext context;
   private final String testSize;
   private final TableColumns columns;
@@ -67,12 +47,17 @@ final class TableReader {
    * @param testSize the test's size; null when it states none
    */
   TableReader(
-      String sheet, TableArea area, DetailLines lines, SourceContext context, String testSize) {
+      String sheet,
+      TableReading reading,
+      DetailLines lines,
+      SourceContext context,
+      String testSize) {
     this.sheet = sheet;
-    this.area = area;
+    this.area = reading.area();
+    this.kinds = reading.kinds();
     this.context = context;
     this.testSize = testSize;
-    this.columns = new TableColumns(area, lines, context);
+    this.columns = new TableColumns(reading, lines, context);
     this.roles = columns.roles();
     columns.findings().forEach(this::tell);
     for (int column = 0; column < roles.size(); column++) {
@@ -109,20 +94,42 @@ final class TableReader {
     for (int row = 0; row < area.rows().size(); row++) {
       List<GridCell> cells = area.rows().get(row);
       Named named = named(cells);
-      if (named == null) {
-        cells.stream().filter(Objects::nonNull).forEach(this::loose);
-      } else if (SUMMARIES.contains(HeaderKey.of(named.written()))) {
-        tell(
-            Finding.Kind.ASSUMED,
-            named.cell(),
-            named.written(),
-            "a summary of the table and no tyre: the row was left out",
-            "give the tyre its full name if it is one");
-      } else {
-        entry(named, row, rowOf, entries);
+      switch (kinds.get(row)) {
+        case TYRE -> {
+          if (named == null) {
+            cells.stream().filter(Objects::nonNull).forEach(this::loose);
+          } else {
+            entry(named, row, rowOf, entries);
+          }
+        }
+        case SUMMARY -> left(cells, "a summary of the table and no tyre: the row was left out");
+        case REFERENCE -> left(cells, "the reference set, which is no entry of the test");
+        case WEIGHT -> left(cells, "weights of the columns and no tyre: the row was left out");
+        case LIMIT -> left(cells, "a limit or target and no tyre: the row was left out");
+        case NO_TYRE -> left(cells, "a tyre's name; the row was left out");
+        case UNIT, HEADER -> {
+          // told with the columns
+        }
+        case SUBHEAD, NOTE, NAMELESS ->
+            cells.stream().filter(Objects::nonNull).distinct().forEach(this::loose);
       }
     }
     return entries;
+  }
+
+  /** A row that is no tyre's, told by its first cell. */
+  private void left(List<GridCell> cells, String what) {
+    cells.stream()
+        .filter(Objects::nonNull)
+        .findFirst()
+        .ifPresent(
+            first ->
+                tell(
+                    Finding.Kind.ASSUMED,
+                    first,
+                    first.text(),
+                    what,
+                    "give the tyre its full name if it is one"));
   }
 
   private void entry(Named named, int row, Map<String, Integer> rowOf, List<Entry> entries) {
@@ -180,28 +187,33 @@ final class TableReader {
   private record Named(String written, GridCell cell) {}
 
   private Named named(List<GridCell> row) {
-    GridCell tyre = null;
-    GridCell maker = null;
-    GridCell model = null;
+    GridCell main = null;
+    String written = "";
+    boolean whole = roles.stream().anyMatch(ColumnRole.Tyre.class::isInstance);
     for (int column = 0; column < roles.size(); column++) {
       ColumnRole role = roles.get(column);
-      tyre = role instanceof ColumnRole.Tyre && tyre == null ? row.get(column) : tyre;
-      maker = role instanceof ColumnRole.Maker ? row.get(column) : maker;
-      model = role instanceof ColumnRole.Model ? row.get(column) : model;
+      GridCell cell = row.get(column);
+      boolean part =
+          role instanceof ColumnRole.Tyre
+              || !whole
+                  && (role instanceof ColumnRole.Maker
+                      || role instanceof ColumnRole.Line
+                      || role instanceof ColumnRole.Model)
+              || role instanceof ColumnRole.Generation;
+      if (part && cell != null && !bare(cell.text()).isEmpty()) {
+        written = joined(written, bare(cell.text()));
+        boolean first = main == null || roles.get(column) instanceof ColumnRole.Model;
+        main = role instanceof ColumnRole.Maker ? main : first ? cell : main;
+      }
     }
-    GridCell main = tyre != null ? tyre : model;
-    if (main == null || bare(main.text()).isEmpty()) {
-      return null;
-    }
-    String written = bare(main.text());
-    if (tyre == null && maker != null) {
-      written = joined(bare(maker.text()), written);
-    }
-    return new Named(written, main);
+    return main == null ? null : new Named(written, main);
   }
 
   /** Maker and model as one name, the maker only once. */
   private static String joined(String maker, String model) {
+    if (maker.isEmpty()) {
+      return model;
+    }
     boolean there = (NameKey.of(model) + " ").startsWith(NameKey.of(maker) + " ");
     return there ? model : maker + " " + model;
   }
@@ -256,6 +268,11 @@ final class TableReader {
       } else if (figure != null) {
         of(figures, value.discipline()).value(figure, cell(cell, cell.text()));
         beside(of(figures, value.discipline()), read, row, cell);
+      }
+    } else if (role instanceof ColumnRole.Run run) {
+      ReadFigure figure = columns.figures(column).at(row);
+      if (figure != null && figure.unit() != null) {
+        of(figures, run.discipline()).run(figure, cell(cell, cell.text()));
       }
     } else if (role instanceof ColumnRole.Place place) {
       place(figures, place.discipline(), cell);

@@ -1,5 +1,6 @@
 package org.griplore.ingest.recognise;
 
+import org.griplore.store.vocabulary.Direction;
 import org.griplore.store.vocabulary.Discipline;
 import org.griplore.store.vocabulary.Unit;
 
@@ -15,6 +16,8 @@ public sealed interface ColumnRole {
       return "spread, " + spread.discipline().key();
     } else if (this instanceof Runs runs) {
       return "runs, " + runs.discipline().key();
+    } else if (this instanceof Run run) {
+      return "run, " + run.discipline().key();
     } else if (this instanceof Ignored ignored) {
       return "not taken: " + ignored.why();
     } else if (this instanceof Unknown) {
@@ -32,11 +35,30 @@ public sealed interface ColumnRole {
   /** The model's name without its maker. */
   record Model() implements ColumnRole {}
 
+  /** The product line's name, without the generation. */
+  record Line() implements ColumnRole {}
+
+  /** The generation or version, which ends the model's name. */
+  record Generation() implements ColumnRole {}
+
   /** The tyre's size, where it differs from row to row. */
   record Size() implements ColumnRole {}
 
-  /** Results in a discipline; the unit is null where the header does not say. */
-  record Value(Discipline discipline, Unit unit) implements ColumnRole {}
+  /**
+   * Results in a discipline.
+   *
+   * @param unit the unit; null where the header does not say
+   * @param better which way the header says is better; null where it does not say
+   */
+  record Value(Discipline discipline, Unit unit, Direction better) implements ColumnRole {
+    /** A header that does not say which way is better. */
+    public Value(Discipline discipline, Unit unit) {
+      this(discipline, unit, null);
+    }
+  }
+
+  /** Single runs in a discipline, of which the mean counts. */
+  record Run(Discipline discipline, Unit unit) implements ColumnRole {}
 
   /** Places in a discipline. */
   record Place(Discipline discipline) implements ColumnRole {}

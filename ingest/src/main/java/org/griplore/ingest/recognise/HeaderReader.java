@@ -116,7 +116,7 @@ public final class HeaderReader {
   }
 
   /** Whether a text says only which part of a discipline a column holds: a unit, the place ... */
-  boolean isPart(String text) {
+  public boolean isPart(String text) {
     return UnitWords.ofText(text).isPresent()
         || UnitWords.inHeader(text).isPresent() && catalogue.byHeader(text).isEmpty()
         || ColumnWords.topic(text)
@@ -154,6 +154,17 @@ public final class HeaderReader {
         values++;
       }
       roles.add(role);
+    }
+    return roles;
+  }
+
+  /** The roles of columns, with what the map says of them over what was found. */
+  public List<ColumnRole> mapped(List<TableArea.Head> heads, List<ColumnRole> found) {
+    List<ColumnRole> roles = new ArrayList<>();
+    for (int column = 0; column < found.size(); column++) {
+      ColumnRole role = found.get(column);
+      roles.add(
+          map.of(column + 1, heads.get(column)).map(rule -> rule.over(role)).orElse(role));
     }
     return roles;
   }

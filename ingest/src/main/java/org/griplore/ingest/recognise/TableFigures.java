@@ -36,7 +36,8 @@ public final class TableFigures {
     int[] places = places(roles);
     Map<Integer, RawColumn> raw = new LinkedHashMap<>();
     for (int column = 0; column < roles.size(); column++) {
-      if (roles.get(column) instanceof ColumnRole.Value value) {
+      ColumnRole.Value value = value(roles.get(column));
+      if (value != null) {
         PlausibleRange range = PlausibleRange.of(value.discipline().key());
         raw.put(column, new RawColumn(area, column, map.decimal(), mark, range));
       }
@@ -46,7 +47,7 @@ public final class TableFigures {
     boolean ranksOnly = ranksOnly(roles, raw);
     raw.forEach(
         (column, figures) -> {
-          ColumnRole.Value value = (ColumnRole.Value) roles.get(column);
+          ColumnRole.Value value = value(roles.get(column));
           TableArea.Head head = area.heads().get(column);
           ColumnMap.Rule rule = map.of(column + 1, head).orElse(null);
           ColumnUnit unit = new UnitDecision(facts, head, value, figures, rule).decide(ranksOnly);
@@ -54,6 +55,14 @@ public final class TableFigures {
           columns.put(column, read);
           findings.addAll(read.findings());
         });
+  }
+
+  /** Single runs are read like results; null for columns that hold neither. */
+  private static ColumnRole.Value value(ColumnRole role) {
+    if (role instanceof ColumnRole.Run run) {
+      return new ColumnRole.Value(run.discipline(), run.unit());
+    }
+    return role instanceof ColumnRole.Value value ? value : null;
   }
 
   /** The decimal mark of the columns of figures together; open when they disagree. */
@@ -64,7 +73,7 @@ public final class TableFigures {
                 .flatMap(
                     row ->
                         java.util.stream.IntStream.range(0, roles.size())
-                            .filter(column -> roles.get(column) instanceof ColumnRole.Value)
+                            .filter(column -> value(roles.get(column)) != null)
                             .mapToObj(row::get))
                 .filter(Objects::nonNull)
                 .filter(cell -> cell.number() == null && cell.text().length() < 30)
@@ -91,7 +100,7 @@ public final class TableFigures {
     List<Double[]> overall = new ArrayList<>();
     raw.forEach(
         (column, figures) -> {
-          ColumnRole.Value value = (ColumnRole.Value) roles.get(column);
+          ColumnRole.Value value = value(roles.get(column));
           if (value.unit() == Unit.SCHOOL_MARK) {
             (value.discipline().key().equals("overall") ? overall : all).add(figures.values);
           }
@@ -105,7 +114,7 @@ public final class TableFigures {
     int ranked = 0;
     GridCell first = null;
     for (Map.Entry<Integer, RawColumn> column : raw.entrySet()) {
-      ColumnRole.Value value = (ColumnRole.Value) roles.get(column.getKey());
+      ColumnRole.Value value = value(roles.get(column.getKey()));
       if (value.unit() == null && column.getValue().unitsInCells().isEmpty()) {
         without++;
         if (column.getValue().isRanking()) {

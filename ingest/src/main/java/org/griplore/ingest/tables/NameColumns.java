@@ -1,0 +1,157 @@
+package org.griplore.ingest.tables;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.griplore.ingest.recognise.ColumnRole;
+import org.griplore.store.tyre.TyreSize;
+
+/** Finds the columns of tyres' names where no header says so, and judges names. */
+final class NameColumns {
+  private final CellBlock block;
+  private final KnownHeads heads;
+  private final int body;
+
+  NameColumns(CellBlock block, KnownHeads heads, int body) {
+    this.block = block;
+    this.heads = heads;
+    this.body = body;
+  }
+
+  /** Whether a role is a part of the tyre's name. */
+  static boolean isName(ColumnRole role) {
+    return role instanceof ColumnRole.Tyre
+        || role instanceof ColumnRole.Maker
+        || role instanceof ColumnRole.Model
+        || role instanceof ColumnRole.Line
+        || role instanceof ColumnRole.Generation;
+  }
+
+  /** Sets the roles of columns of names; where no header names them, the leftmost texts are. */
+  void find(List<ColumnRole> roles) {
+    boolean main =
+        roles.stream()
+            .anyMatch(
+                role ->
+                    role instanceof ColumnRole.Tyre
+                        || role instanceof ColumnRole.Model
+                        || role instanceof ColumnRole.Line);
+    List<Integer> texts = new ArrayList<>();
+    for (int c = 0; c < roles.size(); c++) {
+      boolean open =
+          roles.get(c) instanceof ColumnRole.Unknown
+              || roles.get(c) instanceof ColumnRole.Value
+              || roles.get(c) instanceof ColumnRole.Remark && c == 0;
+      if (open && isOfNames(c)) {
+        texts.add(c);
+      } else if (!(roles.get(c) instanceof ColumnRole.Maker
+          || roles.get(c) instanceof ColumnRole.Ignored
+          || roles.get(c) instanceof ColumnRole.Place
+          || roles.get(c) instanceof ColumnRole.Size
+          || roles.get(c) instanceof ColumnRole.Unknown && isRunningNumber(c))) {
+        break;
+      }
+    }
+    if (main || texts.isEmpty()) {
+      return;
+    }
+    boolean maker = roles.stream().anyMatch(ColumnRole.Maker.class::isInstance);
+    int first = texts.get(0);
+    if (!maker && texts.size() > 1 && texts.get(1) == first + 1 && isOfMakers(first)) {
+      roles.set(first, new ColumnRole.Maker());
+      roles.set(texts.get(1), new ColumnRole.Model());
+    } else {
+      roles.set(first, maker ? new ColumnRole.Model() : new ColumnRole.Tyre());
+    }
+  }
+
+  private boolean isRunningNumber(int column) {
+    int before = 0;
+    for (int r = body; r < block.rows(); r++) {
+      String text = block.text(r, column);
+      if (!text.isEmpty()) {
+        if (!text.matches("\\d{1,3}\\.?")) {
+          return false;
+        }
+        before++;
+      }
+    }
+    return before > 0;
+  }
+
+  /** Mostly texts, and few of them headers, units or sizes. */
+  private boolean isOfNames(int column) {
+    int texts = 0;
+    int filled = 0;
+    int other = 0;
+    for (int r = body; r < block.rows(); r++) {
+      CellSort sort = block.sort(r, column);
+      if (sort != CellSort.EMPTY) {
+        filled++;
+        if (sort == CellSort.TEXT) {
+          texts++;
+          other += isNoName(block.text(r, column)) ? 1 : 0;
+        }
+      }
+    }
+    return texts > 0 && texts * 2 > filled && other * 2 < texts;
+  }
+
+  private boolean isNoName(String text) {
+    return heads.isFigure(text) || heads.isUnit(text) || isSize(text) || text.length() > 90;
+  }
+
+  static boolean isSize(String text) {
+    return text.length() < 40
+        && text.matches(".*\\d{2,3}\\D+\\d.*")
+        && TyreSize.find(text).map(size -> 2 * size.toString().length() > text.length()).orElse(false);
+  }
+
+  /** One word each, or said once for several rows below each other. */
+  private boolean isOfMakers(int column) {
+    Set<String> different = new HashSet<>();
+    int filled = 0;
+    int digits = 0;
+    for (int r = body; r < block.rows(); r++) {
+      String text = block.text(r, column);
+      if (!text.isEmpty()) {
+        filled++;
+        different.add(text);
+        digits += text.matches(".*\\d.*") ? 1 : 0;
+      }
+    }
+    return filled > 0 && digits == 0;
+  }
+
+  /** How many rows hold each text of a column. */
+  Map<String, Integer> counts(int column) {
+    Map<String, Integer> counts = new HashMap<>();
+    for (int r = body; r < block.rows(); r++) {
+      if (block.at(r, column) != null) {
+        counts.merge(block.text(r, column), 1, Integer::sum);
+      }
+    }
+    return counts;
+  }
+
+  /** Whether a text can be no tyre: a measure, a number, a size or a sentence. */
+  boolean isNoTyre(String name) {
+    return heads.isMeasure(name)
+        || heads.isUnit(name)
+        || isSize(name)
+        || !name.matches(".*\\p{L}.*")
+        || isSentence(name);
+  }
+
+  static boolean isSentence(String text) {
+    int words = text.strip().split("\\s+").length;
+    return text.length() > 80
+        || words > 8
+        || words > 4 && text.strip().matches(".*\\p{Ll}[.!]$")
+        || text.strip().matches("^[*\u2020\u2021\u00b9\u00b2].*\\s.*\\s.*")
+        || text.matches("(?i)^(note|hinweis|anm|remark|source|quelle|legend|legende|n\\.?b|\u00a9).{0,12}[:.].*");
+  }
+}

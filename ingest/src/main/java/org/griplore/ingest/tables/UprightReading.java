@@ -1,0 +1,177 @@
+package org.griplore.ingest.tables;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.griplore.ingest.grid.GridCell;
+import org.griplore.ingest.recognise.ColumnRole;
+import org.griplore.ingest.recognise.ColumnWords;
+import org.griplore.ingest.recognise.TableArea;
+import org.griplore.store.vocabulary.Discipline;
+
+/** Reads a block by one header band: tyres down, disciplines across. */
+final class UprightReading {
+  private final CellBlock block;
+  private final HeaderBand band;
+  private final KnownHeads heads;
+  private final ColumnFigures figures;
+  private final TitleWords title;
+  private final List<TableArea.Head> columns = new ArrayList<>();
+  private final List<HeadText> said = new ArrayList<>();
+  private final List<ColumnRole> roles = new ArrayList<>();
+  private final HeadRoles headRoles;
+
+  UprightReading(CellBlock block, HeaderBand band, KnownHeads heads, TitleWords title) {
+    this.block = block;
+    this.band = band;
+    this.heads = heads;
+    this.title = withCorner(title, block, band, heads);
+    this.figures = new ColumnFigures(block, band.body());
+    this.headRoles = new HeadRoles(heads, this.title);
+  }
+
+  /** A discipline over the column of names heads the figures beside it. */
+  private static TitleWords withCorner(
+      TitleWords title, CellBlock block, HeaderBand band, KnownHeads heads) {
+    for (int c = 0; c < block.columns() && band.own() >= 0; c++) {
+      String corner = block.text(band.own(), c);
+      boolean names = band.body() < block.rows() && block.sort(band.body(), c) == CellSort.TEXT;
+      if (!names) {
+        return title;
+      }
+      if (heads.role(corner) instanceof ColumnRole.Value) {
+        TitleWords own = TitleWords.of(List.of(corner), heads.catalogue());
+        return own.discipline() == null ? title : own;
+      }
+    }
+    return title;
+  }
+
+  /** The reading; its lines above and below are for the region to give. */
+  TableReading read(boolean turned, List<List<GridCell>> before, List<List<GridCell>> after) {
+    for (int c = 0; c < block.columns(); c++) {
+      TableArea.Head head = band.head(block, heads, c);
+      columns.add(head);
+      String own = band.own() < 0 ? "" : block.text(band.own(), c);
+      said.add(HeadText.of(band.upper(block, heads, c), own));
+    }
+    for (int c = 0; c < block.columns(); c++) {
+      ColumnRole role = headRoles.role(columns.get(c), said.get(c), figures.typical(c));
+      roles.add(settled(role, c));
+    }
+    parts();
+    bareRuns();
+    NameColumns names = new NameColumns(block, heads, band.body());
+    names.find(roles);
+    mapped();
+    List<RowKind> kinds = new BodyRows(block, band, roles, heads).kinds();
+    List<List<GridCell>> rows = new ArrayList<>();
+    for (int r = band.body(); r < block.rows(); r++) {
+      rows.add(row(r, kinds.get(r - band.body())));
+    }
+    ReadingEvidence evidence =
+        new ReadingEvidence(block, band, columns, roles, kinds, figures);
+    return new TableReading(
+        turned,
+        new TableArea(columns, rows, before, after),
+        roles,
+        kinds,
+        evidence.list(),
+        headRoles.findings(),
+        evidence.doubt());
+  }
+
+  private void mapped() {
+    List<ColumnRole> over = heads.reader().mapped(columns, roles);
+    roles.clear();
+    roles.addAll(over);
+  }
+
+  /** What the header says, where the cells do not say otherwise. */
+  private ColumnRole settled(ColumnRole role, int column) {
+    double share = figures.share(column);
+    boolean names = NameColumns.isName(role) && !(role instanceof ColumnRole.Generation);
+    if (names && share > 0.5 && column > 0) {
+      return new ColumnRole.Unknown();
+    }
+    boolean texts = share < 0.34 && role instanceof ColumnRole.Value;
+    return texts && column == 0 ? new ColumnRole.Unknown() : role;
+  }
+
+  /** A spread or number of runs belongs to the discipline before it; so do places, if several. */
+  private void parts() {
+    long places = roles.stream().filter(ColumnRole.Place.class::isInstance).count();
+    Discipline before = null;
+    int values = 0;
+    boolean behind = false;
+    for (int c = 0; c < roles.size(); c++) {
+      ColumnRole role = roles.get(c);
+      String topic = ColumnWords.topic(columns.get(c).text()).orElse("");
+      if (role instanceof ColumnRole.Unknown && before != null && (behind || values == 1)) {
+        role =
+            switch (topic) {
+              case "spread" -> new ColumnRole.Spread(before);
+              case "runs" -> new ColumnRole.Runs(before);
+              default -> role;
+            };
+      }
+      if (places > 1 && behind && topic.equals("place") && role instanceof ColumnRole.Place) {
+        role = new ColumnRole.Place(before);
+      }
+      roles.set(c, role);
+      behind = role instanceof ColumnRole.Value || behind && !(role instanceof ColumnRole.Unknown);
+      if (role instanceof ColumnRole.Value value) {
+        before = value.discipline();
+        values++;
+      }
+    }
+  }
+
+  /** Columns headed 1, 2, 3 are runs of the discipline that the title or the group names. */
+  private void bareRuns() {
+    int run = 0;
+    for (int c = 0; c < roles.size(); c++) {
+      String own = band.own() < 0 ? "" : block.text(band.own(), c).strip();
+      run = own.equals(String.valueOf(run + 1)) ? run + 1 : own.equals("1") ? 1 : 0;
+      boolean last = c + 1 == roles.size() || !next(c + 1, run + 1);
+      if (run > 1 && last) {
+        for (int k = c - run + 1; k <= c; k++) {
+          Discipline of =
+              roles.get(k) instanceof ColumnRole.Value value
+                  ? value.discipline()
+                  : title.discipline();
+          if (of != null) {
+            roles.set(k, new ColumnRole.Run(of, title.unit()));
+          }
+        }
+      }
+    }
+  }
+
+  private boolean next(int column, int run) {
+    return band.own() >= 0 && block.text(band.own(), column).strip().equals(String.valueOf(run));
+  }
+
+  /** A row's cells; a maker that is written once for rows below each other stands in each. */
+  private List<GridCell> row(int row, RowKind kind) {
+    List<GridCell> cells = new ArrayList<>();
+    for (int c = 0; c < block.columns(); c++) {
+      GridCell cell = block.at(row, c);
+      ColumnRole role = roles.get(c);
+      boolean once = role instanceof ColumnRole.Maker || role instanceof ColumnRole.Line;
+      if (cell == null && once && kind == RowKind.TYRE) {
+        cell = above(row, c);
+      }
+      cells.add(cell);
+    }
+    return cells;
+  }
+
+  private GridCell above(int row, int column) {
+    for (int r = row - 1; r >= band.body(); r--) {
+      if (block.at(r, column) != null) {
+        return block.at(r, column);
+      }
+    }
+    return null;
+  }
+}
