@@ -129,7 +129,10 @@ record HeadText(
     Matcher last = RUN_LAST.matcher(own);
     if (last.matches() && !last.group(1).isBlank()) {
       List<String> words = HeaderKey.words(last.group(1));
-      if (!words.isEmpty() && TableWords.RUN.at(words, words.size() - 1) > 0) {
+      String word = words.isEmpty() ? "" : words.get(words.size() - 1);
+      boolean alone = words.size() == 1 && last.group(1).strip().matches("[\\p{L}#.\u2116 ]+");
+      boolean apart = word.length() > 2 && own.matches(".*[\\s#.\u2116]\\d{1,2}\\D?$");
+      if ((alone || apart) && TableWords.RUN.is(word)) {
         return Integer.parseInt(last.group(2));
       }
     }

@@ -23,7 +23,8 @@ record HeaderBand(List<Integer> rows, int unit, int weight, int body) {
     List<HeaderBand> bands = new ArrayList<>();
     int highest = Math.max(0, body - DEEPEST);
     for (int top = highest; top < body; top++) {
-      if (said == null || top == said || top == said - 1) {
+      boolean groups = said != null && top == said - 1 && !heads.hasName(block, top);
+      if (said == null || top == said || groups) {
         band(block, heads, top, body, bands);
       }
     }

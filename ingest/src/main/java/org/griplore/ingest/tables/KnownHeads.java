@@ -80,6 +80,16 @@ final class KnownHeads {
         .anyMatch(topic -> topic.equals("tyre") || topic.equals("model") || topic.equals("maker"));
   }
 
+  /** Whether a cell of a row heads tyres. */
+  boolean hasName(CellBlock block, int row) {
+    for (int c = 0; c < block.columns(); c++) {
+      if (isName(block.text(row, c))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** Whether it heads figures: a discipline, a place, or a surface with speeds. */
   boolean isFigure(String text) {
     ColumnRole role = role(text);
@@ -144,7 +154,8 @@ final class KnownHeads {
 
   /** A unit, or a part of a discipline like the place. */
   boolean isPart(String text) {
-    return parts.computeIfAbsent(text, reader::isPart);
+    return parts.computeIfAbsent(
+        text, words -> reader.isPart(words) && catalogue.candidates(words).isEmpty());
   }
 
   boolean isUnit(String text) {

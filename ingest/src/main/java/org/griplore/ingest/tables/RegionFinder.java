@@ -97,8 +97,9 @@ final class RegionFinder {
   }
 
   private boolean isDetail(List<GridCell> row) {
-    if (row.stream().filter(cell -> heads.isFigure(cell.text())).count() > 0) {
-      return row.get(0).text().contains(":") && !DetailLines.of(List.of(row)).byTopic().isEmpty();
+    boolean figures = row.stream().skip(1).anyMatch(cell -> heads.isMeasure(cell.text()));
+    if (figures && !row.get(0).text().contains(":")) {
+      return false;
     }
     return !DetailLines.of(List.of(row)).byTopic().isEmpty();
   }

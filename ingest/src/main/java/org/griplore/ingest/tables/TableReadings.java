@@ -28,7 +28,7 @@ public final class TableReadings {
   /**
    * A region with its readings.
    *
-   * @param readings the best first; never empty
+   * @param readings the best first; empty only where the map names a header row elsewhere
    * @param result the same cells as a list of results, a row each; null where it is none
    */
   public record Found(List<TableReading> readings, LongReading result) {
@@ -59,6 +59,9 @@ public final class TableReadings {
       List<List<GridCell>> before = new ArrayList<>(carried);
       before.addAll(region.before());
       Found found = of(new Region(region.rows(), before, region.after()), grid);
+      if (found.readings().isEmpty()) {
+        continue;
+      }
       if (found.best().score() >= ENOUGH || hasFigures(region)) {
         all.add(found);
         carried = new ArrayList<>();
