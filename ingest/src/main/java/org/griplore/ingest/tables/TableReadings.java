@@ -29,9 +29,10 @@ public final class TableReadings {
    * A region with its readings.
    *
    * @param readings the best first; empty only where the map names a header row elsewhere
+   * @param said whether the map names its header row, so that it is read in any case
    * @param result the same cells as a list of results, a row each; null where it is none
    */
-  public record Found(List<TableReading> readings, LongReading result) {
+  public record Found(List<TableReading> readings, boolean said, LongReading result) {
     /** Keeps the list from changing. */
     public Found {
       readings = List.copyOf(readings);
@@ -44,7 +45,7 @@ public final class TableReadings {
 
     /** Whether the best reading is taken; else the region is a draft. */
     public boolean isTaken() {
-      return best().score() >= ENOUGH && best().doubt() == null;
+      return said || best().score() >= ENOUGH && best().doubt() == null;
     }
   }
 
@@ -62,7 +63,7 @@ public final class TableReadings {
       if (found.readings().isEmpty()) {
         continue;
       }
-      if (found.best().score() >= ENOUGH || hasFigures(region)) {
+      if (found.said() || found.best().score() >= ENOUGH || hasFigures(region)) {
         all.add(found);
         carried = new ArrayList<>();
       } else {
@@ -76,7 +77,10 @@ public final class TableReadings {
       List<List<GridCell>> more = carried;
       all.set(
           all.size() - 1,
-          new Found(last.readings().stream().map(r -> r.followedBy(more)).toList(), last.result()));
+          new Found(
+              last.readings().stream().map(r -> r.followedBy(more)).toList(),
+              last.said(),
+              last.result()));
     }
     return all;
   }
@@ -117,7 +121,7 @@ public final class TableReadings {
       }
     }
     readings.sort(Comparator.comparingDouble(TableReading::score).reversed());
-    return new Found(readings, null);
+    return new Found(readings, map.headerRow() != null, null);
   }
 
   private TableReading reading(
