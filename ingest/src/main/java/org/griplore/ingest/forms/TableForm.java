@@ -92,14 +92,26 @@ public final class TableForm {
   /** A region that cannot be decided: told with its best reading. */
   private void draft(Grid grid, TableReadings.Found found) {
     TableReading best = found.best();
-    GridCell first = best.area().heads().stream().map(TableArea.Head::cell).filter(java.util.Objects::nonNull).findFirst()
-        .or(() -> best.area().rows().stream().flatMap(List::stream).filter(java.util.Objects::nonNull).findFirst()).orElse(null);
+    GridCell first =
+        best.area().heads().stream()
+            .map(TableArea.Head::cell)
+            .filter(java.util.Objects::nonNull)
+            .findFirst()
+            .or(
+                () ->
+                    best.area().rows().stream()
+                        .flatMap(List::stream)
+                        .filter(java.util.Objects::nonNull)
+                        .findFirst())
+            .orElse(null);
     context
         .receiver()
         .finding(
             new Finding(
                 Finding.Kind.NOT_READ,
-                first == null ? null : new Cell(grid.name(), first.row(), first.column(), first.text()),
+                first == null
+                    ? null
+                    : new Cell(grid.name(), first.row(), first.column(), first.text()),
                 first == null ? "" : first.text(),
                 "a table of which nothing is open"
                     + (best.doubt() == null ? "" : "; " + best.doubt()),

@@ -163,8 +163,7 @@ public final class HeaderReader {
     List<ColumnRole> roles = new ArrayList<>();
     for (int column = 0; column < found.size(); column++) {
       ColumnRole role = found.get(column);
-      roles.add(
-          map.of(column + 1, heads.get(column)).map(rule -> rule.over(role)).orElse(role));
+      roles.add(map.of(column + 1, heads.get(column)).map(rule -> rule.over(role)).orElse(role));
     }
     return roles;
   }

@@ -41,7 +41,9 @@ final class BodyRows {
     }
     if (name == null) {
       return firstText(row) != null && figures > 0
-          ? RowKind.named(firstText(row)).filter(k -> k != RowKind.REFERENCE).orElse(RowKind.NAMELESS)
+          ? RowKind.named(firstText(row))
+              .filter(k -> k != RowKind.REFERENCE)
+              .orElse(RowKind.NAMELESS)
           : RowKind.NAMELESS;
     }
     RowKind said = RowKind.named(bare(name.text())).orElse(null);

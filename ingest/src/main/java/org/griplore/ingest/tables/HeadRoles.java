@@ -81,8 +81,7 @@ final class HeadRoles {
                 switch (topic) {
                   case "line" -> new ColumnRole.Line();
                   case "generation" -> new ColumnRole.Generation();
-                  case "year", "variant", "state" ->
-                      new ColumnRole.Ignored("told with the tyre");
+                  case "year", "variant", "state" -> new ColumnRole.Ignored("told with the tyre");
                   default -> null;
                 });
   }
@@ -99,8 +98,7 @@ final class HeadRoles {
         .orElse(null);
   }
 
-  private Discipline discipline(
-      TableArea.Head head, HeadText said, Unit unit, double typical) {
+  private Discipline discipline(TableArea.Head head, HeadText said, Unit unit, double typical) {
     DisciplineCatalogue catalogue = heads.catalogue();
     String core = said.core();
     Optional<DisciplineCatalogue.Match> match = catalogue.byHeader(core);
@@ -157,9 +155,7 @@ final class HeadRoles {
     for (DisciplineCatalogue.Match candidate : candidates) {
       Discipline each = candidate.discipline();
       boolean likely =
-          Double.isNaN(typical)
-              || unit != null
-              || PlausibleRange.of(each.key()).holds(typical);
+          Double.isNaN(typical) || unit != null || PlausibleRange.of(each.key()).holds(typical);
       if ((unit == null || each.accepts(unit)) && likely) {
         fitting.add(each);
       }
@@ -205,9 +201,11 @@ final class HeadRoles {
             default -> unit;
           };
     }
-    boolean ofTitle =
-        title.discipline() == null || title.discipline().equals(value.discipline());
-    if (unit == null && title.unit() != null && ofTitle && value.discipline().accepts(title.unit())) {
+    boolean ofTitle = title.discipline() == null || title.discipline().equals(value.discipline());
+    if (unit == null
+        && title.unit() != null
+        && ofTitle
+        && value.discipline().accepts(title.unit())) {
       unit = title.unit();
     }
     if (said.statistic() == HeadText.Statistic.RUN) {

@@ -75,7 +75,8 @@ record HeadText(
   private static final Pattern RUN_LAST =
       Pattern.compile("^(.*?)(?:^|[\\s#.\u2116]|(?<=\\p{L}))#?(\\d{1,2})\\s*[.)\u00ba\u00b0]?$");
   private static final Pattern RUN_FIRST =
-      Pattern.compile("^(\\d{1,2})\\s*[.:)\u00ba\u00b0]?\\s*(?:st|nd|rd|th|er|e|\u00e8me)?\\s*(\\p{L}[\\p{L}. ]*)$");
+      Pattern.compile(
+          "^(\\d{1,2})\\s*[.:)\u00ba\u00b0]?\\s*(?:st|nd|rd|th|er|e|\u00e8me)?\\s*(\\p{L}[\\p{L}. ]*)$");
 
   /**
    * Reads the texts over a column.
@@ -85,8 +86,7 @@ record HeadText(
    */
   static HeadText of(String upper, String own) {
     String all = (upper + " " + own).strip();
-    SpeedWindow window =
-        SpeedWindow.in(own).or(() -> SpeedWindow.in(upper)).orElse(null);
+    SpeedWindow window = SpeedWindow.in(own).or(() -> SpeedWindow.in(upper)).orElse(null);
     String rest = window == null ? all : all.replace(window.text(), " ");
     String ownRest = window == null ? own : own.replace(window.text(), " ");
     int run = run(ownRest.strip());

@@ -117,9 +117,7 @@ final class KnownHeads {
       return true;
     }
     List<String> words = new java.util.ArrayList<>(HeaderKey.words(text));
-    catalogue
-        .byHeader(text)
-        .ifPresent(match -> words.removeAll(List.of(match.words().split(" "))));
+    catalogue.byHeader(text).ifPresent(match -> words.removeAll(List.of(match.words().split(" "))));
     words.removeIf(word -> word.length() < 3 || TableWords.FILLER.is(word));
     return words.isEmpty();
   }

@@ -107,7 +107,9 @@ final class NameColumns {
   static boolean isSize(String text) {
     return text.length() < 40
         && text.matches(".*\\d{2,3}\\D+\\d.*")
-        && TyreSize.find(text).map(size -> 2 * size.toString().length() > text.length()).orElse(false);
+        && TyreSize.find(text)
+            .map(size -> 2 * size.toString().length() > text.length())
+            .orElse(false);
   }
 
   /** One word each, or said once for several rows below each other. */
@@ -152,6 +154,7 @@ final class NameColumns {
         || words > 8
         || words > 4 && text.strip().matches(".*\\p{Ll}[.!]$")
         || text.strip().matches("^[*\u2020\u2021\u00b9\u00b2].*\\s.*\\s.*")
-        || text.matches("(?i)^(note|hinweis|anm|remark|source|quelle|legend|legende|n\\.?b|\u00a9).{0,12}[:.].*");
+        || text.matches(
+            "(?i)^(note|hinweis|anm|remark|source|quelle|legend|legende|n\\.?b|\u00a9).{0,12}[:.].*");
   }
 }

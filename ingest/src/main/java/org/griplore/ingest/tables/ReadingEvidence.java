@@ -68,7 +68,9 @@ final class ReadingEvidence {
     if (kept == 0) {
       add(-60, "no column of figures is understood");
     } else {
-      add(40.0 * known / Math.max(1, numeric), known + " of " + numeric + " columns of figures understood");
+      add(
+          40.0 * known / Math.max(1, numeric),
+          known + " of " + numeric + " columns of figures understood");
     }
   }
 
@@ -81,7 +83,9 @@ final class ReadingEvidence {
             said ? 15 : head.isEmpty() ? 10 : 6,
             said
                 ? "\"" + head + "\" heads tyres"
-                : head.isEmpty() ? "texts on the left, without a header" : "texts below \"" + head + "\"");
+                : head.isEmpty()
+                    ? "texts on the left, without a header"
+                    : "texts below \"" + head + "\"");
         return;
       }
     }

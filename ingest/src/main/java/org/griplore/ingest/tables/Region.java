@@ -10,8 +10,7 @@ import org.griplore.ingest.grid.GridCell;
  * @param before the lines above it, up to the region before
  * @param after the lines below it, up to the end of the grid; empty where another region follows
  */
-record Region(
-    List<List<GridCell>> rows, List<List<GridCell>> before, List<List<GridCell>> after) {
+record Region(List<List<GridCell>> rows, List<List<GridCell>> before, List<List<GridCell>> after) {
   Region with(List<List<GridCell>> others) {
     return new Region(others, before, after);
   }

@@ -171,8 +171,10 @@ final class RegionFinder {
       List<GridCell> wide = part.stream().filter(row -> !isLone(row)).findFirst().orElse(null);
       boolean between = true;
       for (int r = above.last + 1; r < here.first; r++) {
-        between &= isLone(rows.get(r)) && rows.get(r).get(0).text().length() < 60
-            && !isDetail(rows.get(r));
+        between &=
+            isLone(rows.get(r))
+                && rows.get(r).get(0).text().length() < 60
+                && !isDetail(rows.get(r));
       }
       if (wide != null
           && between
@@ -251,8 +253,7 @@ final class RegionFinder {
   private static boolean isTable(Region region) {
     int rows = 0;
     for (List<GridCell> row : region.rows()) {
-      rows +=
-          row.size() > 1 && CellSort.of(row.get(0)) == CellSort.TEXT && hasFigures(row) ? 1 : 0;
+      rows += row.size() > 1 && CellSort.of(row.get(0)) == CellSort.TEXT && hasFigures(row) ? 1 : 0;
     }
     return rows >= 2;
   }

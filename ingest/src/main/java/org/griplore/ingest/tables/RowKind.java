@@ -48,7 +48,9 @@ public enum RowKind {
     List<String> words = HeaderKey.words(name);
     if (words.isEmpty()) {
       String bare = name.strip();
-      return bare.equals("\u00d8") || bare.equals("\u2205") ? Optional.of(SUMMARY) : Optional.empty();
+      return bare.equals("\u00d8") || bare.equals("\u2205")
+          ? Optional.of(SUMMARY)
+          : Optional.empty();
     }
     RowKind kind = null;
     int at = 0;

@@ -102,9 +102,7 @@ public final class TableReadings {
   }
 
   private static List<List<GridCell>> lines(List<List<GridCell>> rows) {
-    return rows.stream()
-        .map(row -> RegionFinder.isLone(row) ? List.of(row.get(0)) : row)
-        .toList();
+    return rows.stream().map(row -> RegionFinder.isLone(row) ? List.of(row.get(0)) : row).toList();
   }
 
   private Found of(Region region, Grid grid) {

@@ -68,8 +68,7 @@ final class UprightReading {
     for (int r = band.body(); r < block.rows(); r++) {
       rows.add(row(r, kinds.get(r - band.body())));
     }
-    ReadingEvidence evidence =
-        new ReadingEvidence(block, band, columns, roles, kinds, figures);
+    ReadingEvidence evidence = new ReadingEvidence(block, band, columns, roles, kinds, figures);
     return new TableReading(
         turned,
         new TableArea(columns, rows, before, after),
