@@ -69,8 +69,8 @@ record IntakeCase(Path folder, JsonNode expected) {
     Map<String, String> details = new HashMap<>();
     expected
         .path("options")
-        .fields()
-        .forEachRemaining(option -> details.put(option.getKey(), option.getValue().asText()));
+        .properties()
+        .forEach(option -> details.put(option.getKey(), option.getValue().asText()));
     return new ReadOptions(details);
   }
 

@@ -31,6 +31,7 @@ final class Undo {
    *
    * @param stay whether it is really taken back
    */
+  @SuppressWarnings("try") // the lock is only held
   static Optional<TakenBack> of(Archive archive, boolean stay) {
     archive.refuseUnwritable("nothing can be taken back");
     try (WriteLock lock = WriteLock.take(archive, "nothing was taken back");

@@ -15,6 +15,7 @@ final class WholeChange {
    * @param done what did not happen when it is refused: "nothing was decided"
    * @throws Refusal when the archive is read-only, somebody else is writing, or the change refuses
    */
+  @SuppressWarnings("try") // the lock is only held
   static <T> T make(Archive archive, String done, Function<Connection, T> change) {
     try (WriteLock lock = WriteLock.take(archive, done);
         Connection connection = archive.ownWriting()) {

@@ -1,12 +1,14 @@
 package org.griplore.store.text;
 
 import java.io.IOException;
+import java.util.Collection;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.apache.lucene.index.DocValues;
 import org.apache.lucene.index.LeafReaderContext;
 import org.apache.lucene.index.SortedDocValues;
 import org.apache.lucene.index.SortedNumericDocValues;
+import org.apache.lucene.search.CollectorManager;
 import org.apache.lucene.search.ScoreMode;
 import org.apache.lucene.search.SimpleCollector;
 
@@ -66,7 +68,25 @@ final class NoteCounter extends SimpleCollector {
     return ScoreMode.COMPLETE_NO_SCORES;
   }
 
-  NoteCounts counts() {
-    return new NoteCounts(total, models, disciplines, years);
+  private NoteCounter plus(NoteCounter other) {
+    total += other.total;
+    other.models.forEach((name, count) -> models.merge(name, count, Integer::sum));
+    other.disciplines.forEach((key, count) -> disciplines.merge(key, count, Integer::sum));
+    other.years.forEach((number, count) -> years.merge(number, count, Integer::sum));
+    return this;
+  }
+
+  /** Counts parts of an index apart and adds them up. */
+  static final class Manager implements CollectorManager<NoteCounter, NoteCounts> {
+    @Override
+    public NoteCounter newCollector() {
+      return new NoteCounter();
+    }
+
+    @Override
+    public NoteCounts reduce(Collection<NoteCounter> counters) {
+      NoteCounter all = counters.stream().reduce(new NoteCounter(), NoteCounter::plus);
+      return new NoteCounts(all.total, all.models, all.disciplines, all.years);
+    }
   }
 }

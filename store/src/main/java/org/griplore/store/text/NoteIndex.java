@@ -190,9 +190,7 @@ public final class NoteIndex implements AutoCloseable {
 
   private static NoteCounts counts(IndexSearcher searcher, org.apache.lucene.search.Query query)
       throws IOException {
-    NoteCounter counter = new NoteCounter();
-    searcher.search(query, counter);
-    return counter.counts();
+    return searcher.search(query, new NoteCounter.Manager());
   }
 
   private static NoteHits hits(IndexSearcher searcher, NoteQuery query) throws IOException {

@@ -132,7 +132,7 @@ final class AddCommand implements Action {
               });
       progress.show("indexing notes", added.size(), added.size());
       NoteIndex.open(archive).close();
-      progress.close();
+      progress.end();
       return told(added, terminal);
     }
   }

@@ -72,7 +72,7 @@ final class CheckCommand implements Action {
       } else {
         lines.add(new CheckLine(true, "No original was read anew: mend the archive first."));
       }
-      progress.close();
+      progress.end();
       lines.forEach(line -> terminal.out().println(line.sentence()));
       long bad = lines.stream().filter(line -> !line.good()).count();
       if (bad > 0) {

@@ -1,10 +1,14 @@
 package org.griplore.ui.command;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.time.Clock;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Properties;
 import java.util.function.Supplier;
 import org.griplore.query.Questions;
 import org.griplore.query.question.Question;
@@ -66,8 +70,13 @@ public final class Commands {
   }
 
   static String version() {
-    String version = Commands.class.getPackage().getImplementationVersion();
-    return version == null ? "development build" : version;
+    Properties told = new Properties();
+    try (InputStream in = Commands.class.getResourceAsStream("version.properties")) {
+      told.load(in);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return told.getProperty("version");
   }
 
   /** The specification of all commands, for documents and tests. */

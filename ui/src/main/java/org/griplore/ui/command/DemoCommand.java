@@ -62,7 +62,7 @@ final class DemoCommand implements Action {
                   ReadOptions.NONE,
                   (name, done, total) -> progress.show("reading " + name, done, total));
       NoteIndex.open(archive).close();
-      progress.close();
+      progress.end();
       for (AddedSource source : added) {
         if (source.refusal() != null) {
           throw source.refusal();

@@ -51,7 +51,7 @@ final class ExportCommand implements Action {
               folder,
               (table, rows, about) ->
                   progress.show("writing " + table, (int) rows, (int) Math.max(about, 1)));
-      progress.close();
+      progress.end();
       terminal
           .out()
           .println(

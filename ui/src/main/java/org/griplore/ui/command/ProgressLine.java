@@ -32,6 +32,11 @@ final class ProgressLine implements AutoCloseable {
 
   @Override
   public void close() {
+    end();
+  }
+
+  /** Clears the line, so that what is told next begins a new one. */
+  void end() {
     if (bar != null) {
       bar.close();
       bar = null;

@@ -78,7 +78,7 @@ final class ServeCommand implements Action {
           .addShutdownHook(
               new Thread(
                   () -> {
-                    explorer.close();
+                    opening.close();
                     ended.countDown();
                   }));
       terminal

@@ -26,8 +26,8 @@ final class TradeoffCharts {
     if (rows.isEmpty()) {
       return List.of();
     }
-    Domain x = Domain.of(rows, TradeoffRow::xLow, TradeoffRow::x, TradeoffRow::xHigh);
-    Domain y = Domain.of(rows, TradeoffRow::yLow, TradeoffRow::y, TradeoffRow::yHigh);
+    Domain x = Domain.of(rows, List.of(TradeoffRow::xLow, TradeoffRow::x, TradeoffRow::xHigh));
+    Domain y = Domain.of(rows, List.of(TradeoffRow::yLow, TradeoffRow::y, TradeoffRow::yHigh));
     String title =
         "Dot: a model against the mean, further right and further up is better; bars: 95 %"
             + " intervals. Filled dots and the dashed line: the front, which no other model beats in"
@@ -42,11 +42,10 @@ final class TradeoffCharts {
   }
 
   private record Domain(double low, double high) {
-    @SafeVarargs
-    static Domain of(List<TradeoffRow> rows, Function<TradeoffRow, Double>... figures) {
+    static Domain of(List<TradeoffRow> rows, List<Function<TradeoffRow, Double>> figures) {
       DoubleStream all =
           rows.stream()
-              .flatMap(row -> Stream.of(figures).map(figure -> figure.apply(row)))
+              .flatMap(row -> figures.stream().map(figure -> figure.apply(row)))
               .filter(figure -> figure != null)
               .mapToDouble(figure -> figure);
       var told = all.summaryStatistics();

@@ -84,6 +84,7 @@ class ColumnsPageTest {
 
   @Test
   @DisplayName("stays while somebody else holds the archive's lock, who is named as the reason")
+  @SuppressWarnings("try") // the lock is only held
   void busy() {
     String number = String.valueOf(archive.columnMaps().get(0).id());
     Original other = Original.of("other.csv", "other".getBytes(StandardCharsets.UTF_8));
