@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.griplore.store.OutsideData;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 
@@ -66,22 +67,11 @@ class CertifiedMomentsTest {
   }
 
   private static Stream<Double> column(String folder) throws IOException {
-    Path file = reference().resolve(folder).resolve("data.csv");
-    if (!Files.exists(file)) {
-      Assumptions.abort("no " + file + ": certified data are not here, nothing was checked");
+    Path file =
+        OutsideData.folder("reference/" + folder).map(at -> at.resolve("data.csv")).orElse(null);
+    if (file == null || !Files.exists(file)) {
+      Assumptions.abort("no " + folder + ": certified data are not here, nothing was checked");
     }
     return Files.readAllLines(file).stream().skip(1).map(Double::valueOf);
-  }
-
-  private static Path reference() {
-    String told = System.getProperty("GRIPLORE_REFERENCE", System.getenv("GRIPLORE_REFERENCE"));
-    if (told != null) {
-      return Path.of(told);
-    }
-    Path folder = Path.of("").toAbsolutePath();
-    while (folder.getParent() != null && !Files.isDirectory(folder.resolve("shared/reference"))) {
-      folder = folder.getParent();
-    }
-    return folder.resolve("shared/reference");
   }
 }

@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.assertj.core.api.Assertions;
+import org.griplore.store.OutsideData;
 import org.junit.jupiter.api.Assumptions;
 
 /** A published or computed case: rows of its tables by column name. */
@@ -42,8 +43,8 @@ final class ReferenceCase {
   }
 
   static List<Map<String, String>> outsideTable(String folder, String file) {
-    Path path = outsideRoot().resolve(folder).resolve(file);
-    if (!Files.isRegularFile(path)) {
+    Path path = OutsideData.folder("reference/" + folder).map(at -> at.resolve(file)).orElse(null);
+    if (path == null || !Files.isRegularFile(path)) {
       Assumptions.abort("The reference case " + folder + " is not on this machine.");
     }
     try {
@@ -51,20 +52,6 @@ final class ReferenceCase {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-  }
-
-  private static Path outsideRoot() {
-    String told = System.getProperty("griplore.reference", System.getenv("GRIPLORE_REFERENCE"));
-    if (told != null) {
-      return Path.of(told);
-    }
-    for (Path at = Path.of("").toAbsolutePath(); at != null; at = at.getParent()) {
-      Path candidate = at.resolve("shared").resolve("reference");
-      if (Files.isDirectory(candidate)) {
-        return candidate;
-      }
-    }
-    return Path.of("shared", "reference");
   }
 
   static List<Map<String, String>> table(String file) {

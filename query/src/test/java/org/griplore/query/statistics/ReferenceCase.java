@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.griplore.store.OutsideData;
 import org.junit.jupiter.api.Assumptions;
 
 /**
@@ -50,7 +51,7 @@ public final class ReferenceCase {
 
   /** A case beside the project, in shared/reference; skips the running test when it is absent. */
   public static ReferenceCase beside(String name) {
-    Path found = root().map(root -> root.resolve(name)).filter(Files::isDirectory).orElse(null);
+    Path found = OutsideData.folder("reference/" + name).orElse(null);
     if (found == null) {
       Assumptions.abort("reference case " + name + " is not at hand");
     }
@@ -65,20 +66,6 @@ public final class ReferenceCase {
             throw new UncheckedIOException(e);
           }
         });
-  }
-
-  private static Optional<Path> root() {
-    String told = System.getProperty("GRIPLORE_REFERENCE", System.getenv("GRIPLORE_REFERENCE"));
-    if (told != null) {
-      return Optional.of(Path.of(told));
-    }
-    for (Path at = Path.of("").toAbsolutePath(); at != null; at = at.getParent()) {
-      Path candidate = at.resolve("shared").resolve("reference");
-      if (Files.isDirectory(candidate)) {
-        return Optional.of(candidate);
-      }
-    }
-    return Optional.empty();
   }
 
   /** The rows of a table by column name. */

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.DoubleStream;
-import java.util.stream.Stream;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.tradeoff.TradeoffRow;
 
