@@ -137,8 +137,8 @@ final class EntryWords {
       for (Kind kind : Kind.values()) {
         kinds
             .get(kind.key)
-            .fields()
-            .forEachRemaining(
+            .properties()
+            .forEach(
                 language ->
                     language
                         .getValue()
