@@ -14,8 +14,8 @@ final class ColumnMaps {
   static List<ColumnMapRecord> standing(Connection connection) {
     return Sql.list(
         connection,
-        "SELECT c.id, c.layout, c.map, r.name, r.added_at FROM column_map c"
-            + " JOIN revision r ON r.id = c.revision WHERE c.forgotten_at IS NULL AND c.id ="
+        "SELECT c.id, c.layout, c.map, r.file, r.added_at FROM column_map c"
+            + " JOIN revision r ON r.id = c.revision_id WHERE c.forgotten_at IS NULL AND c.id ="
             + " (SELECT max(id) FROM column_map n WHERE n.layout = c.layout) ORDER BY c.id DESC",
         row ->
             new ColumnMapRecord(
@@ -29,7 +29,7 @@ final class ColumnMaps {
   static void remember(Connection connection, int revision, String layout, String map) {
     Sql.execute(
         connection,
-        "INSERT INTO column_map (revision, layout, map) VALUES (?, ?, ?)",
+        "INSERT INTO column_map (revision_id, layout, map) VALUES (?, ?, ?)",
         revision,
         layout,
         map);

@@ -43,11 +43,11 @@ final class Decisions {
   static void write(Connection connection, Decision decision) {
     Sql.execute(
         connection,
-        "INSERT INTO decision (name, topic, verdict, value, decided_at, words)"
+        "INSERT INTO decision (name, topic, verdict, value, decided_at, reason)"
             + " VALUES (?, ?, ?, ?, ?, ?)",
         decision.name(),
-        decision.topic().name(),
-        decision.verdict().name(),
+        decision.topic().word(),
+        decision.verdict().word(),
         decision.value(),
         decision.decidedAt().toString(),
         decision.words());
@@ -56,10 +56,10 @@ final class Decisions {
   private static Decision read(ResultSet row) throws SQLException {
     return new Decision(
         row.getString("name"),
-        Decision.Topic.valueOf(row.getString("topic")),
-        Decision.Verdict.valueOf(row.getString("verdict")),
+        Decision.Topic.ofWord(row.getString("topic")).orElseThrow(),
+        Decision.Verdict.ofWord(row.getString("verdict")).orElseThrow(),
         row.getString("value"),
         Instant.parse(row.getString("decided_at")),
-        row.getString("words"));
+        row.getString("reason"));
   }
 }

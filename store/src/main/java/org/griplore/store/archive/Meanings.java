@@ -25,13 +25,13 @@ final class Meanings {
   private final Map<Integer, Told> told = new LinkedHashMap<>();
   private final Map<Integer, Meaning> next = new HashMap<>();
 
-  private record Told(int name, int means, int revision, ReadingOfName how) {
+  private record Told(int name, int means, int revision, NameTaken how) {
     Meaning meaning() {
       return new Meaning(means, revision);
     }
 
     boolean assumed() {
-      return how == ReadingOfName.ASSUMED;
+      return how == NameTaken.ASSUMED;
     }
   }
 
@@ -39,8 +39,8 @@ final class Meanings {
     this.connection = connection;
     Sql.list(
         connection,
-        "SELECT name, means, revision, how FROM reading_of_name"
-            + " ORDER BY how = 'TOLD', revision, name",
+        "SELECT model_id, means_id, revision_id, how FROM name_taken"
+            + " ORDER BY how = 'told', revision_id, model_id",
         row ->
             told.put(
                 row.getInt(1),
@@ -48,17 +48,20 @@ final class Meanings {
                     row.getInt(1),
                     row.getInt(2),
                     row.getInt(3),
-                    ReadingOfName.valueOf(row.getString(4)))));
+                    NameTaken.ofWord(row.getString(4)))));
   }
 
-  /** Brings {@code model.same_as} up to date within the caller's transaction. */
-  static void settle(Connection connection) {
+  /**
+   * Brings {@code model.same_as_id} up to date within the caller's transaction.
+   *
+   * @return whether any name changed its meaning
+   */
+  static boolean settle(Connection connection) {
     List<Decision> decisions = Decisions.standing(connection, Decision.Topic.MEANING);
     Meanings meanings = new Meanings(connection);
     Map<Integer, Meaning> before = Meaning.holding(connection);
-    if (!meanings.told.isEmpty() || !decisions.isEmpty() || !before.isEmpty()) {
-      meanings.write(before, meanings.of(decisions));
-    }
+    return (!meanings.told.isEmpty() || !decisions.isEmpty() || !before.isEmpty())
+        && meanings.write(before, meanings.of(decisions));
   }
 
   /** What names mean to the readings alone, as if nothing had been decided. */
@@ -127,7 +130,7 @@ final class Meanings {
     return model;
   }
 
-  private void write(Map<Integer, Meaning> before, Map<Integer, Meaning> now) {
+  private boolean write(Map<Integer, Meaning> before, Map<Integer, Meaning> now) {
     long stamp = Sql.number(connection, "SELECT stamp + 1 FROM archive_state");
     Set<Integer> renamed = new HashSet<>();
     for (int name : names.keySet()) {
@@ -136,7 +139,7 @@ final class Meanings {
       if (!Objects.equals(was, is)) {
         Sql.execute(
             connection,
-            "UPDATE model SET same_as = ?, same_as_revision = ? WHERE id = ?",
+            "UPDATE model SET same_as_id = ?, same_as_revision_id = ? WHERE id = ?",
             is == null ? null : is.model(),
             is == null ? null : is.revision(),
             name);
@@ -148,5 +151,6 @@ final class Meanings {
     renamed.forEach(
         name ->
             Sql.execute(connection, "UPDATE model SET renamed_at = ? WHERE id = ?", stamp, name));
+    return !renamed.isEmpty();
   }
 }

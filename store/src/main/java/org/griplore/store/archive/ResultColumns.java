@@ -12,6 +12,8 @@ package org.griplore.store.archive;
  * @param spread standard deviation of the runs; NaN when not stated
  * @param runs 0 when not stated
  * @param place the published place; 0 when not published
+ * @param circumstance position in {@link Snapshot#circumstances}
+ * @param repeat tells results of one entry, discipline and circumstance apart, from 1
  */
 public record ResultColumns(
     long[] id,
@@ -21,7 +23,9 @@ public record ResultColumns(
     double[] value,
     double[] spread,
     int[] runs,
-    int[] place) {
+    int[] place,
+    int[] circumstance,
+    short[] repeat) {
   /** Number of results. */
   public int count() {
     return id.length;

@@ -1,6 +1,7 @@
 package org.griplore.store.archive;
 
 import java.util.List;
+import org.griplore.store.vocabulary.Circumstance;
 
 /**
  * Everything current in the archive at one moment, for questions over all of it. Rows refer to each
@@ -12,6 +13,7 @@ import java.util.List;
  * @param reports in the order they were added
  * @param disciplines catalogue keys that occur
  * @param units symbols of the units that occur
+ * @param circumstances how figures came about, those that occur
  * @param entries models in tests
  * @param results their figures
  */
@@ -22,5 +24,6 @@ public record Snapshot(
     List<ReportRecord> reports,
     List<String> disciplines,
     List<String> units,
+    List<Circumstance> circumstances,
     EntryColumns entries,
     ResultColumns results) {}
