@@ -15,6 +15,7 @@ import java.util.Set;
 import org.griplore.store.vocabulary.Decision;
 import org.griplore.store.vocabulary.Problem;
 import org.griplore.store.vocabulary.Refusal;
+import org.griplore.store.vocabulary.TestDecision;
 
 /**
  * An archive of test reports in one folder. Reading is safe from several threads at once; one
@@ -193,6 +194,23 @@ public final class Archive implements AutoCloseable {
         this,
         "nothing was decided",
         connection -> new DecisionWriter(connection).decide(decisions));
+  }
+
+  /** The decisions on tests told twice that stand, in the order they were made. */
+  public List<TestDecision> testDecisions() {
+    return TestDecisions.standing(reading);
+  }
+
+  /** Takes decisions on tests told twice, all or none; the newest on a pair stands. */
+  public void decideTests(List<TestDecision> decisions) {
+    refuseUnwritable("nothing can be decided");
+    WholeChange.make(
+        this,
+        "nothing was decided",
+        connection -> {
+          decisions.forEach(decision -> TestDecisions.write(connection, decision));
+          return decisions.size();
+        });
   }
 
   /** Everything current, loaded into columns for whole-archive questions. */

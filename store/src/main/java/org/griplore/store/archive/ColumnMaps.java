@@ -47,6 +47,6 @@ final class ColumnMaps {
           new Problem("forget", String.valueOf(id), "a number that `griplore columns` lists"));
     }
     Sql.execute(
-        connection, "UPDATE column_map SET forgotten_at = ? WHERE id = ?", now.toString(), id);
+        connection, "UPDATE column_map SET forgotten_at = ? WHERE id = ?", Moments.text(now), id);
   }
 }

@@ -49,7 +49,7 @@ final class Decisions {
         decision.topic().word(),
         decision.verdict().word(),
         decision.value(),
-        decision.decidedAt().toString(),
+        Moments.text(decision.decidedAt()),
         decision.words());
   }
 

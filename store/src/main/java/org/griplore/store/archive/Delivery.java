@@ -47,7 +47,7 @@ public final class Delivery {
         connection,
         "INSERT INTO delivery (id, added_at, reason) VALUES (?, ?, ?)",
         next,
-        clock.instant().toString(),
+        Moments.text(clock.instant()),
         reason);
     return next;
   }

@@ -1,5 +1,6 @@
 package org.griplore.store.archive;
 
+import java.util.Arrays;
 import org.griplore.store.vocabulary.TyreState;
 import org.griplore.store.vocabulary.Variant;
 
@@ -15,6 +16,13 @@ import org.griplore.store.vocabulary.Variant;
  */
 public record EntryColumns(
     int[] test, int[] model, int[] report, String[] size, TyreState[] state, Variant[] variant) {
+  /** Entries that are all new and of the plain version. */
+  public EntryColumns(int[] test, int[] model, int[] report, String[] size) {
+    this(test, model, report, size, new TyreState[test.length], new Variant[test.length]);
+    Arrays.fill(state, TyreState.NEW);
+    Arrays.fill(variant, Variant.STANDARD);
+  }
+
   /** Number of entries. */
   public int count() {
     return test.length;

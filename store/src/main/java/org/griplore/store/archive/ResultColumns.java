@@ -1,5 +1,7 @@
 package org.griplore.store.archive;
 
+import java.util.Arrays;
+
 /**
  * Results as columns of equal length, those of one entry side by side. The arrays are the
  * snapshot's own: read, never write.
@@ -26,6 +28,30 @@ public record ResultColumns(
     int[] place,
     int[] circumstance,
     short[] repeat) {
+  /** Results of the first circumstance that are no repeats. */
+  public ResultColumns(
+      long[] id,
+      int[] entry,
+      short[] discipline,
+      short[] unit,
+      double[] value,
+      double[] spread,
+      int[] runs,
+      int[] place) {
+    this(
+        id,
+        entry,
+        discipline,
+        unit,
+        value,
+        spread,
+        runs,
+        place,
+        new int[id.length],
+        new short[id.length]);
+    Arrays.fill(repeat, (short) 1);
+  }
+
   /** Number of results. */
   public int count() {
     return id.length;

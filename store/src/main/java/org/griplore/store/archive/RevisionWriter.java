@@ -50,7 +50,7 @@ final class RevisionWriter {
         original.bytes(),
         original.name(),
         form,
-        clock.instant().toString(),
+        Moments.text(clock.instant()),
         delivery);
     int position = 0;
     for (Map.Entry<String, String> option : options.entrySet()) {

@@ -91,6 +91,7 @@ final class SnapshotLoader {
         disciplines.words,
         units.words,
         List.copyOf(circumstances),
+        TestDecisions.standing(connection),
         entries,
         columns.results());
   }

@@ -86,7 +86,9 @@ final class Undo {
     List<Integer> told =
         Sql.list(
             connection,
-            "SELECT DISTINCT test_id FROM report WHERE revision_id IN " + READINGS,
+            "SELECT DISTINCT p.test_id FROM report p JOIN revision r ON r.id = p.revision_id"
+                + " WHERE r.delivery_id = ?1 OR r.superseded_by_id IN "
+                + READINGS,
             row -> row.getInt(1),
             delivery);
     execute("DELETE FROM delivery WHERE id = ?1");

@@ -67,7 +67,7 @@ class DecisionsTest {
         archive.begin(Figures.original(file, file), "table", Figures.NOON)) {
       for (String model : models) {
         if (model.equals("Velmar Ostro 4")) {
-          addition.read(model, "Velmar Ostra 4", ReadingOfName.ASSUMED);
+          addition.taken(model, "Velmar Ostra 4", NameTaken.ASSUMED);
         }
       }
       addition.put(

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.List;
 import org.griplore.store.check.ArchiveCheck;
 import org.griplore.store.check.CheckLine;
