@@ -33,7 +33,9 @@ public record ReadOptions(Map<String, String> details, boolean detailsFirst, Col
     return new ReadOptions(details, detailsFirst, said);
   }
 
-  /** As kept with a revision: by name, the details first in their order, then what else was said. */
+  /**
+   * As kept with a revision: by name, the details first in their order, then what else was said.
+   */
   public Map<String, String> kept() {
     Map<String, String> kept = new LinkedHashMap<>(new TreeMap<>(details));
     if (detailsFirst && !details.isEmpty()) {

@@ -31,9 +31,7 @@ final class StoredOptions {
         new ReadOptions(
             details,
             first,
-            map == null
-                ? ColumnMap.NONE
-                : ColumnMapReader.read(map, revision.name(), catalogue));
+            map == null ? ColumnMap.NONE : ColumnMapReader.read(map, revision.name(), catalogue));
     if (!options.kept().equals(revision.options())) {
       throw new Refusal(
           revision.name()

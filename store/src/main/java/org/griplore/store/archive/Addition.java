@@ -127,7 +127,10 @@ public final class Addition implements AutoCloseable {
       }
       List<String> changes = revision.finish();
       originalIsNew = archive.originals().keep(original);
-      Sql.execute(connection, "UPDATE archive_state SET stamp = stamp + 1, last_result_id = ?", rows.results.highest());
+      Sql.execute(
+          connection,
+          "UPDATE archive_state SET stamp = stamp + 1, last_result_id = ?",
+          rows.results.highest());
       connection.commit();
       committed = true;
       delivery.stored(revision.delivery());

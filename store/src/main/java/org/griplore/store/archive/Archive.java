@@ -125,9 +125,7 @@ public final class Archive implements AutoCloseable {
   /** The current reading of a content that is in the archive already, by its hash. */
   public Optional<Revision> currentRevisionOf(String sha256) {
     return Revision.first(
-        reading,
-        "WHERE r.sha256 = ? AND r.superseded_by_id IS NULL ORDER BY r.id",
-        sha256);
+        reading, "WHERE r.sha256 = ? AND r.superseded_by_id IS NULL ORDER BY r.id", sha256);
   }
 
   /** All readings of all sources, oldest first. */

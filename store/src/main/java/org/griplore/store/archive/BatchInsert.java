@@ -27,7 +27,11 @@ final class BatchInsert implements AutoCloseable {
   private int waiting;
 
   private BatchInsert(
-      Connection connection, SharedWords sheets, boolean numbered, String table, String... columns) {
+      Connection connection,
+      SharedWords sheets,
+      boolean numbered,
+      String table,
+      String... columns) {
     this.sheets = sheets;
     this.numbered = numbered;
     this.widths = new int[columns.length];

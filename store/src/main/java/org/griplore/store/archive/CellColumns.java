@@ -27,7 +27,10 @@ final class CellColumns {
     return sheet == 0
         ? null
         : new Cell(
-            sheets.get(sheet), row.getInt(first + 1), row.getInt(first + 2), row.getString(first + 3));
+            sheets.get(sheet),
+            row.getInt(first + 1),
+            row.getInt(first + 2),
+            row.getString(first + 3));
   }
 
   /** The cell in the columns of {@link #NAMES}. */

@@ -74,7 +74,9 @@ final class ColumnLoader {
     OneEntry sameEntry = new OneEntry(connection);
     try (PreparedStatement statement =
             connection.prepareStatement(
-                "SELECT e.id, e.report_id, e.model_id, e.size, e.*" + CURRENT_ENTRIES + " ORDER BY e.id");
+                "SELECT e.id, e.report_id, e.model_id, e.size, e.*"
+                    + CURRENT_ENTRIES
+                    + " ORDER BY e.id");
         ResultSet rows = statement.executeQuery()) {
       int i = 0;
       while (rows.next()) {

@@ -16,16 +16,16 @@ final class LineageWriter {
     Integer follows = row.follows() == null ? null : rows.model(row.follows());
     long id =
         rows.lineage.add(
-        rows.revision,
-        model,
-        row.maker(),
-        row.line(),
-        row.generation(),
-        row.launched() == null ? null : row.launched().text(),
-        row.season() == null ? null : row.season().key(),
-        row.segment(),
-        follows,
-        row.cell());
+            rows.revision,
+            model,
+            row.maker(),
+            row.line(),
+            row.generation(),
+            row.launched() == null ? null : row.launched().text(),
+            row.season() == null ? null : row.season().key(),
+            row.segment(),
+            follows,
+            row.cell());
     for (int i = 0; i < row.aliases().size(); i++) {
       rows.aliases.add(id, i + 1, row.aliases().get(i));
     }

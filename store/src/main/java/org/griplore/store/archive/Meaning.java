@@ -19,7 +19,8 @@ record Meaning(int model, Integer revision) {
         "SELECT id, same_as_id, same_as_revision_id FROM model WHERE same_as_id IS NOT NULL",
         row ->
             meanings.put(
-                row.getInt(1), new Meaning(row.getInt(2), Sql.integer(row, "same_as_revision_id"))));
+                row.getInt(1),
+                new Meaning(row.getInt(2), Sql.integer(row, "same_as_revision_id"))));
     return meanings;
   }
 }

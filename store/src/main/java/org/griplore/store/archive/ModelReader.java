@@ -121,7 +121,9 @@ final class ModelReader {
             newer(line.segment(), model.segment()),
             newer(line.follows(), model.follows()),
             model.aliases());
-    return line.aliases().isEmpty() ? told : withAliases(told, line.aliases().toArray(String[]::new));
+    return line.aliases().isEmpty()
+        ? told
+        : withAliases(told, line.aliases().toArray(String[]::new));
   }
 
   private static ModelRecord withAliases(ModelRecord model, String... more) {

@@ -154,12 +154,7 @@ final class NameReader {
             use -> {
               Counts counts = use.getValue();
               return new NameUse(
-                  use.getKey(),
-                  counts.entries,
-                  counts.tests,
-                  counts.notes,
-                  counts.file,
-                  counts.at);
+                  use.getKey(), counts.entries, counts.tests, counts.notes, counts.file, counts.at);
             })
         .toList();
   }

@@ -64,16 +64,16 @@ final class NoteReader {
     return Sql.number(connection, "SELECT count(*)" + CURRENT_NOTES + changed());
   }
 
-  /**
-   * The condition on a note. Notes by their models are only looked for where a name did change.
-   */
+  /** The condition on a note. Notes by their models are only looked for where a name did change. */
   private String changed() {
     if (all) {
       return "true";
     }
     String ofTests = "p.test_id IN (" + tests + ")";
     boolean renamed = Sql.first(connection, models, row -> row.getInt(1)).isPresent();
-    return renamed ? "(" + ofTests + " OR coalesce(m.same_as_id, m.id) IN (" + models + "))" : ofTests;
+    return renamed
+        ? "(" + ofTests + " OR coalesce(m.same_as_id, m.id) IN (" + models + "))"
+        : ofTests;
   }
 
   List<String> tests() {

@@ -48,8 +48,7 @@ final class OldTables {
   }
 
   void drop() {
-    names("table", "old\\_%".replace("\\", ""))
-        .stream()
+    names("table", "old\\_%".replace("\\", "")).stream()
         .filter(table -> table.startsWith("old_"))
         .forEach(table -> Sql.execute(connection, "DROP TABLE " + table));
   }
@@ -83,11 +82,14 @@ final class OldTables {
     lists("reduction", "limits", "limit");
     lists("reduced_set", "reasons", "reason");
     rules();
-    for (String table :
-        List.of("revision_change", "reduction_account", "reduced_set_account")) {
+    for (String table : List.of("revision_change", "reduction_account", "reduced_set_account")) {
       String id = table.equals("revision_change") ? "revision_id" : table.replace("account", "id");
       String part = table.equals("revision_change") ? "''" : "part";
-      code(table, id + ", " + part + ", position", id + " = ? AND " + part + " = ? AND position = ?", "");
+      code(
+          table,
+          id + ", " + part + ", position",
+          id + " = ? AND " + part + " = ? AND position = ?",
+          "");
     }
     code("result_step", "id", "id = ?", "");
     code("result_step", "id", "id = ?", "label_");

@@ -31,25 +31,25 @@ final class OriginReader {
                     + " JOIN discipline d ON d.id = x.discipline_id"
                     + " LEFT JOIN unit u ON u.id = x.unit_id WHERE x.id = ?",
                 row ->
-                  new ResultOrigin(
-                      result,
-                      reading,
-                      row.getString("test"),
-                      row.getString("model"),
-                      row.getString("name_found"),
-                      row.getString("discipline_key"),
-                      Sql.real(row, "value"),
-                      row.getString("symbol"),
-                      Sql.real(row, "spread"),
-                      Sql.integer(row, "runs"),
-                      Sql.integer(row, "place"),
-                      new ResultCells(
-                          cells.read(row, row.findColumn("value_sheet_id")),
-                          cells.read(row, row.findColumn("spread_sheet_id")),
-                          cells.read(row, row.findColumn("runs_sheet_id")),
-                          cells.read(row, row.findColumn("place_sheet_id"))),
-                      Rules.words(connection, row.getInt("rule_id")),
-                      steps(connection, result, cells)),
+                    new ResultOrigin(
+                        result,
+                        reading,
+                        row.getString("test"),
+                        row.getString("model"),
+                        row.getString("name_found"),
+                        row.getString("discipline_key"),
+                        Sql.real(row, "value"),
+                        row.getString("symbol"),
+                        Sql.real(row, "spread"),
+                        Sql.integer(row, "runs"),
+                        Sql.integer(row, "place"),
+                        new ResultCells(
+                            cells.read(row, row.findColumn("value_sheet_id")),
+                            cells.read(row, row.findColumn("spread_sheet_id")),
+                            cells.read(row, row.findColumn("runs_sheet_id")),
+                            cells.read(row, row.findColumn("place_sheet_id"))),
+                        Rules.words(connection, row.getInt("rule_id")),
+                        steps(connection, result, cells)),
                 result));
   }
 

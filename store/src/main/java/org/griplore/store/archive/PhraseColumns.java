@@ -9,7 +9,9 @@ import java.util.List;
 import org.griplore.store.vocabulary.Phrase;
 import org.griplore.store.wording.PhraseBook;
 
-/** Writes a phrase into two columns (code, parameters as a JSON array of texts) and reads it back. */
+/**
+ * Writes a phrase into two columns (code, parameters as a JSON array of texts) and reads it back.
+ */
 final class PhraseColumns {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final TypeReference<List<String>> TEXTS = new TypeReference<>() {};

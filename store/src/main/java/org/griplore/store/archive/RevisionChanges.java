@@ -10,8 +10,8 @@ import java.util.Objects;
 import org.griplore.store.vocabulary.Phrase;
 
 /**
- * Says how one revision of a source differs from the one before. Both revisions' figures
- * come sorted by what they are figures of, and are compared side by side: memory does not grow with
+ * Says how one revision of a source differs from the one before. Both revisions' figures come
+ * sorted by what they are figures of, and are compared side by side: memory does not grow with
  * their number.
  */
 final class RevisionChanges {

@@ -29,15 +29,11 @@ final class RevisionWriter {
       Map<String, String> options,
       int delivery,
       Clock clock) {
-    Sql.execute(
-        connection, "INSERT OR IGNORE INTO source (origin) VALUES (?)", original.origin());
+    Sql.execute(connection, "INSERT OR IGNORE INTO source (origin) VALUES (?)", original.origin());
     int source =
-        (int)
-            Sql.number(
-                connection, "SELECT id FROM source WHERE origin = ?", original.origin());
+        (int) Sql.number(connection, "SELECT id FROM source WHERE origin = ?", original.origin());
     Optional<Revision> before =
-        Revision.first(
-            connection, "WHERE r.source_id = ? ORDER BY r.number DESC LIMIT 1", source);
+        Revision.first(connection, "WHERE r.source_id = ? ORDER BY r.number DESC LIMIT 1", source);
     int id = (int) NextId.of(connection, "revision");
     Sql.execute(
         connection,

@@ -211,13 +211,7 @@ final class RowWriters implements AutoCloseable {
     this.aliases = unnumbered("lineage_alias", "lineage_id", "position", "name").after(lineage);
     this.findings =
         numbered(
-            "finding",
-            "revision_id",
-            "kind",
-            "found",
-            "expected:phrase",
-            "remedy:phrase",
-            ":cell");
+            "finding", "revision_id", "kind", "found", "expected:phrase", "remedy:phrase", ":cell");
     Sql.list(
             connection,
             "SELECT name, id FROM model",

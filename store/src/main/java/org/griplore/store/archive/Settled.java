@@ -91,8 +91,7 @@ final class Settled {
     Map<Integer, List<Object>> told = new HashMap<>();
     ModelReader.all(connection).forEach(model -> told.put(model.id(), descent(model)));
     Map<Integer, List<Object>> kept = new HashMap<>();
-    Sql.forEach(
-        connection, "SELECT * FROM model", row -> kept.put(row.getInt("id"), descent(row)));
+    Sql.forEach(connection, "SELECT * FROM model", row -> kept.put(row.getInt("id"), descent(row)));
     List<Object> none = Arrays.asList(new Object[DESCENT.size()]);
     String update =
         DESCENT.stream()

@@ -80,8 +80,7 @@ final class SnapshotLoader {
               circumstances.add(circumstance);
             });
     ColumnLoader columns =
-        new ColumnLoader(
-            connection, disciplines.positions, units.positions, circumstancePositions);
+        new ColumnLoader(connection, disciplines.positions, units.positions, circumstancePositions);
     EntryColumns entries = columns.entries(reports, reportPositions, modelPositions);
     return new Snapshot(
         stamp,

@@ -24,11 +24,7 @@ public record StoredNote(String test, Note note) {
         row ->
             new StoredNote(
                 row.getString(1),
-                new Note(
-                    row.getString(2),
-                    row.getString(3),
-                    row.getString(4),
-                    cells.read(row, 5))),
+                new Note(row.getString(2), row.getString(3), row.getString(4), cells.read(row, 5))),
         revision);
   }
 }

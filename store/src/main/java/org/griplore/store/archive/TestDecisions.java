@@ -16,8 +16,7 @@ final class TestDecisions {
 
   /** All decisions ever made, oldest first. */
   static List<TestDecision> history(Connection connection) {
-    return Sql.list(
-        connection, "SELECT * FROM test_decision ORDER BY id", TestDecisions::read);
+    return Sql.list(connection, "SELECT * FROM test_decision ORDER BY id", TestDecisions::read);
   }
 
   /** The decisions that stand, in the order they were made. */

@@ -76,8 +76,7 @@ final class Undo {
     Map<String, String> meanings = meanings();
     rememberModels();
     String ofReports = " WHERE report_id IN " + REPORTS;
-    long results =
-        count("result WHERE entry_id IN (SELECT id FROM entry" + ofReports + ")");
+    long results = count("result WHERE entry_id IN (SELECT id FROM entry" + ofReports + ")");
     long entries = count("entry" + ofReports);
     long runs = count("run" + ofReports);
     long notes = count("note" + ofReports);

@@ -72,8 +72,7 @@ final class ViewSheet {
             column.group(3) != null,
             column.group(4) == null ? List.of() : List.of(column.group(4).split("\\|"))));
     if (column.group(6) != null) {
-      references.add(
-          new ArchiveTable.Reference(column.group(1), column.group(5), column.group(6)));
+      references.add(new ArchiveTable.Reference(column.group(1), column.group(5), column.group(6)));
     }
   }
 }

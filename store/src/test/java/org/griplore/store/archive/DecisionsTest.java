@@ -52,8 +52,7 @@ class DecisionsTest {
   }
 
   private void lineage(String file, String model, String follows) {
-    try (Addition addition =
-        archive.begin(Figures.original(file, file), "lineage", Figures.NOON)) {
+    try (Addition addition = archive.begin(Figures.original(file, file), "lineage", Figures.NOON)) {
       addition.put(
           new LineageRow(
               model, "Velmar", "Ostra", null, null, null, null, follows, List.of(), null));
@@ -63,8 +62,7 @@ class DecisionsTest {
 
   /** "Velmar Ostro 4" is read as a misspelling; other names as models. */
   private void test(String file, String key, String... models) {
-    try (Addition addition =
-        archive.begin(Figures.original(file, file), "table", Figures.NOON)) {
+    try (Addition addition = archive.begin(Figures.original(file, file), "table", Figures.NOON)) {
       for (String model : models) {
         if (model.equals("Velmar Ostro 4")) {
           addition.taken(model, "Velmar Ostra 4", NameTaken.ASSUMED);
@@ -147,8 +145,7 @@ class DecisionsTest {
 
   @Test
   void whatOneReportSaysOfOneModelUnderTwoNamesIsOneEntry() {
-    try (Addition addition =
-        archive.begin(Figures.original("d.csv", "d"), "table", Figures.NOON)) {
+    try (Addition addition = archive.begin(Figures.original("d.csv", "d"), "table", Figures.NOON)) {
       addition.put(
           new TestReport(
               "T4",

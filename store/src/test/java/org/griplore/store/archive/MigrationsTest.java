@@ -129,11 +129,14 @@ class MigrationsTest {
           .containsExactly(
               "Changed: Quillarn Tarvion 11, wet-braking, test 2018-05-01-long-day-size-odd:"
                   + " 42.0 m became 42.6 m.");
-      assertThat(archive.columnMaps()).extracting(ColumnMapRecord::layout).containsExactly(
-          "pneu | foo");
-      assertThat(archive.decisions()).extracting(Decision::clause).containsExactly(
-          "\"Quilarn Tarvion 11\" is the same as Quillarn Tarvion 11",
-          "\"Velmora Aurelis 5\" has the segment touring");
+      assertThat(archive.columnMaps())
+          .extracting(ColumnMapRecord::layout)
+          .containsExactly("pneu | foo");
+      assertThat(archive.decisions())
+          .extracting(Decision::clause)
+          .containsExactly(
+              "\"Quilarn Tarvion 11\" is the same as Quillarn Tarvion 11",
+              "\"Velmora Aurelis 5\" has the segment touring");
       assertThat(archive.originOf(1).orElseThrow().rule()).isEqualTo("decimal comma");
       assertThat(archive.undo().orElseThrow().readings())
           .extracting(Revision::name)
