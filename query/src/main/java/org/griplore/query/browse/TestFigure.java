@@ -1,5 +1,6 @@
 package org.griplore.query.browse;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Figure;
@@ -64,14 +65,23 @@ public record TestFigure(
 
   /** What a table that takes one column for each figure says of it, the value first. */
   static List<Column<TestFigure>> parts(int decimals) {
-    return List.of(
+    List<Column<TestFigure>> parts = new ArrayList<>();
+    parts.add(
         Column.number("value", "value", Format.NUMBER, decimals, TestFigure::value)
-            .means("The value."),
-        Column.of("place", "place", Format.PLACE, TestFigure::place).means("Place in the test."),
+            .inUnitOf("unit")
+            .means("The value as the archive keeps it."));
+    parts.add(
+        Column.of("place", "place", Format.PLACE, TestFigure::place).means("Place in the test."));
+    parts.add(
         Column.number("delta", "difference", Format.DELTA, 1, TestFigure::delta)
             .inUnitOf("deltaUnit")
-            .means("Difference to the best or to the reference, plus is better."),
-        Column.of("result", "result", Format.RESULT, TestFigure::result));
+            .means("Difference to the best or to the reference, plus is better."));
+    parts.add(Column.of("result", "result", Format.RESULT, TestFigure::result));
+    List<String> shown = parts.stream().map(Column::key).toList();
+    COLUMNS.stream()
+        .filter(column -> !shown.contains(column.key()))
+        .forEach(column -> parts.add(column.asDetail()));
+    return List.copyOf(parts);
   }
 
   /** Digits after the point as testers print them. */

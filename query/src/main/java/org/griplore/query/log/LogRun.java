@@ -20,17 +20,17 @@ public record LogRun(LoggedRun run, Double figure, Boolean counts, String said) 
       List.of(
           logged("run", "Run", Format.COUNT, LoggedRun::run)
               .means("The run as numbered in the log."),
-          number("fromKmh", "From, km/h", 2, LoggedRun::fromKmh)
+          number("fromKmh", "From", 2, LoggedRun::fromKmh)
               .in("km/h")
               .means("Speed at the start of the measured window."),
-          number("toKmh", "To, km/h", 2, LoggedRun::toKmh).in("km/h").means("Speed at its end."),
-          number("distanceM", "Distance, m", 2, LoggedRun::distanceM)
+          number("toKmh", "To", 2, LoggedRun::toKmh).in("km/h").means("Speed at its end."),
+          number("distanceM", "Distance", 2, LoggedRun::distanceM)
               .in("m")
               .means("Distance over the window as logged."),
-          number("timeS", "Time, s", 3, LoggedRun::timeS)
+          number("timeS", "Time", 3, LoggedRun::timeS)
               .in("s")
               .means("Time over the window as logged."),
-          number("levelDb", "Level, dB(A)", 1, LoggedRun::levelDb)
+          number("levelDb", "Level", 1, LoggedRun::levelDb)
               .in("dB(A)")
               .means("Sound level as logged."),
           number("value", "Value", 3, LoggedRun::value)
@@ -42,12 +42,10 @@ public record LogRun(LoggedRun run, Double figure, Boolean counts, String said) 
                   Format.TEXT,
                   run -> run.unit() == null ? null : run.unit().symbol())
               .means("Unit of that value."),
-          number("surfaceC", "Surface, \u00b0C", 1, LoggedRun::surfaceC)
+          number("surfaceC", "Surface", 1, LoggedRun::surfaceC)
               .in("\u00b0C")
               .means("Temperature of the surface."),
-          number("airC", "Air, \u00b0C", 1, LoggedRun::airC)
-              .in("\u00b0C")
-              .means("Temperature of the air."),
+          number("airC", "Air", 1, LoggedRun::airC).in("\u00b0C").means("Temperature of the air."),
           Column.number("figure", "Figure", Format.NUMBER, 4, LogRun::figure)
               .means("What the run goes into its set's mean with, in the set's unit."),
           Column.of("counts", "Counts", Format.FLAG, LogRun::counts)

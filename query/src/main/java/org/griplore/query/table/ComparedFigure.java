@@ -76,7 +76,33 @@ public record ComparedFigure(
         Column.of("basis", "basis", Format.TEXT, ComparedFigure::basis)
             .means("Whether it was measured, is expected, or nothing is known."),
         Column.of("footnotes", "notes", Format.TEXTS, ComparedFigure::footnotes)
-            .means("Numbers of the footnotes on it."));
+            .means("Numbers of the footnotes on it."),
+        Column.of("discipline", "discipline", Format.DISCIPLINE, ComparedFigure::discipline)
+            .asDetail(),
+        Column.of("unit", "in", Format.UNIT, ComparedFigure::unit)
+            .means("Unit of the values.")
+            .asDetail(),
+        Column.of("deltaUnit", "in", Format.UNIT, ComparedFigure::deltaUnit)
+            .means("Unit of the difference.")
+            .asDetail(),
+        Column.number("predictionLow", "from", Format.DELTA, 1, ComparedFigure::predictionLow)
+            .in(deltaUnit)
+            .means("Lower end of the 95 % interval for the difference in a new test.")
+            .asDetail(),
+        Column.number("predictionHigh", "to", Format.DELTA, 1, ComparedFigure::predictionHigh)
+            .in(deltaUnit)
+            .means("Upper end of that interval.")
+            .asDetail(),
+        Column.of("to", "to", Format.MODEL, ComparedFigure::to)
+            .means("The tyre that the difference is to; missing for the mean.")
+            .asDetail(),
+        Column.number("logDelta", "log", Format.NUMBER, 4, ComparedFigure::logDelta)
+            .means("Natural log behind a difference in per cent.")
+            .asDetail(),
+        Column.number("logSe", "log SE", Format.NUMBER, 4, ComparedFigure::logSe)
+            .means("Standard error of that log.")
+            .asDetail(),
+        Column.of("result", "result", Format.RESULT, ComparedFigure::result).asDetail());
   }
 
   /** The same cell with footnotes. */

@@ -16,8 +16,12 @@ import org.griplore.ui.render.Shown;
  * @param rows cells in the order of the heads
  */
 public record TableView(List<Head> heads, List<List<CellView>> rows) {
-  /** A column head, shaped like its cells. */
-  public record Head(String label, String shape) {}
+  /**
+   * A column head, shaped like its cells.
+   *
+   * @param meaning what the column tells; null when that is not said
+   */
+  public record Head(String label, String shape, String meaning) {}
 
   /**
    * One cell.
@@ -42,15 +46,20 @@ public record TableView(List<Head> heads, List<List<CellView>> rows) {
   static <R> TableView of(List<Column<R>> columns, List<R> rows, Inquiry asked) {
     List<Column<R>> shown =
         columns.stream().filter(column -> !column.detail() && isTold(column, rows)).toList();
-    List<Head> heads =
-        shown.stream()
-            .map(column -> new Head(Symbols.set(column.heading()), shape(column.format())))
-            .toList();
+    List<Head> heads = shown.stream().map(TableView::head).toList();
     List<List<CellView>> cells = new ArrayList<>();
     for (R row : rows) {
       cells.add(shown.stream().map(column -> cell(column, row, asked)).toList());
     }
     return new TableView(heads, cells);
+  }
+
+  private static Head head(Column<?> column) {
+    String meaning = column.sense().meaning();
+    return new Head(
+        Symbols.set(column.heading()),
+        shape(column.format()),
+        meaning.isEmpty() ? null : Symbols.set(meaning));
   }
 
   /** The tables inside a row, each with its heading. */
