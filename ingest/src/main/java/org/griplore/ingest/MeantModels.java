@@ -1,7 +1,6 @@
 package org.griplore.ingest;
 
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import org.griplore.store.vocabulary.Entry;
 import org.griplore.store.vocabulary.Note;
@@ -23,13 +22,11 @@ final class MeantModels {
             report.details(),
             report.entries().stream().map(this::in).toList(),
             report.notes().stream().map(this::in).toList(),
-            report.runs(),
-            List.of(),
-            report.weights());
+            report.runs());
   }
 
   private Entry in(Entry entry) {
-    return entry.meaning(model(entry.model()));
+    return new Entry(model(entry.model()), entry.name(), entry.size(), entry.results());
   }
 
   private Note in(Note note) {

@@ -1,6 +1,5 @@
 package org.griplore.ingest;
 
-import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.TreeMap;
 import org.griplore.ingest.recognise.ColumnMap;
@@ -33,17 +32,19 @@ public record ReadOptions(Map<String, String> details, boolean detailsFirst, Col
     return new ReadOptions(details, detailsFirst, said);
   }
 
-  /**
-   * As kept with a revision: by name, the details first in their order, then what else was said.
-   */
-  public Map<String, String> kept() {
-    Map<String, String> kept = new LinkedHashMap<>(new TreeMap<>(details));
+  /** As kept with a reading: the same text for the same options. */
+  public String text() {
+    StringBuilder text = new StringBuilder();
+    new TreeMap<>(details)
+        .forEach(
+            (topic, value) ->
+                text.append(text.isEmpty() ? "" : "; ").append(topic).append('=').append(value));
     if (detailsFirst && !details.isEmpty()) {
-      kept.put(StoredOptions.DETAILS_FIRST, "yes");
+      text.append("; details first");
     }
     if (!map.isEmpty()) {
-      kept.put(StoredOptions.MAP, ColumnMapReader.text(map));
+      text.append(text.isEmpty() ? "" : "; ").append("map=").append(ColumnMapReader.text(map));
     }
-    return kept;
+    return text.toString();
   }
 }

@@ -1,24 +1,25 @@
 package org.griplore.ingest.decide;
 
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
-import org.griplore.ingest.names.Candidate;
-import org.griplore.ingest.names.NameReconciler;
+import java.util.Set;
 import org.griplore.store.archive.Archive;
 import org.griplore.store.archive.NameRecord;
+import org.griplore.store.names.Candidate;
+import org.griplore.store.names.NameFinder;
+import org.griplore.store.names.UnknownName;
 import org.griplore.store.vocabulary.NameKey;
-import org.griplore.store.vocabulary.Problem;
 import org.griplore.store.vocabulary.Refusal;
 
-/** The names that an archive uses, found however they are typed. */
+/** The names and models of an archive, found as they are typed. */
 final class KnownNames {
-  private final NameReconciler reconciler;
+  private static final int OFFERED = 3;
+
+  private final NameFinder finder;
   private final Map<String, NameRecord> byKey = new HashMap<>();
 
   KnownNames(Archive archive) {
-    reconciler = NameReconciler.of(archive);
+    finder = NameFinder.of(archive.models());
     archive.names().forEach(name -> byKey.putIfAbsent(NameKey.of(name.name()), name));
   }
 
@@ -35,40 +36,24 @@ final class KnownNames {
   /**
    * The model that a name means.
    *
-   * @throws Refusal when the archive has none; the nearest are offered
+   * @throws Refusal when the archive has none, or several; the nearest are offered
    */
   String model(String what, String typed) {
     NameRecord name = byKey.get(NameKey.of(typed));
     if (name != null) {
       return name.model();
     }
-    return reconciler
-        .known(typed)
-        .map(this::meant)
-        .orElseThrow(
-            () -> {
-              List<Candidate> near = reconciler.candidates(typed);
-              String offered =
-                  near.stream().map(Candidate::model).collect(Collectors.joining(", or "));
-              return new Refusal(
-                  "The archive knows no model \""
-                      + typed
-                      + "\""
-                      + (near.isEmpty()
-                          ? "; `griplore models` lists them all."
-                          : ": did you mean " + offered + "?"),
-                  new Problem(what, typed, near.isEmpty() ? "a model's name" : offered));
-            });
-  }
-
-  private String meant(String model) {
-    NameRecord name = byKey.get(NameKey.of(model));
-    return name == null ? model : name.model();
+    Set<String> exact = finder.exact(typed);
+    if (exact.size() == 1) {
+      return exact.iterator().next();
+    }
+    throw UnknownName.refusal(
+        what, typed, "is no model in the archive", finder.nearest(typed, OFFERED));
   }
 
   /** Why a name is like a model's, in words; empty when it is not. */
   String likeness(String name, String model) {
-    return reconciler.candidates(name).stream()
+    return finder.candidates(name, OFFERED).stream()
         .filter(candidate -> candidate.model().equals(model))
         .findFirst()
         .map(Candidate::reason)

@@ -13,6 +13,7 @@ import org.griplore.ingest.grid.GridCell;
 import org.griplore.ingest.names.NameReconciler;
 import org.griplore.ingest.recognise.DateReader;
 import org.griplore.ingest.recognise.DetailsReader;
+import org.griplore.store.archive.ReadingOfName;
 import org.griplore.store.vocabulary.Cell;
 import org.griplore.store.vocabulary.Finding;
 import org.griplore.store.vocabulary.LineageRow;
@@ -98,15 +99,28 @@ public final class LineageForm {
     for (String name : new TreeSet<>(context.names().provisional())) {
       NameReconciler.Settled settled = table.look(name);
       boolean other = !rows.containsKey(name) && rows.containsKey(settled.model());
-      if (other && !(settled instanceof NameReconciler.Settled.New)) {
+      if (other && settled instanceof NameReconciler.Settled.Assumed assumed) {
+        assume(name, assumed, rows.get(settled.model()));
+      } else if (other && !(settled instanceof NameReconciler.Settled.New)) {
         means.computeIfAbsent(settled.model(), model -> new ArrayList<>()).add(name);
-        if (settled instanceof NameReconciler.Settled.Assumed assumed
-            && !context.names().isDecided(name)) {
-          assumed(name, assumed, rows.get(settled.model()));
-        }
       }
     }
     return means;
+  }
+
+  /** A name that looks like a misspelling of a model's, unless both stood in one test. */
+  private void assume(String name, NameReconciler.Settled.Assumed assumed, LineageRow row) {
+    String test = context.names().testOfBoth(name, assumed.model());
+    if (test != null) {
+      context
+          .receiver()
+          .finding(SettledName.parted(name, assumed.model(), assumed.model(), test, row.cell()));
+      return;
+    }
+    context.receiver().name(name, assumed.model(), ReadingOfName.ASSUMED);
+    if (!context.names().isDecided(name)) {
+      assumed(name, assumed, row);
+    }
   }
 
   private void assumed(String name, NameReconciler.Settled.Assumed assumed, LineageRow row) {

@@ -41,6 +41,8 @@ public final class LongTableForm {
   private final Map<String, Optional<Discipline>> disciplines = new HashMap<>();
   private final Map<String, Optional<Unit>> units = new HashMap<>();
   private final Map<String, String> models = new HashMap<>();
+  private final Map<String, String> meanings = new HashMap<>();
+  private final Set<String> assumed = new HashSet<>();
   private final Set<String> assumedUnits = new HashSet<>();
   private Piece piece;
 
@@ -126,8 +128,13 @@ public final class LongTableForm {
   private String model(String written) {
     String known = models.get(written);
     if (known == null) {
-      known = SettledName.of(written, rows.cell("model"), context).kept();
+      SettledName name = SettledName.of(written, rows.cell("model"), context);
+      known = name.kept();
       models.put(written, known);
+      meanings.put(known, name.model());
+      if (name.assumed()) {
+        assumed.add(known);
+      }
     }
     return known;
   }
@@ -289,9 +296,32 @@ public final class LongTableForm {
 
   private void flush() {
     if (piece != null) {
+      if (!assumed.isEmpty()) {
+        part(piece);
+      }
       context.receiver().report(piece.report());
       piece = null;
     }
+  }
+
+  /** Says which names cannot be misspellings, for another name of the model stands beside them. */
+  private void part(Piece piece) {
+    Map<String, EntryRow> byName = new LinkedHashMap<>();
+    piece.entries.values().forEach(entry -> byName.putIfAbsent(entry.model(), entry));
+    byName.forEach(
+        (name, entry) -> {
+          String model = meanings.get(name);
+          byName.keySet().stream()
+              .filter(other -> !other.equals(name) && meanings.get(other).equals(model))
+              .filter(other -> assumed.remove(name))
+              .forEach(
+                  other ->
+                      context
+                          .receiver()
+                          .finding(
+                              SettledName.parted(
+                                  name, other, model, piece.test.key, entry.name())));
+        });
   }
 
   /** An entry's rows that stand together. */

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.griplore.ingest.grid.Grid;
 import org.griplore.ingest.grid.GridCell;
+import org.griplore.ingest.names.FieldNames;
 import org.griplore.ingest.recognise.CellNumber;
 import org.griplore.ingest.recognise.DecimalMark;
 import org.griplore.ingest.recognise.DetailLines;
@@ -38,6 +39,7 @@ public final class RunLogForm {
   private final Map<String, Integer> columns = new HashMap<>();
   private final NumberReader numbers;
   private final Map<String, String> candidates = new HashMap<>();
+  private final FieldNames field;
 
   /** Runs and remarks of one test. */
   private static final class Log {
@@ -48,6 +50,7 @@ public final class RunLogForm {
   private RunLogForm(Grid grid, SourceContext context) {
     this.grid = grid;
     this.context = context;
+    this.field = new FieldNames(context.names());
     List<GridCell> header = grid.rows().get(0);
     OwnForm.columns(header.stream().map(GridCell::text).toList())
         .forEach((topic, position) -> columns.put(topic, header.get(position).column()));
@@ -64,6 +67,7 @@ public final class RunLogForm {
 
   private void read() {
     Map<String, Log> tests = new LinkedHashMap<>();
+    field.add(written());
     for (List<GridCell> row : grid.rows().subList(1, grid.rows().size())) {
       GridCell key = cell(row, "test");
       String test = key == null ? context.given().get("test") : key.text().strip();
@@ -74,6 +78,23 @@ public final class RunLogForm {
       run(row).ifPresent(run -> add(tests.computeIfAbsent(test, t -> new Log()), run));
     }
     tests.forEach(this::tell);
+  }
+
+  /** The names of all candidates; a log tells of one test as a rule. */
+  private List<String> written() {
+    List<String> written = new ArrayList<>();
+    for (List<GridCell> row : grid.rows().subList(1, grid.rows().size())) {
+      GridCell tyre = tyre(row);
+      GridCell role = cell(row, "role");
+      if (tyre != null && role != null && roleOf(role.text()) == LoggedRun.Role.CANDIDATE) {
+        written.add(tyre.text().strip());
+      }
+    }
+    return written;
+  }
+
+  private GridCell tyre(List<GridCell> row) {
+    return cell(row, columns.containsKey("tyre") ? "tyre" : "model");
   }
 
   private void add(Log log, LoggedRun run) {
@@ -121,7 +142,7 @@ public final class RunLogForm {
   }
 
   private Optional<LoggedRun> run(List<GridCell> row) {
-    GridCell tyre = cell(row, columns.containsKey("tyre") ? "tyre" : "model");
+    GridCell tyre = tyre(row);
     GridCell word = cell(row, "discipline");
     Integer sequence = whole(row, "sequence");
     LoggedRun.Role role = role(row);
@@ -147,7 +168,7 @@ public final class RunLogForm {
     String model =
         role == LoggedRun.Role.REFERENCE
             ? context.names().known(written).orElse(written)
-            : candidate(SettledName.of(written, at, context));
+            : candidate(SettledName.of(written, at, field, context));
     GridCell unit = cell(row, "unit");
     GridCell remark = cell(row, "remark");
     return Optional.of(
@@ -199,18 +220,20 @@ public final class RunLogForm {
 
   private LoggedRun.Role role(List<GridCell> row) {
     GridCell cell = cell(row, "role");
-    if (cell == null) {
-      return null;
+    LoggedRun.Role role = cell == null ? null : roleOf(cell.text());
+    if (cell != null && role == null) {
+      notRead(cell, "reference or candidate");
     }
-    return switch (HeaderKey.of(cell.text())) {
+    return role;
+  }
+
+  private static LoggedRun.Role roleOf(String text) {
+    return switch (HeaderKey.of(text)) {
       case "reference", "control", "ref", "r", "referenz", "kontrolle", "referens", "srtt" ->
           LoggedRun.Role.REFERENCE;
       case "candidate", "test", "t", "c", "kandidat", "candidat", "prufling" ->
           LoggedRun.Role.CANDIDATE;
-      default -> {
-        notRead(cell, "reference or candidate");
-        yield null;
-      }
+      default -> null;
     };
   }
 

@@ -1,10 +1,12 @@
 package org.griplore.ingest.forms;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import org.griplore.ingest.names.Candidate;
+import org.griplore.ingest.names.FieldNames;
 import org.griplore.ingest.names.NameReconciler.Settled;
-import org.griplore.store.archive.NameTaken;
+import org.griplore.store.archive.ReadingOfName;
+import org.griplore.store.names.Candidate;
 import org.griplore.store.vocabulary.Cell;
 import org.griplore.store.vocabulary.Finding;
 import org.griplore.store.vocabulary.NameKey;
@@ -15,20 +17,31 @@ import org.griplore.store.vocabulary.NameKey;
  *
  * @param kept the name under which what stands there is kept
  * @param model the model it means
+ * @param assumed whether it is only taken for a misspelling of the model's name
  */
-record SettledName(String kept, String model) {
+record SettledName(String kept, String model, boolean assumed) {
+  /** A name of which it is not known what stands beside it. */
   static SettledName of(String written, Cell cell, SourceContext context) {
-    Settled settled = context.names().settle(written);
+    return of(written, cell, context.names().settle(written), context);
+  }
+
+  /** A name in a field whose other names are known. */
+  static SettledName of(String written, Cell cell, FieldNames field, SourceContext context) {
+    return of(written, cell, field.settle(written), context);
+  }
+
+  private static SettledName of(String written, Cell cell, Settled settled, SourceContext context) {
     if (settled instanceof Settled.Decided decided) {
       String kept = kept(written, decided.otherwise(), context);
-      return new SettledName(kept, decided.model());
+      return new SettledName(kept, decided.model(), false);
     }
     if (settled instanceof Settled.Assumed assumed) {
       assumed(written, assumed, cell, context);
     } else if (settled instanceof Settled.New added) {
       added(written, added, cell, context);
     }
-    return new SettledName(kept(written, settled, context), settled.model());
+    return new SettledName(
+        kept(written, settled, context), settled.model(), settled instanceof Settled.Assumed);
   }
 
   /**
@@ -41,7 +54,7 @@ record SettledName(String kept, String model) {
       return settled instanceof Settled.New ? kept : model;
     }
     boolean assumed = settled instanceof Settled.Assumed;
-    context.receiver().name(kept, model, assumed ? NameTaken.ASSUMED : NameTaken.KNOWN);
+    context.receiver().name(kept, model, assumed ? ReadingOfName.ASSUMED : ReadingOfName.KNOWN);
     return kept;
   }
 
@@ -60,10 +73,6 @@ record SettledName(String kept, String model) {
   }
 
   private static void added(String written, Settled.New added, Cell cell, SourceContext context) {
-    String near =
-        added.nearest().stream()
-            .map(c -> c.model() + " (" + c.reason() + ")")
-            .collect(Collectors.joining(", "));
     context
         .receiver()
         .finding(
@@ -71,10 +80,41 @@ record SettledName(String kept, String model) {
                 Finding.Kind.NEW_NAME,
                 cell,
                 written,
-                near.isEmpty()
-                    ? "a model that the archive knows"
-                    : "a model that the archive knows; the nearest: " + near,
+                "a model that the archive knows" + near(added),
                 remedy(written, added.nearest().isEmpty() ? null : added.nearest().get(0))));
+  }
+
+  private static String near(Settled.New added) {
+    if (added.parted() != null) {
+      return "; it is like "
+          + added.parted().model()
+          + " ("
+          + added.parted().reason()
+          + "), but both stand in this test: taken for two tyres";
+    }
+    return added.nearest().isEmpty()
+        ? ""
+        : added.nearest().stream()
+            .map(c -> c.model() + " (" + c.reason() + ")")
+            .collect(Collectors.joining(", ", "; the nearest: ", ""));
+  }
+
+  /** Says that a name was assumed to be a misspelling, but stands in a test with the other. */
+  static Finding parted(String name, String other, String model, String test, Cell cell) {
+    return new Finding(
+        Finding.Kind.CONFLICT,
+        cell,
+        name,
+        "each tyre by one name in a test; \""
+            + name
+            + "\" is like "
+            + model
+            + ", but test "
+            + test
+            + " holds \""
+            + other
+            + "\" too: taken for two tyres, here and everywhere",
+        remedy(name, new Candidate(model, 0, List.of())));
   }
 
   private static String remedy(String written, Candidate nearest) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.griplore.ingest.grid.Grid;
 import org.griplore.ingest.grid.GridCell;
+import org.griplore.ingest.names.FieldNames;
 import org.griplore.ingest.recognise.DetailLines;
 import org.griplore.ingest.recognise.DetailsReader;
 import org.griplore.ingest.recognise.TableArea;
@@ -35,7 +36,7 @@ public final class TableForm {
   private final SourceContext context;
   private final TableReadings readings;
   private final MapUse use;
-  private final Map<String, String> keys = new LinkedHashMap<>();
+  private final Map<String, FieldNames> fields = new LinkedHashMap<>();
   private DetailLines earlier = DetailLines.NONE;
 
   private TableForm(SourceContext context) {
@@ -140,10 +141,12 @@ public final class TableForm {
     String publisher = details.publication() == null ? "" : details.publication() + ": ";
     context.receiver().layout(publisher + area.layout());
     String key = TestKey.of(lines, context.given(), details, context.file());
-    if (keys.put(key, grid.name()) != null) {
+    if (fields.containsKey(key)) {
       details = details.withoutCells();
     }
-    TableReader reader = new TableReader(grid.name(), reading, lines, context, details.size());
+    FieldNames field = fields.computeIfAbsent(key, k -> new FieldNames(context.names()));
+    TableReader reader =
+        new TableReader(grid.name(), reading, lines, context, details.size(), field);
     List<Entry> entries = reader.entries();
     List<Note> notes = new ArrayList<>(reader.notes());
     lines.others().forEach(cell -> notes.add(note(grid.name(), cell)));

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalInt;
 import org.griplore.ingest.grid.GridCell;
+import org.griplore.ingest.names.FieldNames;
 import org.griplore.ingest.recognise.ColumnRole;
 import org.griplore.ingest.recognise.DetailLines;
 import org.griplore.ingest.recognise.FigureColumn;
@@ -35,6 +36,7 @@ final class TableReader {
   private final TableArea area;
   private final List<RowKind> kinds;
   private final SourceContext context;
+  private final FieldNames field;
   private final String testSize;
   private final TableColumns columns;
   private final List<ColumnRole> roles;
@@ -45,13 +47,16 @@ final class TableReader {
    * A reader of one table.
    *
    * @param testSize the test's size; null when it states none
+   * @param field the names of the test, as far as earlier tables tell them
    */
   TableReader(
       String sheet,
       TableReading reading,
       DetailLines lines,
       SourceContext context,
-      String testSize) {
+      String testSize,
+      FieldNames field) {
+    this.field = field;
     this.sheet = sheet;
     this.area = reading.area();
     this.kinds = reading.kinds();
@@ -91,6 +96,7 @@ final class TableReader {
   List<Entry> entries() {
     Map<String, Integer> rowOf = new HashMap<>();
     List<Entry> entries = new ArrayList<>();
+    field.add(tyres());
     for (int row = 0; row < area.rows().size(); row++) {
       List<GridCell> cells = area.rows().get(row);
       Named named = named(cells);
@@ -117,6 +123,18 @@ final class TableReader {
     return entries;
   }
 
+  /** The names in the rows of tyres. */
+  private List<String> tyres() {
+    List<String> tyres = new ArrayList<>();
+    for (int row = 0; row < area.rows().size(); row++) {
+      Named named = kinds.get(row) == RowKind.TYRE ? named(area.rows().get(row)) : null;
+      if (named != null) {
+        tyres.add(named.written());
+      }
+    }
+    return tyres;
+  }
+
   /** A row that is no tyre's, told by its first cell. */
   private void left(List<GridCell> cells, String what) {
     cells.stream()
@@ -134,7 +152,7 @@ final class TableReader {
 
   private void entry(Named named, int row, Map<String, Integer> rowOf, List<Entry> entries) {
     Cell cell = cell(named.cell(), named.written());
-    SettledName name = SettledName.of(named.written(), cell, context);
+    SettledName name = SettledName.of(named.written(), cell, field, context);
     String model = name.kept();
     String size = size(area.rows().get(row));
     Integer earlier = rowOf.putIfAbsent(model + "\n" + size, named.cell().row());

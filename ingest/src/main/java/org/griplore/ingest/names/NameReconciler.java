@@ -2,57 +2,50 @@ package org.griplore.ingest.names;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import org.apache.commons.text.similarity.JaroWinklerSimilarity;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import org.griplore.store.archive.Archive;
 import org.griplore.store.archive.ModelRecord;
 import org.griplore.store.archive.NameRecord;
 import org.griplore.store.archive.NameRecord.Standing;
+import org.griplore.store.names.Candidate;
+import org.griplore.store.names.NameFinder;
 import org.griplore.store.vocabulary.Decision;
 import org.griplore.store.vocabulary.NameKey;
 
 /**
- * Finds the model that a written name means. What the user decided comes first. Then the steps, the
- * surest first: the same name but for case, accents, punctuation and spaces; an alias; the name
- * without its maker, or with the maker before it, when only one model fits; a misspelling, when
- * words that tell generations apart are exactly the same and one model is clearly nearest; what an
- * earlier file was taken to mean by it. A name that nothing fits is a new model.
+ * Settles which model a written name means. What the user decided comes first; then what the name
+ * means for certain ({@link NameFinder#exact}); then a misspelling, when one model is clearly
+ * nearest and nothing sets the names apart but slips of the hand; then what an earlier file was
+ * taken to mean by it. A name that nothing fits is a new model.
+ *
+ * <p>No misspelling is assumed of a name that stands in one test with another name of the same
+ * model: two names in one test are two tyres.
  */
 public final class NameReconciler {
-  /** Below this likeness two spellings are not taken for one name. */
-  private static final double ALIKE = 0.93;
+  /** Below this likeness two spellings are not taken for one name (common practice, no source). */
+  private static final double ALIKE = 0.85;
 
-  /** The nearest model must be ahead of the second by this much. */
+  /** The nearest model must be ahead of the second by this much (common practice, no source). */
   private static final double MARGIN = 0.02;
 
-  private static final double OFFERED_FROM = 0.75;
-
-  /** Another generation of the same words is worth showing, and never taken. */
-  private static final double SIBLING = 0.5;
-
   private static final int OFFERED = 3;
-  private static final JaroWinklerSimilarity LIKENESS = new JaroWinklerSimilarity();
 
-  private final Map<String, Set<String>> byKey = new HashMap<>();
-  private final Map<String, Set<String>> byShortKey = new HashMap<>();
-  private final Map<String, Words> wordsOf = new HashMap<>();
-  private final Map<List<String>, TreeSet<String>> byGenerations = new HashMap<>();
-  private final Map<List<String>, TreeSet<String>> byPlain = new HashMap<>();
+  private final NameFinder finder = new NameFinder();
   private final Map<String, Settled> settled = new HashMap<>();
-  private final Set<String> makers = new LinkedHashSet<>();
   private final Map<String, String> followed = new HashMap<>();
   private final Set<String> provisional = new LinkedHashSet<>();
   private final Map<String, String> spellings = new HashMap<>();
   private final Map<String, NameRecord> before = new HashMap<>();
   private final Map<String, Decision> decisions = new HashMap<>();
+  private Function<Set<String>, Map<String, Set<String>>> testsOfNames = names -> Map.of();
 
   /** How a name was settled. */
   public sealed interface Settled {
@@ -62,11 +55,25 @@ public final class NameReconciler {
     /** Known, without a doubt. */
     record Known(String model) implements Settled {}
 
-    /** Taken for a misspelling of a known name. */
-    record Assumed(String model, Candidate by) implements Settled {}
+    /**
+     * Taken for a misspelling of a known name.
+     *
+     * @param written the name as written
+     */
+    record Assumed(String written, Candidate by) implements Settled {
+      @Override
+      public String model() {
+        return by.model();
+      }
+    }
 
-    /** A new name, with the models it is nearest to. */
-    record New(String model, List<Candidate> nearest) implements Settled {}
+    /**
+     * A new name, with the models it is nearest to.
+     *
+     * @param parted the name of which it would be taken for a misspelling, did not both stand in
+     *     one test; else null
+     */
+    record New(String model, List<Candidate> nearest, Candidate parted) implements Settled {}
 
     /**
      * Decided by the user.
@@ -91,6 +98,7 @@ public final class NameReconciler {
         names.provisional.add(name.name());
       }
     }
+    names.testsOfNames = archive::testsOfNames;
     archive.decisions().stream()
         .filter(decision -> decision.topic() == Decision.Topic.MEANING)
         .forEach(decision -> names.decisions.put(decision.key(), decision));
@@ -141,45 +149,60 @@ public final class NameReconciler {
   /** Learns a model and how else it is written. */
   public void learn(String name, String maker, Collection<String> aliases) {
     settled.clear();
-    byKey.computeIfAbsent(NameKey.of(name), key -> new LinkedHashSet<>()).add(name);
-    Words words = Words.of(name);
-    if (wordsOf.put(name, words) == null) {
-      byGenerations.computeIfAbsent(words.generations(), g -> new TreeSet<>()).add(name);
-      byPlain.computeIfAbsent(words.plain(), g -> new TreeSet<>()).add(name);
-    }
-    for (String alias : aliases) {
-      byKey.computeIfAbsent(NameKey.of(alias), key -> new LinkedHashSet<>()).add(name);
-    }
-    if (maker != null) {
-      makers.add(NameKey.of(maker));
-      String key = NameKey.of(name);
-      String prefix = NameKey.of(maker) + " ";
-      if (key.startsWith(prefix)) {
-        byShortKey
-            .computeIfAbsent(key.substring(prefix.length()), shorter -> new LinkedHashSet<>())
-            .add(name);
-      }
-    }
+    finder.learn(name, maker, aliases);
   }
 
-  /** The model that a written name means; a new one is learnt. */
+  /** The model that a written name means, whatever stands beside it; a new one is learnt. */
   public Settled settle(String written) {
-    String tidy = written.strip().replaceAll("\\s+", " ");
+    return settle(written, model -> false);
+  }
+
+  /**
+   * The model that a written name means; a new one is learnt.
+   *
+   * @param contested whether another name of the same test means a model
+   */
+  Settled settle(String written, Predicate<String> contested) {
+    String tidy = tidy(written);
     Settled known = settled.get(tidy);
-    if (known != null) {
-      return known;
+    if (known == null) {
+      known = find(tidy);
+      settled.put(tidy, known);
     }
-    Settled found = find(tidy);
+    Settled found = parted(known, contested);
     if (found instanceof Settled.New || isNewByDecision(found)) {
-      learn(found.model(), null, List.of());
+      finder.learn(found.model(), null, List.of());
       provisional.add(found.model());
+      settled.clear();
     }
-    settled.put(tidy, found instanceof Settled.New ? new Settled.Known(found.model()) : found);
     return found;
   }
 
   private boolean isNewByDecision(Settled found) {
-    return found instanceof Settled.Decided && !byKey.containsKey(NameKey.of(found.model()));
+    return found instanceof Settled.Decided && !isListed(found.model());
+  }
+
+  /** A name that is no misspelling where another name of the model stands beside it. */
+  private static Settled parted(Settled found, Predicate<String> contested) {
+    if (found instanceof Settled.Assumed assumed && contested.test(assumed.model())) {
+      return new Settled.New(assumed.written(), List.of(assumed.by()), assumed.by());
+    }
+    if (found instanceof Settled.Decided decided) {
+      return new Settled.Decided(decided.model(), parted(decided.otherwise(), contested));
+    }
+    return found;
+  }
+
+  /** The key of a test in the archive in which both names stand; null when there is none. */
+  public String testOfBoth(String some, String other) {
+    Map<String, Set<String>> tests = testsOfNames.apply(Set.of(some, other));
+    TreeSet<String> both = new TreeSet<>(tests.getOrDefault(some, Set.of()));
+    both.retainAll(tests.getOrDefault(other, Set.of()));
+    return both.isEmpty() ? null : both.first();
+  }
+
+  private static String tidy(String written) {
+    return written.strip().replaceAll("\\s+", " ");
   }
 
   /**
@@ -187,7 +210,7 @@ public final class NameReconciler {
    * punctuation and spaces.
    */
   public String kept(String written) {
-    String tidy = written.strip().replaceAll("\\s+", " ");
+    String tidy = tidy(written);
     return spellings.computeIfAbsent(NameKey.of(tidy), key -> tidy);
   }
 
@@ -196,26 +219,34 @@ public final class NameReconciler {
     return decisions.containsKey(NameKey.of(name));
   }
 
+  /** Whether a model is known by this very name, an alias, or the name without its maker. */
+  public boolean isListed(String name) {
+    return finder.exact(name).size() == 1;
+  }
+
   /** What a name would be settled as; nothing is learnt. */
   public Settled look(String written) {
-    return find(written.strip().replaceAll("\\s+", " "));
+    return find(tidy(written));
   }
 
   /** The model that a name is known to mean, without any assumption; nothing is learnt. */
   public Optional<String> known(String written) {
     String key = NameKey.of(written);
-    if (decisions.containsKey(key)) {
-      return Optional.of(decided(key, written));
-    }
-    String exact = only(byKey.get(key));
-    return Optional.ofNullable(exact != null ? exact : only(byShortKey.get(key)));
+    return decisions.containsKey(key)
+        ? Optional.of(decided(key, written))
+        : Optional.ofNullable(exact(written));
+  }
+
+  private String exact(String written) {
+    Set<String> models = finder.exact(written);
+    return models.size() == 1 ? models.iterator().next() : null;
   }
 
   /** The model that a decided name means, over as many decisions as it takes. */
   private String decided(String key, String written) {
     Decision decision = decisions.get(key);
     if (decision.value() == null) {
-      String exact = only(byKey.get(key));
+      String exact = exact(written);
       return exact != null && NameKey.of(exact).equals(key) ? exact : kept(written);
     }
     String model = decision.value();
@@ -223,7 +254,7 @@ public final class NameReconciler {
     if (decisions.containsKey(modelKey)) {
       return decided(modelKey, model);
     }
-    String exact = only(byKey.get(modelKey));
+    String exact = exact(model);
     if (exact != null) {
       return exact;
     }
@@ -241,114 +272,30 @@ public final class NameReconciler {
   }
 
   private Settled read(String written, String key) {
-    String exact = only(byKey.get(key));
+    String exact = exact(written);
     if (exact != null) {
       return new Settled.Known(exact);
     }
-    String shorter = only(byShortKey.get(key));
-    if (shorter != null) {
-      return new Settled.Known(shorter);
-    }
-    for (String maker : makers) {
-      if (key.startsWith(maker + " ")) {
-        String withoutMaker = only(byKey.get(key.substring(maker.length() + 1)));
-        if (withoutMaker != null) {
-          return new Settled.Known(withoutMaker);
-        }
-      }
-    }
     List<Candidate> candidates = candidates(written);
-    if (!candidates.isEmpty() && candidates.get(0).score() >= ALIKE) {
-      boolean clear =
-          candidates.size() == 1 || candidates.get(0).score() - candidates.get(1).score() >= MARGIN;
-      if (clear) {
-        return new Settled.Assumed(candidates.get(0).model(), candidates.get(0));
-      }
+    if (!candidates.isEmpty() && isClear(candidates)) {
+      return new Settled.Assumed(written, candidates.get(0));
     }
     NameRecord earlier = before.get(key);
     if (earlier != null) {
-      return new Settled.Assumed(
-          earlier.model(), new Candidate(earlier.model(), ALIKE, "as in an earlier file"));
+      return new Settled.Assumed(written, new Candidate(earlier.model(), 0, List.of()));
     }
-    return new Settled.New(written, candidates);
+    return new Settled.New(written, candidates, null);
   }
 
-  private static String only(Set<String> names) {
-    return names == null || names.size() != 1 ? null : names.iterator().next();
+  private static boolean isClear(List<Candidate> candidates) {
+    Candidate best = candidates.get(0);
+    return best.isMisspelling()
+        && best.score() >= ALIKE
+        && (candidates.size() == 1 || best.score() - candidates.get(1).score() >= MARGIN);
   }
 
-  /**
-   * Models that a written name could mean, best first; other generations of the same words come
-   * last and are for showing only.
-   */
+  /** Models that a written name could mean, best first. */
   public List<Candidate> candidates(String written) {
-    Words words = Words.of(written);
-    List<Candidate> candidates = new ArrayList<>();
-    for (String name : byGenerations.getOrDefault(words.generations(), new TreeSet<>())) {
-      Words its = wordsOf.get(name);
-      double score = likeness(words.plain(), its.plain());
-      if (score >= OFFERED_FROM) {
-        candidates.add(new Candidate(name, score, reason(its, score)));
-      }
-    }
-    if (!words.plain().isEmpty()) {
-      byPlain.getOrDefault(words.plain(), new TreeSet<>()).stream()
-          .filter(name -> !wordsOf.get(name).generations().equals(words.generations()))
-          .limit(OFFERED)
-          .map(name -> new Candidate(name, SIBLING, "the same words, but another generation"))
-          .forEach(candidates::add);
-    }
-    candidates.sort(
-        Comparator.comparingDouble(Candidate::score).reversed().thenComparing(Candidate::model));
-    return candidates.size() > OFFERED ? List.copyOf(candidates.subList(0, OFFERED)) : candidates;
-  }
-
-  /**
-   * The words of a name, those that tell generations apart set apart from the others: found once a
-   * name, for a long table brings thousands.
-   */
-  private record Words(List<String> plain, List<String> generations) {
-    static Words of(String name) {
-      List<String> all = NameKey.words(name);
-      return new Words(
-          all.stream().filter(word -> !NameKey.tellsGenerations(word)).toList(),
-          all.stream().filter(NameKey::tellsGenerations).toList());
-    }
-  }
-
-  /**
-   * The likeness of two names: of their letters when they have as many words, where a word that is
-   * another word altogether ("Sport" for "Evo") counts more than the rest; a missing word makes two
-   * names unlike.
-   */
-  private static double likeness(List<String> some, List<String> others) {
-    if (some.size() != others.size() || some.isEmpty()) {
-      return some.isEmpty() || others.isEmpty() ? 0 : joined(some, others);
-    }
-    double worst = 1;
-    double sum = 0;
-    for (int i = 0; i < some.size(); i++) {
-      double word = LIKENESS.apply(some.get(i), others.get(i));
-      worst = Math.min(worst, word);
-      sum += word;
-    }
-    return Math.min(sum / some.size(), worst + 0.04);
-  }
-
-  /** Words run together or set apart. */
-  private static double joined(List<String> some, List<String> others) {
-    String one = String.join("", some);
-    String other = String.join("", others);
-    return one.equals(other) ? 0.99 : Math.min(0.9, LIKENESS.apply(one, other));
-  }
-
-  private static String reason(Words its, double score) {
-    return String.format(
-        Locale.ROOT,
-        "%.0f %% alike in letters%s",
-        100 * score,
-        its.generations().isEmpty()
-            ? ""
-            : ", and \"" + String.join(" ", its.generations()) + "\" is the same");
+    return new ArrayList<>(finder.candidates(written, OFFERED));
   }
 }

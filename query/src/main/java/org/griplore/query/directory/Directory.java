@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.griplore.store.names.Spelling;
 import org.griplore.store.vocabulary.NameKey;
 
 /**

@@ -1,16 +1,15 @@
 package org.griplore.query.evidence;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
 import org.griplore.store.archive.ModelRecord;
+import org.griplore.store.names.NameFinder;
+import org.griplore.store.names.UnknownName;
 import org.griplore.store.vocabulary.NameKey;
-import org.griplore.store.vocabulary.Problem;
 import org.griplore.store.vocabulary.Refusal;
 
 /**
@@ -19,22 +18,16 @@ import org.griplore.store.vocabulary.Refusal;
 public final class Names {
   private static final int OFFERED = 5;
 
-  private final List<ModelRecord> models;
-  private final Map<String, Set<Integer>> byKey = new HashMap<>();
+  private final NameFinder finder;
+  private final Map<String, Integer> positions = new HashMap<>();
   private final Map<String, Set<Integer>> byLine = new HashMap<>();
 
   /** Learns the names, aliases and lines of the models. */
   public Names(List<ModelRecord> models) {
-    this.models = models;
+    this.finder = NameFinder.of(models);
     for (int i = 0; i < models.size(); i++) {
       ModelRecord model = models.get(i);
-      learn(byKey, model.name(), i);
-      for (String alias : model.aliases()) {
-        learn(byKey, alias, i);
-      }
-      if (model.maker() != null && model.name().startsWith(model.maker() + " ")) {
-        learn(byKey, model.name().substring(model.maker().length() + 1), i);
-      }
+      positions.put(model.name(), i);
       if (model.line() != null) {
         learn(byLine, model.line(), i);
         learn(byLine, lineName(model), i);
@@ -62,15 +55,16 @@ public final class Names {
    * @throws Refusal when there is none or more than one; the nearest names are offered
    */
   public int model(String option, String name) {
-    Set<Integer> found = byKey.getOrDefault(NameKey.of(name), Set.of());
+    if (positions.containsKey(name)) {
+      return positions.get(name);
+    }
+    Set<String> found = finder.exact(name);
     if (found.size() == 1) {
-      return found.iterator().next();
+      return positions.get(found.iterator().next());
     }
-    if (found.size() > 1) {
-      List<String> names = found.stream().map(i -> models.get(i).name()).toList();
-      throw refusal(option, name, "means more than one model", names);
-    }
-    throw refusal(option, name, "is no model in the archive", nearest(name));
+    throw found.isEmpty()
+        ? UnknownName.refusal(option, name, "is no model in the archive", nearest(name))
+        : UnknownName.refusal(option, name, "means more than one model", List.copyOf(found));
   }
 
   /**
@@ -81,7 +75,7 @@ public final class Names {
   public List<Integer> models(String option, List<String> given) {
     Set<Integer> found = new LinkedHashSet<>();
     for (String value : given) {
-      boolean one = !value.contains(",") || byKey.containsKey(NameKey.of(value));
+      boolean one = !value.contains(",") || !finder.exact(value).isEmpty();
       for (String name : one ? new String[] {value} : value.split(",")) {
         if (!name.isBlank()) {
           found.add(model(option, name.strip()));
@@ -102,49 +96,8 @@ public final class Names {
     return line == null ? List.of(model(option, name)) : new ArrayList<>(line);
   }
 
-  private static Refusal refusal(String option, String name, String what, List<String> offered) {
-    String offer = offered.isEmpty() ? "" : ": did you mean " + String.join(", or ", offered) + "?";
-    return new Refusal(
-        "\"" + name + "\" " + what + (offer.isEmpty() ? "." : offer),
-        new Problem(
-            option, name, offered.isEmpty() ? "a model's name" : String.join(" | ", offered)));
-  }
-
   /** The names of models nearest to a text, best first; none that share nothing with it. */
   public List<String> nearest(String text) {
-    Set<String> wanted = pairs(NameKey.of(text));
-    record Near(String name, double likeness) {}
-    return models.stream()
-        .map(model -> new Near(model.name(), likeness(wanted, model)))
-        .filter(near -> near.likeness() > 0.2)
-        .sorted(Comparator.comparingDouble(Near::likeness).reversed().thenComparing(Near::name))
-        .limit(OFFERED)
-        .map(Near::name)
-        .toList();
-  }
-
-  private static double likeness(Set<String> wanted, ModelRecord model) {
-    double best = likeness(wanted, pairs(NameKey.of(model.name())));
-    for (String alias : model.aliases()) {
-      best = Math.max(best, likeness(wanted, pairs(NameKey.of(alias))));
-    }
-    return best;
-  }
-
-  /** Share of letter pairs in common (the Dice coefficient): 1 for the same pairs, 0 for none. */
-  private static double likeness(Set<String> some, Set<String> others) {
-    if (some.isEmpty() || others.isEmpty()) {
-      return 0;
-    }
-    long common = some.stream().filter(others::contains).count();
-    return 2.0 * common / (some.size() + others.size());
-  }
-
-  private static Set<String> pairs(String key) {
-    Set<String> pairs = new TreeSet<>();
-    for (int i = 0; i + 2 <= key.length(); i++) {
-      pairs.add(key.substring(i, i + 2));
-    }
-    return pairs;
+    return finder.nearest(text, OFFERED);
   }
 }

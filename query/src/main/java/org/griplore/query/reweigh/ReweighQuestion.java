@@ -10,7 +10,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Inquiry;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
@@ -64,11 +63,6 @@ public final class ReweighQuestion implements Question<ReweighRow> {
   }
 
   @Override
-  public List<Column<ReweighRow>> columns() {
-    return ReweighRow.columns("K");
-  }
-
-  @Override
   public Answer<ReweighRow> answer(QueryContext context, Choices choices) {
     Evidence evidence = context.evidence();
     int top = choices.integer("top", 1, 1000).orElseThrow();
@@ -110,7 +104,7 @@ public final class ReweighQuestion implements Question<ReweighRow> {
                     .formatted(who, top, words(choices, weights), filter.words()),
                 choices.given()))
         .summary(summary(rows, who, top, !named.isEmpty()))
-        .columns(ReweighRow.columns(String.valueOf(top)))
+        .columns(ReweighRow.columns(top))
         .rows(rows)
         .excluded(excluded.list())
         .caveats(caveats(reweighed, seed))

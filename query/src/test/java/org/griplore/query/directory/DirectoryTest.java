@@ -79,22 +79,6 @@ class DirectoryTest {
         .containsExactlyInAnyOrder(DirectoryEntry.Kind.MODEL, DirectoryEntry.Kind.LINE);
   }
 
-  /** Counted by hand; "ab" to "ba" is one swap, as Damerau (1964) counts. */
-  @ParameterizedTest(name = "{0} is {2} from the beginning of {1}")
-  @CsvSource({
-    "velmroa, velmora, 1",
-    "velmora, velmora, 0",
-    "velm, velmora, 0",
-    "velmm, velmora, 1",
-    "evlmora, velmora, 1",
-    "elmora, velmora, 1",
-    "vvelmora, velmora, 1",
-    "xelmory, velmora, 2"
-  })
-  void distances(String typed, String word, int letters) {
-    assertThat(Spelling.distanceToBeginning(typed, word, 2)).isEqualTo(letters);
-  }
-
   @ParameterizedTest(name = "a beginning of any word is found, seed {0}")
   @ValueSource(longs = {1, 2, 3, 4, 5})
   void beginnings(long seed) {

@@ -1,10 +1,9 @@
 package org.griplore.store.archive;
 
 import java.util.List;
-import java.util.Locale;
 
 /**
- * A view of an archive, which is a table of what is given away.
+ * A table of an archive as it is given away whole, in words that need no knowledge of the database.
  *
  * @param name its name, in lower case
  * @param title what it holds, in a few words
@@ -28,19 +27,10 @@ public record ArchiveTable(
     INTEGER,
     /** A {@link Double}. */
     NUMBER,
-    /** A {@link Long}: 1 or 0. */
+    /** A {@link Boolean}. */
     BOOLEAN,
-    /** A {@link String}: ISO 8601 in UTC, to the second. */
-    DATETIME;
-
-    /** The word for it in a Table Schema. */
-    public String word() {
-      return name().toLowerCase(Locale.ROOT);
-    }
-
-    static Type ofWord(String word) {
-      return valueOf(word.toUpperCase(Locale.ROOT));
-    }
+    /** An {@link java.time.Instant}, to the second. */
+    DATETIME
   }
 
   /**

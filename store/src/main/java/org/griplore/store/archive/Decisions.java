@@ -43,23 +43,23 @@ final class Decisions {
   static void write(Connection connection, Decision decision) {
     Sql.execute(
         connection,
-        "INSERT INTO decision (name, topic, verdict, value, decided_at, reason)"
+        "INSERT INTO decision (name, topic, verdict, value, decided_at, words)"
             + " VALUES (?, ?, ?, ?, ?, ?)",
         decision.name(),
-        decision.topic().word(),
-        decision.verdict().word(),
+        decision.topic().name(),
+        decision.verdict().name(),
         decision.value(),
-        Moments.text(decision.decidedAt()),
+        decision.decidedAt().toString(),
         decision.words());
   }
 
   private static Decision read(ResultSet row) throws SQLException {
     return new Decision(
         row.getString("name"),
-        Decision.Topic.ofWord(row.getString("topic")).orElseThrow(),
-        Decision.Verdict.ofWord(row.getString("verdict")).orElseThrow(),
+        Decision.Topic.valueOf(row.getString("topic")),
+        Decision.Verdict.valueOf(row.getString("verdict")),
         row.getString("value"),
         Instant.parse(row.getString("decided_at")),
-        row.getString("reason"));
+        row.getString("words"));
   }
 }

@@ -15,23 +15,38 @@ import org.griplore.store.vocabulary.NameKey;
 /**
  * Which model each name means, from what the user decided and what readings took it for. A decision
  * counts more than any reading, a lineage table's word more than a newer reading. An assumption
- * does not hold for a name that a lineage table lists or that a decision names as a model. What
- * would lead in a circle is left out, assumptions first.
+ * does not hold for a name that a lineage table lists or that a decision names as a model, nor
+ * where the name stands in one test with another name of the same model: two names in one test are
+ * two tyres, whichever of them was read first. What would lead in a circle is left out, assumptions
+ * first.
  */
 final class Meanings {
+  /** The tests that hold names which were assumed to be misspelt, each with all its names. */
+  private static final String NAMES_BESIDE_ASSUMED =
+      """
+      WITH entered AS (
+        SELECT p.test, e.model FROM entry e
+        JOIN report p ON p.id = e.report
+        JOIN revision r ON r.id = p.revision AND r.superseded_by IS NULL)
+      SELECT DISTINCT test, model FROM entered
+      WHERE test IN (
+        SELECT test FROM entered
+        WHERE model IN (SELECT name FROM reading_of_name WHERE how = 'ASSUMED'))
+      """;
+
   private final Connection connection;
   private final Map<Integer, String> names = new LinkedHashMap<>();
   private final Map<String, List<Integer>> byKey = new HashMap<>();
   private final Map<Integer, Told> told = new LinkedHashMap<>();
   private final Map<Integer, Meaning> next = new HashMap<>();
 
-  private record Told(int name, int means, int revision, NameTaken how) {
+  private record Told(int name, int means, int revision, ReadingOfName how) {
     Meaning meaning() {
       return new Meaning(means, revision);
     }
 
     boolean assumed() {
-      return how == NameTaken.ASSUMED;
+      return how == ReadingOfName.ASSUMED;
     }
   }
 
@@ -39,8 +54,8 @@ final class Meanings {
     this.connection = connection;
     Sql.list(
         connection,
-        "SELECT model_id, means_id, revision_id, how FROM name_taken"
-            + " ORDER BY how = 'told', revision_id, model_id",
+        "SELECT name, means, revision, how FROM reading_of_name"
+            + " ORDER BY how = 'TOLD', revision, name",
         row ->
             told.put(
                 row.getInt(1),
@@ -48,20 +63,17 @@ final class Meanings {
                     row.getInt(1),
                     row.getInt(2),
                     row.getInt(3),
-                    NameTaken.ofWord(row.getString(4)))));
+                    ReadingOfName.valueOf(row.getString(4)))));
   }
 
-  /**
-   * Brings {@code model.same_as_id} up to date within the caller's transaction.
-   *
-   * @return whether any name changed its meaning
-   */
-  static boolean settle(Connection connection) {
+  /** Brings {@code model.same_as} up to date within the caller's transaction. */
+  static void settle(Connection connection) {
     List<Decision> decisions = Decisions.standing(connection, Decision.Topic.MEANING);
     Meanings meanings = new Meanings(connection);
     Map<Integer, Meaning> before = Meaning.holding(connection);
-    return (!meanings.told.isEmpty() || !decisions.isEmpty() || !before.isEmpty())
-        && meanings.write(before, meanings.of(decisions));
+    if (!meanings.told.isEmpty() || !decisions.isEmpty() || !before.isEmpty()) {
+      meanings.write(before, meanings.of(decisions));
+    }
   }
 
   /** What names mean to the readings alone, as if nothing had been decided. */
@@ -93,12 +105,41 @@ final class Meanings {
     told.values().stream()
         .filter(t -> !t.assumed() && (!decided.contains(t.name()) || sameKey(t)))
         .forEach(t -> link(t.name(), t.meaning()));
-    told.values().stream()
-        .filter(t -> t.assumed() && !decided.contains(t.name()) && !models.contains(t.name()))
-        .forEach(t -> link(t.name(), t.meaning()));
+    List<Told> assumed =
+        told.values().stream()
+            .filter(t -> t.assumed() && !decided.contains(t.name()) && !models.contains(t.name()))
+            .toList();
+    assumed.forEach(t -> link(t.name(), t.meaning()));
+    part(assumed);
     Map<Integer, Meaning> meanings = new HashMap<>();
     next.forEach((name, step) -> meanings.put(name, new Meaning(model(name), step.revision())));
     return meanings;
+  }
+
+  /** Takes assumptions back of names that stand in a test with another name of their model. */
+  private void part(List<Told> assumed) {
+    Set<Integer> open = new HashSet<>();
+    assumed.stream()
+        .filter(t -> t.meaning().equals(next.get(t.name())))
+        .forEach(t -> open.add(t.name()));
+    if (open.isEmpty()) {
+      return;
+    }
+    Map<List<Integer>, Map<String, Integer>> fields = new HashMap<>();
+    Sql.list(
+        connection,
+        NAMES_BESIDE_ASSUMED,
+        row ->
+            fields
+                .computeIfAbsent(
+                    List.of(row.getInt(1), model(row.getInt(2))), field -> new HashMap<>(2))
+                .put(NameKey.of(names.get(row.getInt(2))), row.getInt(2)));
+    Set<Integer> parted = new HashSet<>();
+    fields.values().stream()
+        .filter(field -> field.size() > 1)
+        .forEach(field -> parted.addAll(field.values()));
+    parted.retainAll(open);
+    next.keySet().removeAll(parted);
   }
 
   /** Another spelling of a decided name goes the way of that name. */
@@ -130,7 +171,7 @@ final class Meanings {
     return model;
   }
 
-  private boolean write(Map<Integer, Meaning> before, Map<Integer, Meaning> now) {
+  private void write(Map<Integer, Meaning> before, Map<Integer, Meaning> now) {
     long stamp = Sql.number(connection, "SELECT stamp + 1 FROM archive_state");
     Set<Integer> renamed = new HashSet<>();
     for (int name : names.keySet()) {
@@ -139,7 +180,7 @@ final class Meanings {
       if (!Objects.equals(was, is)) {
         Sql.execute(
             connection,
-            "UPDATE model SET same_as_id = ?, same_as_revision_id = ? WHERE id = ?",
+            "UPDATE model SET same_as = ?, same_as_revision = ? WHERE id = ?",
             is == null ? null : is.model(),
             is == null ? null : is.revision(),
             name);
@@ -151,6 +192,5 @@ final class Meanings {
     renamed.forEach(
         name ->
             Sql.execute(connection, "UPDATE model SET renamed_at = ? WHERE id = ?", stamp, name));
-    return !renamed.isEmpty();
   }
 }

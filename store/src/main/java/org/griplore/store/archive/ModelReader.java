@@ -2,7 +2,6 @@ package org.griplore.store.archive;
 
 import java.sql.Connection;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,7 +27,7 @@ final class ModelReader {
       String season,
       String segment,
       Integer follows,
-      List<String> aliases) {}
+      String aliases) {}
 
   static List<ModelRecord> all(Connection connection) {
     return models(connection, Meaning.holding(connection), DecidedDescent.of(connection));
@@ -73,34 +72,26 @@ final class ModelReader {
     return new HashSet<>(
         Sql.list(
             connection,
-            "SELECT model_id, revision_id FROM name_taken WHERE how = 'told'",
+            "SELECT name, revision FROM reading_of_name WHERE how = 'TOLD'",
             row -> List.of(row.getInt(1), row.getInt(2))));
   }
 
   private static List<LineageLine> lineage(Connection connection, Map<Integer, Meaning> meanings) {
-    Map<Integer, List<String>> aliases = new HashMap<>();
-    Sql.forEach(
-        connection,
-        "SELECT lineage_id, name FROM lineage_alias ORDER BY lineage_id, position",
-        row ->
-            aliases
-                .computeIfAbsent(row.getInt(1), lineage -> new ArrayList<>())
-                .add(row.getString(2)));
     return Sql.list(
         connection,
         "SELECT l.* FROM lineage l"
-            + " JOIN revision r ON r.id = l.revision_id AND r.superseded_by_id IS NULL ORDER BY l.id",
+            + " JOIN revision r ON r.id = l.revision AND r.superseded_by IS NULL ORDER BY l.id",
         row ->
             new LineageLine(
-                meant(row.getInt("model_id"), meanings),
+                meant(row.getInt("model"), meanings),
                 row.getString("maker"),
                 row.getString("line"),
                 row.getString("generation"),
                 row.getString("launched"),
                 row.getString("season"),
                 row.getString("segment"),
-                meant(Sql.integer(row, "follows_id"), meanings),
-                aliases.getOrDefault(row.getInt("id"), List.of())));
+                meant(Sql.integer(row, "follows"), meanings),
+                row.getString("aliases")));
   }
 
   private static Integer meant(Integer name, Map<Integer, Meaning> meanings) {
@@ -121,9 +112,7 @@ final class ModelReader {
             newer(line.segment(), model.segment()),
             newer(line.follows(), model.follows()),
             model.aliases());
-    return line.aliases().isEmpty()
-        ? told
-        : withAliases(told, line.aliases().toArray(String[]::new));
+    return line.aliases().isEmpty() ? told : withAliases(told, line.aliases().split("\\|"));
   }
 
   private static ModelRecord withAliases(ModelRecord model, String... more) {
@@ -151,6 +140,6 @@ final class ModelReader {
   }
 
   static SeasonClass season(String stored) {
-    return stored == null ? null : SeasonClass.ofKey(stored).orElseThrow();
+    return stored == null ? null : SeasonClass.valueOf(stored);
   }
 }

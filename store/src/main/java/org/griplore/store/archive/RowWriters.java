@@ -1,44 +1,34 @@
 package org.griplore.store.archive;
 
 import java.sql.Connection;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.griplore.store.vocabulary.Cell;
 import org.griplore.store.vocabulary.Finding;
-import org.griplore.store.vocabulary.Phrase;
-import org.griplore.store.wording.PhraseBook;
 
 /** The tables an addition writes to, with the words and names they share. */
 final class RowWriters implements AutoCloseable {
   final int revision;
   final SharedWords disciplines;
   final SharedWords units;
-  final Rules rules;
-  final Circumstances circumstances;
+  final SharedWords rules;
   final SharedWords sheets;
   final BatchInsert tests;
   final BatchInsert reports;
-  final BatchInsert details;
-  final BatchInsert weights;
   final BatchInsert entries;
-  final BatchInsert prices;
   final BatchInsert results;
   final BatchInsert steps;
   final BatchInsert runs;
   final BatchInsert reductions;
-  final BatchInsert reductionAccounts;
   final BatchInsert reducedSets;
-  final BatchInsert setAccounts;
   final BatchInsert reducedRuns;
   final BatchInsert notes;
   final BatchInsert lineage;
-  final BatchInsert aliases;
   private final BatchInsert models;
   private final BatchInsert findings;
   private final Connection connection;
   private final Map<String, Integer> modelNumbers = new HashMap<>();
-  private final List<BatchInsert> inOrder = new ArrayList<>();
   private long findingCount;
 
   RowWriters(Connection connection, int revision) {
@@ -46,16 +36,16 @@ final class RowWriters implements AutoCloseable {
     this.revision = revision;
     this.disciplines = new SharedWords(connection, "discipline", "key");
     this.units = new SharedWords(connection, "unit", "symbol");
-    this.rules = new Rules(connection);
-    this.circumstances = new Circumstances(connection);
+    this.rules = new SharedWords(connection, "rule", "words");
     this.sheets = new SharedWords(connection, "sheet", "name");
-    this.models = numbered("model", "name");
-    this.tests = numbered("test", "key");
+    this.models = new BatchInsert(connection, "model", "name");
+    this.tests = new BatchInsert(connection, "test", "key");
     this.reports =
-        numbered(
+        new BatchInsert(
+                connection,
                 "report",
-                "test_id",
-                "revision_id",
+                "test",
+                "revision",
                 "title",
                 "publication",
                 "source_kind",
@@ -66,68 +56,50 @@ final class RowWriters implements AutoCloseable {
                 "vehicle_mass_kg",
                 "venue",
                 "surface_c",
-                "air_c")
+                "air_c",
+                "details_at")
             .after(tests);
-    this.details = unnumbered("report_detail", "report_id", "detail", ":cell").after(reports);
-    this.weights =
-        unnumbered("report_weight", "report_id", "discipline_id", "weight", ":cell").after(reports);
     this.entries =
-        numbered(
-                "entry",
-                "report_id",
-                "model_id",
-                "size",
-                "state",
-                "tread_mm",
-                "mileage_km",
-                "age_years",
-                "ev",
-                "extra_load",
-                "run_flat",
-                "seal",
-                ":cell")
+        new BatchInsert(connection, "entry", "report", "model", "size", "name_at")
             .after(reports, models);
-    this.prices =
-        numbered("price", "entry_id", "amount", "currency", "day", "per", "size", "shop", ":cell")
-            .after(entries);
     this.results =
-        numbered(
+        new BatchInsert(
+                connection,
                 "result",
-                "entry_id",
-                "discipline_id",
-                "circumstance_id",
-                "repeat",
-                "sequence",
+                "entry",
+                "discipline",
                 "value",
-                "unit_id",
+                "unit",
                 "spread",
                 "runs",
                 "place",
-                "rule_id",
-                "value:cell",
-                "spread:cell",
-                "runs:cell",
-                "place:cell")
+                "value_at",
+                "spread_at",
+                "runs_at",
+                "place_at",
+                "rule")
             .after(entries);
     this.steps =
-        numbered(
+        new BatchInsert(
+                connection,
                 "result_step",
-                "result_id",
-                ":phrase",
+                "result",
+                "rule",
                 "before",
-                "before_unit_id",
+                "before_unit",
                 "after",
-                "after_unit_id",
-                "label:phrase",
-                ":cell")
+                "after_unit",
+                "label",
+                "stands_at")
             .after(results);
     this.runs =
-        numbered(
+        new BatchInsert(
+                connection,
                 "run",
-                "report_id",
-                "discipline_id",
+                "report",
+                "discipline",
                 "sequence",
-                "model_id",
+                "model",
                 "role",
                 "run",
                 "from_kmh",
@@ -136,82 +108,82 @@ final class RowWriters implements AutoCloseable {
                 "time_s",
                 "level_db",
                 "value",
-                "unit_id",
+                "unit",
                 "surface_c",
                 "air_c",
                 "remark",
-                ":cell")
+                "stands_at")
             .after(reports, models);
     this.reductions =
-        numbered(
+        new BatchInsert(
+                connection,
                 "reduction",
-                "report_id",
-                "discipline_id",
-                "unit_id",
+                "report",
+                "discipline",
+                "measure",
+                "unit",
                 "by_ratio",
                 "better",
                 "coast_by",
                 "from_kmh",
                 "to_kmh",
                 "level",
+                "level_words",
+                "trace",
                 "slope",
                 "trend_p",
                 "step_after",
                 "step_size",
-                "step_p")
+                "step_p",
+                "cycles",
+                "limits")
             .after(reports);
-    this.reductionAccounts =
-        unnumbered("reduction_account", "reduction_id", "part", "position", ":phrase")
-            .after(reductions);
     this.reducedSets =
-        numbered(
+        new BatchInsert(
+                connection,
                 "reduced_set",
-                "reduction_id",
+                "reduction",
                 "sequence",
-                "model_id",
+                "model",
                 "role",
                 "cycle",
                 "mean",
                 "deviation",
                 "counted",
                 "reference",
+                "reference_words",
                 "effect",
                 "effect_error",
-                "valid")
+                "valid",
+                "standing",
+                "reasons")
             .after(reductions, models);
-    this.setAccounts =
-        unnumbered("reduced_set_account", "reduced_set_id", "part", "position", ":phrase")
-            .after(reducedSets);
     this.reducedRuns =
-        numbered(
-                "reduced_run",
-                "reduced_set_id",
-                "run_id",
-                "figure",
-                "left_out:phrase",
-                "flag:phrase")
+        new BatchInsert(
+                connection, "reduced_run", "reduced_set", "run", "figure", "left_out", "flag")
             .after(reducedSets, runs);
     this.notes =
-        numbered("note", "report_id", "model_id", "discipline_id", "text", ":cell")
+        new BatchInsert(connection, "note", "report", "model", "discipline", "words", "stands_at")
             .after(reports, models);
     this.lineage =
-        numbered(
+        new BatchInsert(
+                connection,
                 "lineage",
-                "revision_id",
-                "model_id",
+                "revision",
+                "model",
                 "maker",
                 "line",
                 "generation",
                 "launched",
                 "season",
                 "segment",
-                "follows_id",
-                ":cell")
+                "follows",
+                "aliases",
+                "stands_at")
             .after(models);
-    this.aliases = unnumbered("lineage_alias", "lineage_id", "position", "name").after(lineage);
     this.findings =
-        numbered(
-            "finding", "revision_id", "kind", "found", "expected:phrase", "remedy:phrase", ":cell");
+        new BatchInsert(
+            connection, "finding", "revision", "kind", "stands_at", "found", "expected", "remedy");
     Sql.list(
             connection,
             "SELECT name, id FROM model",
@@ -219,37 +191,23 @@ final class RowWriters implements AutoCloseable {
         .forEach(model -> modelNumbers.put(model.getKey(), model.getValue()));
   }
 
-  private BatchInsert numbered(String table, String... columns) {
-    return keep(BatchInsert.numbered(connection, sheets, table, columns));
-  }
-
-  private BatchInsert unnumbered(String table, String... columns) {
-    return keep(BatchInsert.into(connection, sheets, table, columns));
-  }
-
-  private BatchInsert keep(BatchInsert insert) {
-    inOrder.add(insert);
-    return insert;
-  }
-
   /** The number of the model with this name, which is added when it is new. */
   int model(String name) {
     return modelNumbers.computeIfAbsent(name, added -> (int) models.add(added));
   }
 
-  /** The words as a phrase; null stays null. */
-  static Phrase phrase(String words) {
-    return words == null ? null : PhraseBook.phrase(words);
+  String at(Cell cell) {
+    return CellText.write(cell, sheets);
   }
 
   void finding(Finding finding) {
     findings.add(
         revision,
-        finding.kind().word(),
+        finding.kind().name(),
+        at(finding.cell()),
         finding.found(),
-        phrase(finding.expected()),
-        phrase(finding.remedy()),
-        finding.cell());
+        finding.expected(),
+        finding.remedy());
     findingCount++;
   }
 
@@ -257,7 +215,7 @@ final class RowWriters implements AutoCloseable {
     return findingCount;
   }
 
-  void take(String name, String means, NameTaken how) {
+  void read(String name, String means, ReadingOfName how) {
     int from = model(name);
     int to = model(means);
     if (from == to) {
@@ -266,21 +224,37 @@ final class RowWriters implements AutoCloseable {
     flush();
     Sql.execute(
         connection,
-        "INSERT OR REPLACE INTO name_taken (revision_id, model_id, means_id, how)"
-            + " VALUES (?, ?, ?, ?)",
+        "INSERT OR REPLACE INTO reading_of_name (revision, name, means, how) VALUES (?, ?, ?, ?)",
         revision,
         from,
         to,
-        how.word());
+        how.name());
+  }
+
+  private List<BatchInsert> inOrder() {
+    return List.of(
+        models,
+        tests,
+        reports,
+        entries,
+        results,
+        steps,
+        runs,
+        reductions,
+        reducedSets,
+        reducedRuns,
+        notes,
+        lineage,
+        findings);
   }
 
   /** Sends all waiting rows, parents first. */
   void flush() {
-    inOrder.forEach(BatchInsert::flush);
+    inOrder().forEach(BatchInsert::flush);
   }
 
   @Override
   public void close() {
-    inOrder.forEach(BatchInsert::close);
+    inOrder().forEach(BatchInsert::close);
   }
 }

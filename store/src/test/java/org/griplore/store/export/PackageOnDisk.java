@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
@@ -77,14 +76,13 @@ public final class PackageOnDisk {
     return tables.get(name);
   }
 
-  /** Every file's bytes, a character each, by path: two packages are the same if these are. */
+  /** Every file with its bytes in hexadecimal, by path: two packages are the same if these are. */
   public static Map<String, String> bytes(Path folder) {
     Map<String, String> files = new TreeMap<>();
     try (Stream<Path> all = Files.walk(folder)) {
       for (Path file : all.filter(Files::isRegularFile).toList()) {
         files.put(
-            folder.relativize(file).toString(),
-            new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1));
+            folder.relativize(file).toString(), HexFormat.of().formatHex(Files.readAllBytes(file)));
       }
       return files;
     } catch (IOException e) {

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.griplore.query.answer.Answer;
+import org.griplore.query.answer.Column;
 import org.griplore.query.compare.ContrastQuestion.ContrastRow;
 import org.griplore.query.compare.GenerationsQuestion.GenerationRow;
 import org.griplore.query.compare.StandingRow;
@@ -40,9 +41,10 @@ final class EffectsCharts {
       String address) {}
 
   static <R> List<Chart> of(Answer<R> answer) {
+    EvidenceLink<R> links = EvidenceLinks.of(answer);
     Map<String, List<Dot>> plots = new LinkedHashMap<>();
     for (R row : answer.rows()) {
-      Dot dot = dot(row, answer);
+      Dot dot = dot(row, answer.columns(), links);
       if (dot.effect() != null) {
         plots.computeIfAbsent(dot.plot(), plot -> new ArrayList<>()).add(dot);
       }
@@ -57,7 +59,7 @@ final class EffectsCharts {
     return charts;
   }
 
-  private static <R> Dot dot(R row, Answer<R> answer) {
+  private static <R> Dot dot(R row, List<Column<R>> columns, EvidenceLink<R> links) {
     if (row instanceof StandingRow standing) {
       return new Dot(
           standing.unit(),
@@ -70,8 +72,7 @@ final class EffectsCharts {
           Addresses.model(standing.model()));
     }
     if (row instanceof ProfileRow profile) {
-      boolean alone =
-          answer.columns().stream().anyMatch(c -> c.key().equals("model") && c.detail());
+      boolean alone = columns.stream().anyMatch(c -> c.key().equals("model") && c.detail());
       return new Dot(
           alone ? profile.unit() : profile.discipline() + ", " + profile.unit(),
           alone ? profile.discipline() : profile.model(),
@@ -80,23 +81,31 @@ final class EffectsCharts {
           profile.high(),
           profile.unit(),
           profile.tests(),
-          behind("effect", row, answer));
+          behind("effect", row, columns, links));
     }
     if (row instanceof ContrastRow contrast) {
       Difference difference = contrast.difference();
       return dot(
-          difference.unit(), contrast.discipline(), difference, behind("difference", row, answer));
+          difference.unit(),
+          contrast.discipline(),
+          difference,
+          behind("difference", row, columns, links));
     }
     GenerationRow step = (GenerationRow) row;
     return dot(
         step.discipline() + ", " + step.step().unit(),
         apart(step.older(), step.line()) + " \u2192 " + apart(step.newer(), step.line()),
         step.step(),
-        behind("step", row, answer));
+        behind("step", row, columns, links));
   }
 
-  private static <R> String behind(String key, R row, Answer<R> answer) {
-    return answer.lead(key, row).map(Addresses::of).orElse(null);
+  private static <R> String behind(
+      String key, R row, List<Column<R>> columns, EvidenceLink<R> links) {
+    return columns.stream()
+        .filter(column -> column.key().equals(key))
+        .findFirst()
+        .map(column -> links.address(column, row))
+        .orElse(null);
   }
 
   private static Dot dot(String plot, String label, Difference difference, String address) {

@@ -11,7 +11,6 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,7 +22,6 @@ import org.griplore.store.vocabulary.Refusal;
 import org.griplore.ui.render.JsonAnswer;
 import org.griplore.ui.render.OutputFormat;
 import org.griplore.ui.render.TerminalStyle;
-import org.griplore.ui.settle.SettleQuestion;
 
 /** The web explorer: every route is in {@link #routes}. */
 public final class Explorer implements AutoCloseable {
@@ -90,9 +88,7 @@ public final class Explorer implements AutoCloseable {
           html(context, kept.at("/", pages::start));
         });
     read(routes, "/favicon.ico", context -> context.redirect("/static/icon.svg"));
-    List<Question<?>> questions = new ArrayList<>(Questions.all());
-    questions.add(new SettleQuestion());
-    for (Question<?> question : questions) {
+    for (Question<?> question : Questions.all()) {
       read(routes, "/" + question.kind(), context -> page(context, question));
       for (OutputFormat format : OutputFormat.values()) {
         read(

@@ -54,9 +54,11 @@ class SettleCommandTest {
   @Test
   void decisionsAreMadeTakenBackAndCarriedElsewhere() throws IOException {
     Path file = folder.resolve("decisions.csv");
-    assertThat(run("settle", "aurelys", "--new").err()).contains("knows no model \"aurelys\"");
+    assertThat(run("settle", "aurelys", "--new").err())
+        .contains("\"aurelys\" is no model in the archive");
     assertThat(run("settle", "velmora aurelys 5", "--same-as", "Aurelis 5").out())
-        .startsWith("\"Velmora Aurelys 5\" is the same as Velmora Aurelis 5 (9");
+        .startsWith(
+            "\"Velmora Aurelys 5\" is the same as Velmora Aurelis 5 (\"aurelys\" for \"aurelis\"");
     assertThat(run("settle", "--new", "--rest").out())
         .isEqualTo("\"Haslund Vejgrip 7\" is a model of its own (no other name is like it).\n");
     assertThat(run("settle").out()).contains("No name is undecided.");
@@ -97,7 +99,7 @@ class SettleCommandTest {
     "settle X --rest --new, no names beside it",
     "settle --import nowhere.csv, nowhere.csv",
     "lineage, expected one model",
-    "lineage Nobody --line X, knows no model",
+    "lineage Nobody --line X, is no model in the archive",
     "lineage Velmora-Aurelis-5 --season monsoon, 'expected summer, winter or all-season'",
     "lineage Velmora-Aurelis-5 --undecided colour, 'all, follows, maker'",
     "lineage Velmora-Aurelis-5 --undecided line, nothing was decided on it",

@@ -1,4 +1,4 @@
-package org.griplore.ingest.names;
+package org.griplore.store.names;
 
 import java.util.List;
 import org.griplore.store.archive.NameUse;
@@ -19,5 +19,10 @@ public record OpenName(NameUse use, String takenAs, List<Candidate> candidates) 
   /** Whether it is taken for another model, on an assumption. */
   public boolean isAssumed() {
     return !takenAs.equals(name());
+  }
+
+  /** How alike the likeliest candidate is, from 0 to 1; 0 where there is none. */
+  public double likeness() {
+    return candidates.isEmpty() ? 0 : candidates.get(0).score();
   }
 }

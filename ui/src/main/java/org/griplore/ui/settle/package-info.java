@@ -1,2 +1,0 @@
-/** The queue of names that nobody has decided on, as a question. */
-package org.griplore.ui.settle;
