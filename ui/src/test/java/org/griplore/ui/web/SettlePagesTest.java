@@ -130,7 +130,8 @@ class SettlePagesTest {
     HttpResponse<String> unknown =
         send("/settle", Map.of("name", "Velmora Aurelys 5", "same-as", "Velmora Auriga"));
     assertThat(unknown.statusCode()).isEqualTo(400);
-    assertThat(unknown.body()).contains("Velmora Auriga\" is no model in the archive: did you mean Velmora Aurelis");
+    assertThat(unknown.body())
+        .contains("Velmora Auriga\" is no model in the archive: did you mean Velmora Aurelis");
     HttpResponse<String> empty = send("/settle", Map.of("name", "Velmora Aurelys 5"));
     assertThat(empty.statusCode()).isEqualTo(400);
     assertThat(empty.body()).contains("nothing was decided");
