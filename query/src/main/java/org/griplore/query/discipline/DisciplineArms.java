@@ -31,6 +31,7 @@ public final class DisciplineArms {
   private int[] result;
   private double[] y;
   private double[] variance;
+  private int[] runs;
   private OptionalDouble repeatVariance = OptionalDouble.empty();
 
   private DisciplineArms(ComparisonScale measure) {
@@ -57,6 +58,7 @@ public final class DisciplineArms {
     result = result == null ? new int[length] : Arrays.copyOf(result, length);
     y = y == null ? new double[length] : Arrays.copyOf(y, length);
     variance = variance == null ? new double[length] : Arrays.copyOf(variance, length);
+    runs = runs == null ? new int[length] : Arrays.copyOf(runs, length);
   }
 
   private void gather(Evidence evidence, int discipline, Filter filter) {
@@ -103,9 +105,13 @@ public final class DisciplineArms {
       result[size] = row;
       y[size] = value;
       variance[size] = varianceOf(results, row);
+      runs[size] = results.runs()[row];
       size++;
     }
     repeated.average(y, variance);
+    for (int i = 0; i < size; i++) {
+      runs[i] = repeated.holds(i) ? 0 : runs[i];
+    }
     repeatVariance = repeated.pooledVariance();
   }
 
@@ -125,6 +131,7 @@ public final class DisciplineArms {
         some.result[some.size] = result[i];
         some.y[some.size] = y[i];
         some.variance[some.size] = variance[i];
+        some.runs[some.size] = runs[i];
         some.size++;
       }
     }
@@ -184,6 +191,11 @@ public final class DisciplineArms {
   /** Variance of single results of a model in one test, pooled; empty where none was repeated. */
   public OptionalDouble repeatVariance() {
     return repeatVariance;
+  }
+
+  /** The number of runs behind each arm; 0 when not stated, or where several results are one. */
+  int[] runs() {
+    return runs;
   }
 
   /** Whether any test has two models. */

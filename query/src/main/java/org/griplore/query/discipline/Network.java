@@ -78,6 +78,7 @@ public final class Network {
     Numbered(DisciplineArms from) {
       models = Arrays.stream(from.model()).sorted().distinct().toArray();
       tests = Arrays.stream(from.test()).sorted().distinct().toArray();
+      RunVariances drawn = RunVariances.of(from.variance(), from.runs());
       arms =
           new Arms(
               tests.length,
@@ -85,7 +86,8 @@ public final class Network {
               Arrays.stream(from.test()).map(t -> Arrays.binarySearch(tests, t)).toArray(),
               Arrays.stream(from.model()).map(m -> Arrays.binarySearch(models, m)).toArray(),
               from.y(),
-              from.variance());
+              drawn.variance(),
+              drawn.df());
     }
   }
 

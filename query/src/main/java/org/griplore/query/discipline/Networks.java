@@ -3,13 +3,16 @@ package org.griplore.query.discipline;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Supplier;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Filter;
 import org.griplore.query.network.Arms;
+import org.griplore.query.network.ExcessScatter;
 import org.griplore.query.network.FitOptions;
 import org.griplore.query.network.NetworkFit;
 import org.griplore.query.network.NetworkFitter;
 import org.griplore.query.network.VarianceMethod;
+import org.griplore.query.statistics.SharedVariance;
 
 /**
  * Fitted networks, kept for as long as their arms stay the same. A report that joins the archive
@@ -20,6 +23,8 @@ public final class Networks {
   private final SizedCache<Key, NetworkFit> fits;
   private final SizedCache<FitKey, Optional<Network>> recent;
   private final SizedCache<FitKey, PlacesStanding> places;
+  private final SizedCache<FitKey, Optional<ExcessScatter>> scatters =
+      new SizedCache<>(1 << 20, its -> 256);
   private final AtomicLong fitted = new AtomicLong();
   private Evidence of;
 
@@ -64,7 +69,9 @@ public final class Networks {
     }
     DisciplineArms arms = DisciplineArms.of(evidence, discipline, filter);
     Optional<Network> network =
-        arms.hasPair() ? Optional.of(network(arms, method)) : Optional.empty();
+        arms.hasPair()
+            ? Optional.of(network(arms, method, () -> beside(evidence, discipline, filter)))
+            : Optional.empty();
     keep(evidence, recent, asked, network);
     return network;
   }
@@ -89,6 +96,7 @@ public final class Networks {
     if (of != evidence) {
       recent.clear();
       places.clear();
+      scatters.clear();
       of = evidence;
     }
     return kept.get(asked);
@@ -101,7 +109,8 @@ public final class Networks {
     }
   }
 
-  private Network network(DisciplineArms arms, VarianceMethod method) {
+  private Network network(
+      DisciplineArms arms, VarianceMethod method, Supplier<Optional<SharedVariance>> beside) {
     Network.Numbered numbered = new Network.Numbered(arms);
     Key key = new Key(numbered.arms, method);
     NetworkFit fit = fits.get(key);
@@ -110,7 +119,30 @@ public final class Networks {
       fitted.incrementAndGet();
       fits.put(key, fit);
     }
-    return new Network(arms, numbered, fit);
+    boolean thin = fit.residualDf() > 0 && fit.residualDf() < SharedHeterogeneity.ENOUGH;
+    NetworkFit own = fit;
+    return new Network(
+        arms, numbered, thin ? beside.get().map(own::sharing).orElse(own) : own);
+  }
+
+  /** What the other disciplines say of how far tests scatter. */
+  private Optional<SharedVariance> beside(Evidence evidence, String discipline, Filter filter) {
+    return SharedHeterogeneity.beside(
+        discipline, evidence, other -> scatter(evidence, other, filter));
+  }
+
+  private Optional<ExcessScatter> scatter(Evidence evidence, String discipline, Filter filter) {
+    FitKey asked = new FitKey(discipline, filter);
+    Optional<ExcessScatter> scatter = known(evidence, scatters, asked);
+    if (scatter == null) {
+      DisciplineArms arms = DisciplineArms.of(evidence, discipline, filter);
+      scatter =
+          arms.hasPair()
+              ? ExcessScatter.of(new Network.Numbered(arms).arms)
+              : Optional.empty();
+      keep(evidence, scatters, asked, scatter);
+    }
+    return scatter;
   }
 
   /** How many networks had to be fitted so far. */

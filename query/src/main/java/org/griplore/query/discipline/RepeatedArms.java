@@ -40,6 +40,11 @@ final class RepeatedArms {
         });
   }
 
+  /** Whether an arm is the mean of several results. */
+  boolean holds(int arm) {
+    return ofArm.containsKey(arm);
+  }
+
   /** The variance of single results within a model and test; empty where none was repeated. */
   OptionalDouble pooledVariance() {
     double squares = 0;

@@ -36,8 +36,13 @@ public final class StepsOfArchive {
       }
     }
     double[] differences = found.stream().mapToDouble(EstimatedComparison::difference).toArray();
-    double[] ses = found.stream().mapToDouble(c -> c.se().getAsDouble()).toArray();
+    double[] ses = found.stream().mapToDouble(StepsOfArchive::error).toArray();
     return new StepsOfArchive(estimated, differences, ses, models);
+  }
+
+  /** The standard error that a normal interval as wide as the step's own would have. */
+  private static double error(EstimatedComparison step) {
+    return step.se().orElseThrow() * step.estimate().scale().normalFactor();
   }
 
   /** How many steps there are. */

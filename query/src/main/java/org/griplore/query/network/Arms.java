@@ -17,7 +17,19 @@ public final class Arms {
   private final int[] model;
   private final double[] y;
   private final double[] variance;
+  private final double[] varianceDf;
   private final int zeroVariances;
+
+  /** Arms whose run-level variances, where known, are known exactly. */
+  public Arms(int tests, int models, int[] test, int[] model, double[] y, double[] variance) {
+    this(tests, models, test, model, y, variance, nowhere(variance.length));
+  }
+
+  private static double[] nowhere(int length) {
+    double[] none = new double[length];
+    Arrays.fill(none, Double.NaN);
+    return none;
+  }
 
   /**
    * @param tests number of tests; test numbers run from 0
@@ -27,12 +39,21 @@ public final class Arms {
    * @param y result of each arm, plus is better, on a scale where differences mean something (log
    *     ratio, dB, points)
    * @param variance run-level variance of each arm in the square of that scale, NaN when unknown
+   * @param varianceDf degrees of freedom that each variance rests on, NaN when it is exact or
+   *     unknown; intervals of the runs alone use them
    * @throws IllegalArgumentException when columns differ in length, a number is out of range, a
    *     result is not finite, a variance is negative or infinite
    */
-  public Arms(int tests, int models, int[] test, int[] model, double[] y, double[] variance) {
+  public Arms(
+      int tests,
+      int models,
+      int[] test,
+      int[] model,
+      double[] y,
+      double[] variance,
+      double[] varianceDf) {
     int n = y.length;
-    if (test.length != n || model.length != n || variance.length != n) {
+    if (test.length != n || model.length != n || variance.length != n || varianceDf.length != n) {
       throw new IllegalArgumentException(
           "Columns of an arm table differ in length: "
               + test.length
@@ -42,6 +63,8 @@ public final class Arms {
               + n
               + ", "
               + variance.length
+              + ", "
+              + varianceDf.length
               + ".");
     }
     int zeros = 0;
@@ -76,6 +99,7 @@ public final class Arms {
     this.model = model.clone();
     this.y = y.clone();
     this.variance = variance.clone();
+    this.varianceDf = varianceDf.clone();
     this.zeroVariances = zeros;
   }
 
@@ -116,6 +140,11 @@ public final class Arms {
     return variance[arm] > 0 ? variance[arm] : Double.NaN;
   }
 
+  /** Degrees of freedom behind a variance; infinite where it is exact, unknown or not stated. */
+  double varianceDf(int arm) {
+    return varianceDf[arm] > 0 ? varianceDf[arm] : Double.POSITIVE_INFINITY;
+  }
+
   @Override
   public boolean equals(Object other) {
     return other instanceof Arms its
@@ -124,7 +153,8 @@ public final class Arms {
         && Arrays.equals(test, its.test)
         && Arrays.equals(model, its.model)
         && Arrays.equals(y, its.y)
-        && Arrays.equals(variance, its.variance);
+        && Arrays.equals(variance, its.variance)
+        && Arrays.equals(varianceDf, its.varianceDf);
   }
 
   @Override

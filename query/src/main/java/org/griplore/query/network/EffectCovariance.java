@@ -79,6 +79,19 @@ final class EffectCovariance {
     return Math.max(0, entry(p, p) + entry(q, q) - 2 * entry(p, q));
   }
 
+  /** Entry of the inverse, the grounded model at zero, in units of the weights. */
+  double unscaled(int p, int q) {
+    return entry(p, q);
+  }
+
+  /** Row p of the inverse times the effect at q less the mean of its component. */
+  double unscaledCentred(int p, int q) {
+    int component = components.ofModel[order.modelAt[q]];
+    return components.ofModel[order.modelAt[p]] == component
+        ? entry(p, q) - rowSums[p] / components.size[component]
+        : 0;
+  }
+
   /** Variance of the effect at a position less the mean effect of its component. */
   double ofCentred(int p) {
     int component = components.ofModel[order.modelAt[p]];

@@ -2,35 +2,36 @@ package org.griplore.query.network;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import org.griplore.query.statistics.Interval;
-import org.griplore.query.statistics.Tails;
 
 /**
  * An estimate with its standard error.
  *
  * @param value the estimate, plus is better
- * @param se its standard error; empty when no variance could be estimated
- * @param df degrees of freedom of a t interval where the variance is estimated from residuals;
- *     empty for a normal interval
+ * @param se its standard error by generalised least squares; empty when no variance could be
+ *     estimated
+ * @param scale from the standard error to intervals and chances
  */
-public record Estimate(double value, OptionalDouble se, OptionalInt df) {
+public record Estimate(double value, OptionalDouble se, IntervalScale scale) {
 
   static Estimate normal(double value, double se) {
-    return new Estimate(value, OptionalDouble.of(se), OptionalInt.empty());
+    return new Estimate(value, OptionalDouble.of(se), IntervalScale.NORMAL);
+  }
+
+  /** An estimate of which nothing more is known. */
+  public static Estimate alone(double value) {
+    return new Estimate(value, OptionalDouble.empty(), IntervalScale.NORMAL);
   }
 
   /**
-   * Confidence interval, normal or, with degrees of freedom, by t.
+   * Confidence interval by the estimate's scale.
    *
    * @param level between 0 and 1, such as 0.95
    */
   public Optional<Interval> interval(double level) {
-    if (se.isEmpty()) {
-      return Optional.empty();
-    }
-    double factor = df.isPresent() ? Tails.student(level, df.getAsInt()) : Tails.normal(level);
-    return Optional.of(Interval.around(value, factor * se.getAsDouble()));
+    return se.isEmpty()
+        ? Optional.empty()
+        : Optional.of(Interval.around(value, scale.reach(level) * se.getAsDouble()));
   }
 
   /** The estimate over its standard error; empty when that is missing or zero. */
@@ -51,8 +52,6 @@ public record Estimate(double value, OptionalDouble se, OptionalInt df) {
     if (se.getAsDouble() == 0) {
       return OptionalDouble.of(value == 0 ? 1 : 0);
     }
-    double z = value / se.getAsDouble();
-    return OptionalDouble.of(
-        df.isPresent() ? Tails.studentTwoSided(z, df.getAsInt()) : Tails.normalTwoSided(z));
+    return OptionalDouble.of(scale.twoSided(value / se.getAsDouble()));
   }
 }

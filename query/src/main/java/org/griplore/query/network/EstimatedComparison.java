@@ -2,7 +2,6 @@ package org.griplore.query.network;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import org.griplore.query.statistics.Interval;
 import org.griplore.query.statistics.Tails;
 
@@ -16,7 +15,7 @@ import org.griplore.query.statistics.Tails;
  * @param predictionDf degrees of freedom of its t interval; present with predictionSd
  */
 public record EstimatedComparison(
-    Estimate estimate, OptionalDouble predictionSd, OptionalInt predictionDf)
+    Estimate estimate, OptionalDouble predictionSd, OptionalDouble predictionDf)
     implements ModelComparison {
 
   /** First model minus second. */
@@ -42,7 +41,7 @@ public record EstimatedComparison(
     if (predictionSd.isEmpty() || predictionDf.isEmpty()) {
       return Optional.empty();
     }
-    double factor = Tails.student(level, predictionDf.getAsInt());
+    double factor = Tails.student(level, predictionDf.getAsDouble());
     return Optional.of(Interval.around(difference(), factor * predictionSd.getAsDouble()));
   }
 }

@@ -26,7 +26,10 @@ final class HeterogeneityEstimator {
   /** A bracket this narrow, relative, is closed: rounding hides the root inside it. */
   private static final double ROUNDING = 1e-8;
 
-  private static final int MOST_STEPS = 80;
+  /** So many secant steps without an end mean a nearly flat equation, which is bisected then. */
+  private static final int SECANT_STEPS = 20;
+
+  private static final int MOST_STEPS = 120;
 
   private final Laplacian laplacian;
   private final Components components;
@@ -121,7 +124,8 @@ final class HeterogeneityEstimator {
         double end = closed ? t : next;
         return against(zero, ending(point, end, q));
       }
-      if (next <= 0 && low == 0) {
+      boolean flat = step >= SECANT_STEPS;
+      if (low == 0 && (next <= 0 || flat)) {
         zero = zero == null ? evaluate(0, true) : zero;
         if (score(zero) <= 0) {
           return Estimate.at(zero, q, evaluations);
@@ -129,7 +133,7 @@ final class HeterogeneityEstimator {
       }
       lastU = u;
       lastG = g;
-      t = next > low && next < high ? next : between(low, high);
+      t = !flat && next > low && next < high ? next : between(low, high);
     }
     throw new ArithmeticException(
         "The heterogeneity variance did not settle between " + low + " and " + high + ".");

@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.SplittableRandom;
+import org.griplore.query.statistics.RankIntervals;
+import org.griplore.query.statistics.SharedVariance;
 
 /**
  * A fitted network of one discipline. Immutable; every comparison is looked up from the kept
@@ -33,6 +36,8 @@ public final class NetworkFit {
   private final double[] testEffects;
   private final int evaluations;
 
+  private final FitIntervals intervals;
+
   private NetworkFit(
       Basis basis,
       GlsPoint point,
@@ -52,6 +57,21 @@ public final class NetworkFit {
             basis.laplacian.order, basis.components, point.factor, point.inverse, scale);
     this.effects = Centred.effects(basis.laplacian.order, basis.components, byPosition);
     this.testEffects = point.testEffects(effects);
+    this.intervals = FitIntervals.of(basis, tauSquared, point.quadratic, scale);
+  }
+
+  /** The same fit with other intervals. */
+  private NetworkFit(NetworkFit other, FitIntervals intervals) {
+    this.basis = other.basis;
+    this.point = other.point;
+    this.heterogeneity = other.heterogeneity;
+    this.tauSquared = other.tauSquared;
+    this.scale = other.scale;
+    this.evaluations = other.evaluations;
+    this.covariance = other.covariance;
+    this.effects = other.effects;
+    this.testEffects = other.testEffects;
+    this.intervals = intervals;
   }
 
   static NetworkFit known(Basis basis, HeterogeneityEstimator.Estimate estimate, double[] effects) {
@@ -179,20 +199,7 @@ public final class NetworkFit {
     int p = position(first);
     int q = position(second);
     Estimate estimate = estimate(effects[p] - effects[q], Math.sqrt(covariance.ofDifference(p, q)));
-    return compared(estimate);
-  }
-
-  private EstimatedComparison compared(Estimate estimate) {
-    boolean lump = basis.errors == ErrorKnowledge.UNKNOWN;
-    int df = lump ? basis.df : basis.options.predictionRule().degrees(basis.df);
-    boolean told = lump || basis.options.method() != VarianceMethod.NONE;
-    if (!told || df < 1 || estimate.se().isEmpty()) {
-      return new EstimatedComparison(estimate, OptionalDouble.empty(), OptionalInt.empty());
-    }
-    double se = estimate.se().getAsDouble();
-    double variance = se * se + 2 * (lump ? scale : tauSquared);
-    return new EstimatedComparison(
-        estimate, OptionalDouble.of(Math.sqrt(variance)), OptionalInt.of(df));
+    return intervals.compared(estimate);
   }
 
   /**
@@ -264,7 +271,8 @@ public final class NetworkFit {
             Arrays.copyOf(model, n),
             Arrays.copyOf(y, n),
             Arrays.copyOf(variance, n));
-    return NetworkFitter.fit(some, FitOptions.of(VarianceMethod.NONE));
+    NetworkFit fit = NetworkFitter.fit(some, FitOptions.of(VarianceMethod.NONE));
+    return new NetworkFit(fit, intervals.in(fit.basis));
   }
 
   /** Direct and indirect evidence on the difference of two models, first minus second. */
@@ -278,6 +286,22 @@ public final class NetworkFit {
    */
   public List<ModelStanding> standings() {
     return new StandingTable(this).rows();
+  }
+
+  /**
+   * Intervals of the ranks of some models among themselves, simultaneous for all of them; empty
+   * where no interval can be given.
+   *
+   * @param models of one component, at least one
+   * @param level such as 0.95
+   */
+  public Optional<RankIntervals> ranks(int[] models, double level, SplittableRandom random) {
+    return new FitRanks(this).of(models, level, random);
+  }
+
+  /** What each estimate hangs on; small sums over every test are made first. */
+  public Influence influence() {
+    return new Influence(this);
   }
 
   /**
@@ -326,13 +350,33 @@ public final class NetworkFit {
     return effects[position];
   }
 
-  /** An estimate with this standard error, or with none when the variance is not estimable. */
+  /**
+   * From standard errors to intervals and chances; empty where no interval can be given, as without
+   * residual degrees of freedom.
+   */
+  public Optional<IntervalScale> intervals() {
+    return Optional.ofNullable(intervals.scale());
+  }
+
+  /**
+   * The same fit, its intervals by what other disciplines show as well: their generalised Q over its
+   * degrees of freedom stands beside this one's and counts as so many degrees of freedom more. The
+   * fit itself where it has no residual degrees of freedom, knows no run-level variance, or takes
+   * intervals by convention.
+   */
+  public NetworkFit sharing(SharedVariance others) {
+    return new NetworkFit(this, intervals.sharing(others));
+  }
+
+  /** An estimate with this standard error, or with none where no interval can be given. */
   Estimate estimate(double value, double se) {
-    boolean lump = basis.errors == ErrorKnowledge.UNKNOWN;
-    return new Estimate(
-        value,
-        lump && basis.df <= 0 ? OptionalDouble.empty() : OptionalDouble.of(se),
-        lump && basis.df > 0 ? OptionalInt.of(basis.df) : OptionalInt.empty());
+    return intervals.scale() == null
+        ? Estimate.alone(value)
+        : new Estimate(value, OptionalDouble.of(se), intervals.scale());
+  }
+
+  GlsPoint point() {
+    return point;
   }
 
   Optional<NotCompared> whyNot(int first, int second) {

@@ -4,18 +4,30 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 
 /**
  * Effects and P-scores of all compared models. The P-score of a model is the mean over the others
- * of its part of the normal probability that its effect is larger, given both estimates and the
+ * of its component of the probability that its effect is larger, given both estimates and the
  * standard error of their difference; the mean over a component is one half.
  */
 final class StandingTable {
   private final NetworkFit fit;
+  private final DoubleUnaryOperator below;
 
   StandingTable(NetworkFit fit) {
     this.fit = fit;
+    this.below = fit.intervals().map(StandingTable::below).orElse(z -> 0.5);
+  }
+
+  /** The chance that goes with the intervals. */
+  private static DoubleUnaryOperator below(IntervalScale scale) {
+    if (scale.isNormal()) {
+      return NormalTable::below;
+    }
+    StudentTable table = new StudentTable(scale.df());
+    return z -> table.below(z / scale.widening());
   }
 
   List<ModelStanding> rows() {
@@ -69,7 +81,7 @@ final class StandingTable {
     double difference = fit.effectAt(p) - fit.effectAt(q);
     double sd = Math.sqrt(fit.covariance().ofDifference(p, q));
     if (sd > 0) {
-      return NormalTable.below(difference / sd);
+      return below.applyAsDouble(difference / sd);
     }
     return difference > 0 ? 1 : difference < 0 ? 0 : 0.5;
   }

@@ -28,6 +28,9 @@ final class TestRows {
   /** Positive, or NaN when unknown. */
   final double[] variance;
 
+  /** Degrees of freedom behind each variance; infinite where it is exact or unknown. */
+  final double[] varianceDf;
+
   /** True for each model of the input that has any arm at all. */
   final boolean[] seen;
 
@@ -63,6 +66,7 @@ final class TestRows {
     model = new int[total];
     y = new double[total];
     variance = new double[total];
+    varianceDf = new double[total];
     int at = 0;
     int t = 0;
     for (int i = 0; i < n; ) {
@@ -83,6 +87,7 @@ final class TestRows {
           }
           model[at] = input.model(arm);
           y[at] = input.y(arm);
+          varianceDf[at] = input.varianceDf(arm);
           variance[at++] = input.variance(arm);
         }
       }

@@ -75,6 +75,23 @@ public final class EnvelopeCholesky {
         }
       }
     }
+    backwards(x);
+    return java.util.Arrays.copyOf(x, shape.size);
+  }
+
+  /**
+   * Solution of U x = right side. Of independent standard normals it has the inverse of A as its
+   * covariance.
+   */
+  public double[] solveUpper(double[] rightSide) {
+    int b = shape.side;
+    double[] x = java.util.Arrays.copyOf(rightSide, shape.blocks * b);
+    backwards(x);
+    return java.util.Arrays.copyOf(x, shape.size);
+  }
+
+  private void backwards(double[] x) {
+    int b = shape.side;
     for (int k = shape.blocks - 1; k >= 0; k--) {
       double[] pivot = u[shape.index(k, k)];
       for (int r = b - 1; r >= 0; r--) {
@@ -85,7 +102,6 @@ public final class EnvelopeCholesky {
         x[k * b + r] = value / pivot[r * b + r];
       }
     }
-    return java.util.Arrays.copyOf(x, shape.size);
   }
 
   private void spread(double[] block, int row, int from, double[] x, int at, double value) {

@@ -260,10 +260,14 @@ final class DisciplineColumn {
       return Optional.empty();
     }
     double more =
-        square(compared.predictionSd().getAsDouble()) - square(compared.se().orElseThrow());
-    double sd = Math.sqrt(square(difference.get().se().getAsDouble()) + more);
+        square(compared.predictionSd().getAsDouble()) - square(widened(compared.estimate()));
+    double sd = Math.sqrt(square(widened(difference.get())) + more);
     return new EstimatedComparison(difference.get(), OptionalDouble.of(sd), compared.predictionDf())
         .prediction(Difference.LEVEL);
+  }
+
+  private static double widened(Estimate estimate) {
+    return estimate.scale().widening() * estimate.se().orElseThrow();
   }
 
   private static double square(double number) {

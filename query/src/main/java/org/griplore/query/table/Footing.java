@@ -157,7 +157,7 @@ final class Footing {
     }
     Optional<Estimate> whole = all.combination(models(false), picked(weights, false));
     if (whole.isEmpty() || whole.get().se().isEmpty()) {
-      return new Estimate(value, OptionalDouble.empty(), OptionalInt.empty());
+      return Estimate.alone(value);
     }
     double[] byLike = byLike(weights);
     double variance = square(whole.get());
@@ -166,7 +166,7 @@ final class Footing {
       variance -= square(all.combination(models(true), picked(byLike, true)).orElseThrow());
     }
     return new Estimate(
-        value, OptionalDouble.of(Math.sqrt(Math.max(0, variance))), whole.get().df());
+        value, OptionalDouble.of(Math.sqrt(Math.max(0, variance))), whole.get().scale());
   }
 
   /** The weights less their mean in each part of the like tests; zero for tyres in none. */

@@ -1,12 +1,11 @@
 package org.griplore.query.tradeoff;
 
 import java.util.Optional;
-import java.util.OptionalInt;
 import org.griplore.query.discipline.Difference;
 import org.griplore.query.discipline.Network;
 import org.griplore.query.network.EstimatedComparison;
+import org.griplore.query.network.IntervalScale;
 import org.griplore.query.statistics.Interval;
-import org.griplore.query.statistics.Tails;
 
 /**
  * Some models of one part of a network, each against the mean of them all, on the discipline's
@@ -20,9 +19,9 @@ import org.griplore.query.statistics.Tails;
  * @param effect plus is better
  * @param variance error variance of each; null when the network has none
  * @param spreadError what error adds to the variance of the effects; 0 when not known
- * @param df degrees of freedom of t intervals; empty for normal ones
+ * @param scale from standard errors to intervals; normal where nothing is known
  */
-record Axis(double[] effect, double[] variance, double spreadError, OptionalInt df) {
+record Axis(double[] effect, double[] variance, double spreadError, IntervalScale scale) {
 
   /** The models are compared with each other by the network: all in one part. */
   static Axis of(Network network, int[] models) {
@@ -30,13 +29,13 @@ record Axis(double[] effect, double[] variance, double spreadError, OptionalInt 
     double[] effect = new double[n];
     double[] row = new double[n];
     boolean known = true;
-    OptionalInt df = OptionalInt.empty();
+    IntervalScale scale = IntervalScale.NORMAL;
     double mean = 0;
     double all = 0;
     for (int i = 0; i < n; i++) {
       for (int j = 0; j < i; j++) {
         EstimatedComparison pair = (EstimatedComparison) network.compare(models[i], models[j]);
-        df = pair.estimate().df();
+        scale = pair.estimate().scale();
         if (j == 0) {
           effect[i] = pair.difference();
           mean += pair.difference() / n;
@@ -52,7 +51,7 @@ record Axis(double[] effect, double[] variance, double spreadError, OptionalInt 
       effect[i] -= mean;
       row[i] = Math.max(0, row[i] - all / 2);
     }
-    return new Axis(effect, known ? row : null, known && n > 1 ? all / 2 * n / (n - 1) : 0, df);
+    return new Axis(effect, known ? row : null, known && n > 1 ? all / 2 * n / (n - 1) : 0, scale);
   }
 
   /** Standard error of a model's effect; null when not known. */
@@ -64,12 +63,6 @@ record Axis(double[] effect, double[] variance, double spreadError, OptionalInt 
   Optional<Interval> interval(int i) {
     return variance == null
         ? Optional.empty()
-        : Optional.of(Interval.around(effect[i], factor() * se(i)));
-  }
-
-  private double factor() {
-    return df.isPresent()
-        ? Tails.student(Difference.LEVEL, df.getAsInt())
-        : Tails.normal(Difference.LEVEL);
+        : Optional.of(Interval.around(effect[i], scale.reach(Difference.LEVEL) * se(i)));
   }
 }

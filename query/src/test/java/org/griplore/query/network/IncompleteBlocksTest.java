@@ -47,7 +47,7 @@ class IncompleteBlocksTest {
           Double.parseDouble(row.get("yield")),
           Double.NaN);
     }
-    return NetworkFitter.fit(arms.build(), FitOptions.of(VarianceMethod.REML));
+    return NetworkFitter.fit(arms.build(), FitOptions.of(VarianceMethod.REML).conventional());
   }
 
   private static void checkDifferences(

@@ -25,7 +25,7 @@ class NetworkReferenceTest {
   @CsvSource({"common,NONE,1e-8", "random.DL,DL,1e-8", "random.REML,REML,1e-6"})
   void estimatesOfSennAndOthers(String key, VarianceMethod method, double relative) {
     ReferenceCase c = ReferenceCase.carried("senn-2013");
-    NetworkFit fit = NetworkFitter.fit(senn(1), FitOptions.of(method));
+    NetworkFit fit = NetworkFitter.fit(senn(1), FitOptions.of(method).conventional());
     Heterogeneity h = fit.heterogeneity().orElseThrow();
     c.check(h.q(), "Q", "", "", 1e-8);
     c.check(h.df(), "Q.df", "", "", 0);
@@ -54,7 +54,7 @@ class NetworkReferenceTest {
   void scoresOfSennAndOthersWhereSmallIsDesirable(
       String key, VarianceMethod method, double relative) {
     ReferenceCase c = ReferenceCase.carried("senn-2013");
-    List<ModelStanding> standings = NetworkFitter.fit(senn(-1), FitOptions.of(method)).standings();
+    List<ModelStanding> standings = NetworkFitter.fit(senn(-1), FitOptions.of(method).conventional()).standings();
     assertThat(standings).hasSize(10);
     for (ModelStanding s : standings) {
       double score = s.score().orElseThrow();
@@ -65,7 +65,7 @@ class NetworkReferenceTest {
 
   @Test
   void printedFiguresOfSennAndOthers() {
-    NetworkFit fit = NetworkFitter.fit(senn(-1), FitOptions.of(VarianceMethod.NONE));
+    NetworkFit fit = NetworkFitter.fit(senn(-1), FitOptions.of(VarianceMethod.NONE).conventional());
     Map<String, Double> actual = new HashMap<>();
     fit.standings().forEach(s -> actual.put(DRUGS[s.model()], s.score().orElseThrow()));
     int checked = 0;
@@ -91,7 +91,7 @@ class NetworkReferenceTest {
   @CsvSource({"common,NONE", "random.DL,DL"})
   void directAndIndirectEvidenceOfSennAndOthers(String key, VarianceMethod method) {
     ReferenceCase c = ReferenceCase.carried("senn-2013");
-    NetworkFit fit = NetworkFitter.fit(senn(1), FitOptions.of(method));
+    NetworkFit fit = NetworkFitter.fit(senn(1), FitOptions.of(method).conventional());
     int direct = 0;
     int indirect = 0;
     for (int a = 0; a < DRUGS.length; a++) {
@@ -127,7 +127,7 @@ class NetworkReferenceTest {
   @Test
   void shareOfDirectEvidenceAndPredictionOfSennAndOthers() {
     ReferenceCase c = ReferenceCase.carried("senn-2013");
-    NetworkFit fit = NetworkFitter.fit(senn(1), FitOptions.of(VarianceMethod.DL));
+    NetworkFit fit = NetworkFitter.fit(senn(1), FitOptions.of(VarianceMethod.DL).conventional());
     int shares = 0;
     int predictions = 0;
     for (int a = 0; a < DRUGS.length; a++) {
@@ -153,10 +153,10 @@ class NetworkReferenceTest {
   void simulatedArchive() {
     ReferenceCase c = ReferenceCase.carried("simulated-archive");
     Archive archive = Archive.read();
-    NetworkFit wls = NetworkFitter.fit(archive.arms(true), FitOptions.of(VarianceMethod.NONE));
-    NetworkFit dl = NetworkFitter.fit(archive.arms(true), FitOptions.of(VarianceMethod.DL));
-    NetworkFit reml = NetworkFitter.fit(archive.arms(true), FitOptions.of(VarianceMethod.REML));
-    NetworkFit ols = NetworkFitter.fit(archive.arms(false), FitOptions.of(VarianceMethod.REML));
+    NetworkFit wls = NetworkFitter.fit(archive.arms(true), FitOptions.of(VarianceMethod.NONE).conventional());
+    NetworkFit dl = NetworkFitter.fit(archive.arms(true), FitOptions.of(VarianceMethod.DL).conventional());
+    NetworkFit reml = NetworkFitter.fit(archive.arms(true), FitOptions.of(VarianceMethod.REML).conventional());
+    NetworkFit ols = NetworkFitter.fit(archive.arms(false), FitOptions.of(VarianceMethod.REML).conventional());
     c.check(2 * dl.tauSquared().orElseThrow(), "tau2.DL", "", "", 1e-8);
     c.check(reml.tauSquared().orElseThrow(), "tau2arm.REML", "", "", 1e-6);
     c.check(wls.heterogeneity().orElseThrow().q(), "Q", "", "", 1e-8);
