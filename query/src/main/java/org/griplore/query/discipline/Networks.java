@@ -121,8 +121,7 @@ public final class Networks {
     }
     boolean thin = fit.residualDf() > 0 && fit.residualDf() < SharedHeterogeneity.ENOUGH;
     NetworkFit own = fit;
-    return new Network(
-        arms, numbered, thin ? beside.get().map(own::sharing).orElse(own) : own);
+    return new Network(arms, numbered, thin ? beside.get().map(own::sharing).orElse(own) : own);
   }
 
   /** What the other disciplines say of how far tests scatter. */
@@ -137,9 +136,7 @@ public final class Networks {
     if (scatter == null) {
       DisciplineArms arms = DisciplineArms.of(evidence, discipline, filter);
       scatter =
-          arms.hasPair()
-              ? ExcessScatter.of(new Network.Numbered(arms).arms)
-              : Optional.empty();
+          arms.hasPair() ? ExcessScatter.of(new Network.Numbered(arms).arms) : Optional.empty();
       keep(evidence, scatters, asked, scatter);
     }
     return scatter;

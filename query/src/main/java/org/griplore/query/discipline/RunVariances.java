@@ -4,9 +4,9 @@ import java.util.Optional;
 import org.griplore.query.statistics.SharedVariance;
 
 /**
- * Variances of results by their own runs, each drawn towards those of the discipline's other results
- * (Smyth 2004): a spread of three or four runs is a poor guess of its own, and weights made from it
- * alone would let a lucky result outweigh the rest.
+ * Variances of results by their own runs, each drawn towards those of the discipline's other
+ * results (Smyth 2004): a spread of three or four runs is a poor guess of its own, and weights made
+ * from it alone would let a lucky result outweigh the rest.
  *
  * @param variance of the mean of an arm's runs; NaN where spread or runs are not known
  * @param df degrees of freedom that it rests on; NaN with it

@@ -12,8 +12,8 @@ import org.griplore.store.vocabulary.Discipline;
 /**
  * What an archive's other disciplines say of how far tests scatter beyond their runs, for a
  * discipline that has few tests of its own: the generalised Q over its degrees of freedom in each
- * other discipline of the same scale (ratio, level or points), under the same filter. The thought is
- * that of Turner et al. 2015, Stat Med 34:984, who draw the heterogeneity of a new meta-analysis
+ * other discipline of the same scale (ratio, level or points), under the same filter. The thought
+ * is that of Turner et al. 2015, Stat Med 34:984, who draw the heterogeneity of a new meta-analysis
  * from many others of its kind.
  */
 final class SharedHeterogeneity {

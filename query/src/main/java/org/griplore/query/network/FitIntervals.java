@@ -7,13 +7,13 @@ import org.griplore.query.statistics.Tails;
 
 /**
  * How a fit goes from standard errors to intervals. Where run-level variances are known the scatter
- * is {@code s2 = y'Py / df} at the estimated heterogeneity: near one where that is above zero, below
- * one where the tests agree better than their runs let expect.
+ * is {@code s2 = y'Py / df} at the estimated heterogeneity: near one where that is above zero,
+ * below one where the tests agree better than their runs let expect.
  */
 final class FitIntervals {
   /**
-   * Tests may agree by luck, or because readings are coarse. A scatter that fewer than this share of
-   * archives without any heterogeneity would show counts as large as if this share did.
+   * Tests may agree by luck, or because readings are coarse. A scatter that fewer than this share
+   * of archives without any heterogeneity would show counts as large as if this share did.
    */
   private static final double LUCK = 0.25;
 
@@ -22,7 +22,9 @@ final class FitIntervals {
   /** Heterogeneity variance of the fit; zero where it is one lump with the error. */
   private final double tauSquared;
 
-  /** Harmonic mean of the run-level variances: what the weights stand around without heterogeneity. */
+  /**
+   * Harmonic mean of the run-level variances: what the weights stand around without heterogeneity.
+   */
   private final double typical;
 
   private final double scatter;
@@ -52,8 +54,7 @@ final class FitIntervals {
     int df = basis.df();
     if (basis.errors() == ErrorKnowledge.UNKNOWN) {
       boolean told = df > 0 && lump > 0;
-      return new FitIntervals(
-          basis, 0, Double.NaN, told ? IntervalScale.student(df) : null, lump);
+      return new FitIntervals(basis, 0, Double.NaN, told ? IntervalScale.student(df) : null, lump);
     }
     if (!byScatter(basis)) {
       boolean told =

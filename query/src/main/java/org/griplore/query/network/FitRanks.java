@@ -8,7 +8,9 @@ import org.griplore.query.statistics.RankIntervals;
 
 /** Rank intervals of models from the joint covariance of a fit. */
 final class FitRanks {
-  /** Up to so many models errors are drawn from their own covariance, beyond from the whole fit's. */
+  /**
+   * Up to so many models errors are drawn from their own covariance, beyond from the whole fit's.
+   */
   private static final int DENSE = 300;
 
   private final NetworkFit fit;

@@ -10,11 +10,11 @@ import org.griplore.query.statistics.Tails;
 
 /**
  * What each estimate of a fit hangs on: how it would read without one test or one model, exactly,
- * with variances held as they are. Taking arms I out is the same as giving each an effect of its own
- * (Cook and Weisberg 1982, Residuals and Influence in Regression, 3.4): with P the projection of the
- * fit, {@code g = P_II^+ (Py)_I}, an estimate changes by {@code -l_I'g} and its variance grows by
- * {@code l_I' P_II^+ l_I}, l what each result adds to it. All tests take one small symmetric matrix
- * each; after that every estimate costs the number of arms.
+ * with variances held as they are. Taking arms I out is the same as giving each an effect of its
+ * own (Cook and Weisberg 1982, Residuals and Influence in Regression, 3.4): with P the projection
+ * of the fit, {@code g = P_II^+ (Py)_I}, an estimate changes by {@code -l_I'g} and its variance
+ * grows by {@code l_I' P_II^+ l_I}, l what each result adds to it. All tests take one small
+ * symmetric matrix each; after that every estimate costs the number of arms.
  */
 public final class Influence {
   /** Pairs of arms whose share of P is formed for the removal of one model. */
@@ -153,8 +153,7 @@ public final class Influence {
     }
     return strongest < 0
         ? Optional.empty()
-        : Optional.of(
-            new TestRemoval(rows.testNumber[strongest], withoutTest(target, strongest)));
+        : Optional.of(new TestRemoval(rows.testNumber[strongest], withoutTest(target, strongest)));
   }
 
   private double[] pullOf(RemovalTarget target, int t) {
@@ -313,9 +312,10 @@ public final class Influence {
   public record Misfit(int test, int model, double studentised, double p) {}
 
   /**
-   * Results whose deleted residual, the distance from where all other results put it, is larger than
-   * chance would give any result of the network, the farthest first (studentised by the scatter of
-   * the others; Cook and Weisberg 1982, 2.2). None with fewer than three residual degrees of freedom.
+   * Results whose deleted residual, the distance from where all other results put it, is larger
+   * than chance would give any result of the network, the farthest first (studentised by the
+   * scatter of the others; Cook and Weisberg 1982, 2.2). None with fewer than three residual
+   * degrees of freedom.
    *
    * @param chance such as 0.05
    */

@@ -359,10 +359,10 @@ public final class NetworkFit {
   }
 
   /**
-   * The same fit, its intervals by what other disciplines show as well: their generalised Q over its
-   * degrees of freedom stands beside this one's and counts as so many degrees of freedom more. The
-   * fit itself where it has no residual degrees of freedom, knows no run-level variance, or takes
-   * intervals by convention.
+   * The same fit, its intervals by what other disciplines show as well: their generalised Q over
+   * its degrees of freedom stands beside this one's and counts as so many degrees of freedom more.
+   * The fit itself where it has no residual degrees of freedom, knows no run-level variance, or
+   * takes intervals by convention.
    */
   public NetworkFit sharing(SharedVariance others) {
     return new NetworkFit(this, intervals.sharing(others));

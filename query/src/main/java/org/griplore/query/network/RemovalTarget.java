@@ -1,8 +1,8 @@
 package org.griplore.query.network;
 
 /**
- * A combination of effects whose dependence on single results is asked: c'm with {@code pull = W
- * (I - P_tests) M L^- c}, what each arm's result adds to it.
+ * A combination of effects whose dependence on single results is asked: c'm with {@code pull = W (I
+ * - P_tests) M L^- c}, what each arm's result adds to it.
  *
  * @param value the estimate by all results
  * @param variance its variance in units of the fit's weights

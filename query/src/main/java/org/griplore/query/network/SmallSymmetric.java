@@ -5,8 +5,8 @@ import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
 import org.ejml.interfaces.decomposition.EigenDecomposition_F64;
 
 /**
- * The pseudo-inverse of a small positive semidefinite matrix by its eigenvectors. Directions without
- * eigenvalue are those that only the removed results told of.
+ * The pseudo-inverse of a small positive semidefinite matrix by its eigenvectors. Directions
+ * without eigenvalue are those that only the removed results told of.
  */
 final class SmallSymmetric {
   /** An eigenvalue this small beside the largest is none. */

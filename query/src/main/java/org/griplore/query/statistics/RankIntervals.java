@@ -7,8 +7,8 @@ import java.util.stream.IntStream;
 /**
  * Intervals of ranks that hold for all items of a list at once. Two items count as told apart when
  * their difference is larger than q of its standard errors, q the {@code level} quantile of the
- * largest such ratio over all pairs, drawn from the joint distribution of the estimates; the rank of
- * an item lies between one more than the number of those told to be better and the list's length
+ * largest such ratio over all pairs, drawn from the joint distribution of the estimates; the rank
+ * of an item lies between one more than the number of those told to be better and the list's length
  * less those told to be worse (Mogstad, Romano, Shaikh and Wilhelm 2024, Review of Economic Studies
  * 91:476). Pairs told apart leave the family, and the rest is looked at again until nothing changes
  * (Romano and Wolf 2005, Econometrica 73:1237).

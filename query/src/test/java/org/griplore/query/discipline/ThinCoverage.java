@@ -38,8 +38,7 @@ public record ThinCoverage(
     private final Function<ThinArchive, NetworkFit> fit;
     private final Function<IntervalScale, IntervalScale> scale;
 
-    Rule(
-        Function<ThinArchive, NetworkFit> fit, Function<IntervalScale, IntervalScale> scale) {
+    Rule(Function<ThinArchive, NetworkFit> fit, Function<IntervalScale, IntervalScale> scale) {
       this.fit = fit;
       this.scale = scale;
     }
@@ -134,6 +133,11 @@ public record ThinCoverage(
     return given == 0
         ? "none given"
         : String.format(
-            Locale.ROOT, "%.3f (zero: %.3f of %d; width %.1f)", share(), shareAtZero(), zeroGiven, width);
+            Locale.ROOT,
+            "%.3f (zero: %.3f of %d; width %.1f)",
+            share(),
+            shareAtZero(),
+            zeroGiven,
+            width);
   }
 }

@@ -15,7 +15,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** Intervals of few tests, against the stated truth of simulated archives (seeds in {@link ThinCoverage}). */
+/**
+ * Intervals of few tests, against the stated truth of simulated archives (seeds in {@link
+ * ThinCoverage}).
+ */
 class ThinEvidenceTest {
   private static final double[] TAUS = {0, 1, 5};
 

@@ -80,8 +80,7 @@ class InfluenceTest {
         assertThat(Math.abs(change)).isLessThanOrEqualTo(most + 1e-12);
       }
       double ofModel =
-          Math.abs(
-              influence.strongestModel(a, a - 1).orElseThrow().removal().change().orElse(1e9));
+          Math.abs(influence.strongestModel(a, a - 1).orElseThrow().removal().change().orElse(1e9));
       for (int model = 0; model < 12; model++) {
         if (model != a && model != a - 1) {
           double change = influence.withoutModel(a, a - 1, model).change().orElse(1e9);
@@ -98,8 +97,7 @@ class InfluenceTest {
     NetworkFit fit = NetworkFitter.fit(arms, FitOptions.of(VarianceMethod.REML));
     for (int m = 0; m < 8; m++) {
       Influence.TestRemoval strongest = fit.influence().strongestTest(m).orElseThrow();
-      Estimate refit =
-          fit.within((t, model) -> t != strongest.test()).effect(m).orElseThrow();
+      Estimate refit = fit.within((t, model) -> t != strongest.test()).effect(m).orElseThrow();
       Estimate after = strongest.removal().after().orElseThrow();
       assertThat(after.value()).isCloseTo(refit.value(), within(1e-9));
       assertThat(after.se().orElseThrow()).isCloseTo(refit.se().orElseThrow(), within(1e-9));

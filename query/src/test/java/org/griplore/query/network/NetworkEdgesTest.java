@@ -138,7 +138,8 @@ class NetworkEdgesTest {
     // one degree of freedom: the second rule leaves none
     Arms arms = list(2, 2, 0, 0, 1, 0.1, 0, 1, 2, 0.1, 1, 0, 9, 0.1, 1, 1, 6, 0.1);
     NetworkFit fit =
-        NetworkFitter.fit(arms, FitOptions.of(VarianceMethod.REML).conventional().withPredictionRule(rule));
+        NetworkFitter.fit(
+            arms, FitOptions.of(VarianceMethod.REML).conventional().withPredictionRule(rule));
     EstimatedComparison compared = (EstimatedComparison) fit.compare(0, 1);
     assertThat(compared.prediction(0.95).isPresent()).isEqualTo(rule == PredictionRule.Q_DF);
     assertThat(compared.interval(0.95)).isPresent();

@@ -54,7 +54,8 @@ class NetworkReferenceTest {
   void scoresOfSennAndOthersWhereSmallIsDesirable(
       String key, VarianceMethod method, double relative) {
     ReferenceCase c = ReferenceCase.carried("senn-2013");
-    List<ModelStanding> standings = NetworkFitter.fit(senn(-1), FitOptions.of(method).conventional()).standings();
+    List<ModelStanding> standings =
+        NetworkFitter.fit(senn(-1), FitOptions.of(method).conventional()).standings();
     assertThat(standings).hasSize(10);
     for (ModelStanding s : standings) {
       double score = s.score().orElseThrow();
@@ -153,10 +154,14 @@ class NetworkReferenceTest {
   void simulatedArchive() {
     ReferenceCase c = ReferenceCase.carried("simulated-archive");
     Archive archive = Archive.read();
-    NetworkFit wls = NetworkFitter.fit(archive.arms(true), FitOptions.of(VarianceMethod.NONE).conventional());
-    NetworkFit dl = NetworkFitter.fit(archive.arms(true), FitOptions.of(VarianceMethod.DL).conventional());
-    NetworkFit reml = NetworkFitter.fit(archive.arms(true), FitOptions.of(VarianceMethod.REML).conventional());
-    NetworkFit ols = NetworkFitter.fit(archive.arms(false), FitOptions.of(VarianceMethod.REML).conventional());
+    NetworkFit wls =
+        NetworkFitter.fit(archive.arms(true), FitOptions.of(VarianceMethod.NONE).conventional());
+    NetworkFit dl =
+        NetworkFitter.fit(archive.arms(true), FitOptions.of(VarianceMethod.DL).conventional());
+    NetworkFit reml =
+        NetworkFitter.fit(archive.arms(true), FitOptions.of(VarianceMethod.REML).conventional());
+    NetworkFit ols =
+        NetworkFitter.fit(archive.arms(false), FitOptions.of(VarianceMethod.REML).conventional());
     c.check(2 * dl.tauSquared().orElseThrow(), "tau2.DL", "", "", 1e-8);
     c.check(reml.tauSquared().orElseThrow(), "tau2arm.REML", "", "", 1e-6);
     c.check(wls.heterogeneity().orElseThrow().q(), "Q", "", "", 1e-8);

@@ -17,8 +17,8 @@ class RankIntervalTest {
   private static final double LEVEL = 0.95;
 
   /**
-   * Simultaneous: in at least 95 of 100 archives every true rank lies in its interval; 300 archives,
-   * so two standard errors below is 92.5.
+   * Simultaneous: in at least 95 of 100 archives every true rank lies in its interval; 300
+   * archives, so two standard errors below is 92.5.
    */
   @Tag("simulation")
   @ParameterizedTest(name = "{0} models, {1} tests")
@@ -31,8 +31,7 @@ class RankIntervalTest {
     for (long seed = 1; seed <= 300; seed++) {
       GeneratedNetwork network = GeneratedNetwork.of(models, tests, 5, Time.NONE, 500 + seed);
       NetworkFit fit = NetworkFitter.fit(network.arms(), FitOptions.of(VarianceMethod.REML));
-      int[] of =
-          IntStream.range(0, models).filter(m -> fit.component(m).orElse(-1) == 0).toArray();
+      int[] of = IntStream.range(0, models).filter(m -> fit.component(m).orElse(-1) == 0).toArray();
       RankIntervals ranks = fit.ranks(of, LEVEL, new SplittableRandom(seed)).orElseThrow();
       boolean every = true;
       int best = 0;

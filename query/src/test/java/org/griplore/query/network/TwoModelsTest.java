@@ -137,7 +137,8 @@ class TwoModelsTest {
       arms.add(test, 0, data[0][test], data[1][test] / 2);
       arms.add(test, 1, 0, data[1][test] / 2);
     }
-    return NetworkFitter.fit(arms.build(), FitOptions.of(method).conventional().withPredictionRule(rule));
+    return NetworkFitter.fit(
+        arms.build(), FitOptions.of(method).conventional().withPredictionRule(rule));
   }
 
   private static double[][] logRiskRatios() {

@@ -14,8 +14,7 @@ class SharedVarianceTest {
   @ParameterizedTest
   @ValueSource(doubles = {1e-4, 0.01, 0.3, 1, 4, 50})
   void theInverseOfTrigammaIsOne(double x) {
-    assertThat(Gamma.trigamma(SharedVariance.trigammaInverse(x)))
-        .isCloseTo(x, within(1e-8 * x));
+    assertThat(Gamma.trigamma(SharedVariance.trigammaInverse(x))).isCloseTo(x, within(1e-8 * x));
   }
 
   /** Against the distribution they are drawn from: inverse chi-squared around 2. */
@@ -48,8 +47,7 @@ class SharedVarianceTest {
         SharedVariance.of(new double[] {1, 1, 1}, new double[] {1, 1, 1}).orElseThrow();
     assertThat(shared.df()).isLessThanOrEqualTo(3);
     assertThat(shared.drawn(5, 2))
-        .isCloseTo(
-            (shared.df() * shared.variance() + 10) / (shared.df() + 2), within(1e-12));
+        .isCloseTo((shared.df() * shared.variance() + 10) / (shared.df() + 2), within(1e-12));
   }
 
   private static double chiSquared(int df, SplittableRandom random) {
