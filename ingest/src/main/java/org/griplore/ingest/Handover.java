@@ -5,7 +5,7 @@ import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import java.util.function.Consumer;
 import org.griplore.ingest.forms.Receiver;
-import org.griplore.store.archive.ReadingOfName;
+import org.griplore.store.archive.NameTaken;
 import org.griplore.store.vocabulary.Finding;
 import org.griplore.store.vocabulary.LineageRow;
 import org.griplore.store.vocabulary.TestReport;
@@ -114,7 +114,7 @@ final class Handover implements Receiver {
   }
 
   @Override
-  public void name(String written, String model, ReadingOfName how) {
+  public void name(String written, String model, NameTaken how) {
     put(writer -> writer.name(written, model, how));
   }
 

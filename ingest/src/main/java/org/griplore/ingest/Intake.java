@@ -19,8 +19,8 @@ import org.griplore.store.archive.AdditionOutcome;
 import org.griplore.store.archive.Archive;
 import org.griplore.store.archive.ColumnMapRecord;
 import org.griplore.store.archive.Delivery;
+import org.griplore.store.archive.NameTaken;
 import org.griplore.store.archive.Original;
-import org.griplore.store.archive.ReadingOfName;
 import org.griplore.store.archive.Revision;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
 import org.griplore.store.vocabulary.Finding;
@@ -211,10 +211,10 @@ public final class Intake {
     Original original = source.original();
     ReadOptions options = filled(original, source.reading(), said);
     Optional<Revision> current = archive.currentRevisionOf(original.sha256());
-    if (current.isPresent() && current.get().options().equals(options.text())) {
+    if (current.isPresent() && current.get().options().equals(options.kept())) {
       return AdditionOutcome.unchanged(current.get());
     }
-    try (Addition addition = delivery.begin(original, source.reading().form(), options.text())) {
+    try (Addition addition = delivery.begin(original, source.reading().form(), options.kept())) {
       Writing writing = new Writing(addition, new LinkedHashSet<>());
       if (source.reading().mayBeHuge()) {
         Handover.between(
@@ -266,8 +266,8 @@ public final class Intake {
     }
 
     @Override
-    public void name(String written, String model, ReadingOfName how) {
-      addition.read(written, model, how);
+    public void name(String written, String model, NameTaken how) {
+      addition.taken(written, model, how);
     }
 
     @Override
@@ -293,7 +293,7 @@ public final class Intake {
     boolean complete = true;
 
     @Override
-    public void name(String written, String model, ReadingOfName how) {
+    public void name(String written, String model, NameTaken how) {
       meant.add(written, model);
     }
 

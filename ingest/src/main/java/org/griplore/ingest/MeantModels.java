@@ -1,6 +1,7 @@
 package org.griplore.ingest;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.griplore.store.vocabulary.Entry;
 import org.griplore.store.vocabulary.Note;
@@ -22,11 +23,13 @@ final class MeantModels {
             report.details(),
             report.entries().stream().map(this::in).toList(),
             report.notes().stream().map(this::in).toList(),
-            report.runs());
+            report.runs(),
+            List.of(),
+            report.weights());
   }
 
   private Entry in(Entry entry) {
-    return new Entry(model(entry.model()), entry.name(), entry.size(), entry.results());
+    return entry.meaning(model(entry.model()));
   }
 
   private Note in(Note note) {

@@ -1,5 +1,6 @@
 package org.griplore.ingest;
 
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.TreeMap;
 import org.griplore.ingest.recognise.ColumnMap;
@@ -32,19 +33,17 @@ public record ReadOptions(Map<String, String> details, boolean detailsFirst, Col
     return new ReadOptions(details, detailsFirst, said);
   }
 
-  /** As kept with a reading: the same text for the same options. */
-  public String text() {
-    StringBuilder text = new StringBuilder();
-    new TreeMap<>(details)
-        .forEach(
-            (topic, value) ->
-                text.append(text.isEmpty() ? "" : "; ").append(topic).append('=').append(value));
+  /**
+   * As kept with a revision: by name, the details first in their order, then what else was said.
+   */
+  public Map<String, String> kept() {
+    Map<String, String> kept = new LinkedHashMap<>(new TreeMap<>(details));
     if (detailsFirst && !details.isEmpty()) {
-      text.append("; details first");
+      kept.put(StoredOptions.DETAILS_FIRST, "yes");
     }
     if (!map.isEmpty()) {
-      text.append(text.isEmpty() ? "" : "; ").append("map=").append(ColumnMapReader.text(map));
+      kept.put(StoredOptions.MAP, ColumnMapReader.text(map));
     }
-    return text.toString();
+    return kept;
   }
 }

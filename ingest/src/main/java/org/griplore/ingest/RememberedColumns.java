@@ -10,7 +10,7 @@ import org.griplore.ingest.forms.Receiver;
 import org.griplore.ingest.recognise.ColumnMap;
 import org.griplore.ingest.recognise.ColumnMapReader;
 import org.griplore.store.archive.ColumnMapRecord;
-import org.griplore.store.archive.ReadingOfName;
+import org.griplore.store.archive.NameTaken;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
 import org.griplore.store.vocabulary.Finding;
 import org.griplore.store.vocabulary.LineageRow;
@@ -43,7 +43,7 @@ final class RememberedColumns {
     public void lineage(LineageRow row, List<String> means) {}
 
     @Override
-    public void name(String written, String model, ReadingOfName how) {}
+    public void name(String written, String model, NameTaken how) {}
 
     @Override
     public void finding(Finding finding) {}

@@ -10,8 +10,8 @@ import java.util.Set;
 import org.griplore.ingest.forms.Receiver;
 import org.griplore.store.archive.Archive;
 import org.griplore.store.archive.FigureFeed;
+import org.griplore.store.archive.NameTaken;
 import org.griplore.store.archive.Original;
-import org.griplore.store.archive.ReadingOfName;
 import org.griplore.store.archive.Revision;
 import org.griplore.store.archive.StoredFigure;
 import org.griplore.store.vocabulary.Finding;
@@ -138,7 +138,7 @@ public final class Rereading {
     }
 
     @Override
-    public void name(String written, String model, ReadingOfName how) {
+    public void name(String written, String model, NameTaken how) {
       // what the archive knows of a name counts first
       models.putIfAbsent(written, model);
     }

@@ -2,40 +2,37 @@ package org.griplore.ingest;
 
 import java.util.HashMap;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.griplore.ingest.recognise.ColumnMap;
 import org.griplore.ingest.recognise.ColumnMapReader;
 import org.griplore.store.archive.Revision;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
 import org.griplore.store.vocabulary.Refusal;
 
-/** How a reading was read, from the words kept with it. */
+/** How a revision was read, from what is kept with it. */
 final class StoredOptions {
-  private static final Pattern NEXT = Pattern.compile("; (?=[a-z][a-z0-9_ -]*=)");
-  private static final Pattern MAP = Pattern.compile("(?:^|; )map=(?=\\{)");
+  /** Under this name stands what was said of columns. */
+  static final String MAP = "map";
 
-  private static final String FIRST = "; details first";
+  /** Under this name stands that details count before what a source says. */
+  static final String DETAILS_FIRST = "details first";
 
   private StoredOptions() {}
 
   /**
-   * The options whose {@link ReadOptions#text} was kept: details, then a map of columns.
+   * The options whose {@link ReadOptions#kept} was kept.
    *
-   * @throws Refusal when the words do not lead back to options
+   * @throws Refusal when what was kept does not lead back to options
    */
   static ReadOptions of(Revision revision, DisciplineCatalogue catalogue) {
-    String kept = revision.options();
-    Matcher mapped = MAP.matcher(kept);
-    ColumnMap map = ColumnMap.NONE;
-    if (mapped.find()) {
-      map = ColumnMapReader.read(kept.substring(mapped.end()), revision.name(), catalogue);
-      kept = kept.substring(0, mapped.start());
-    }
-    boolean first = kept.endsWith(FIRST);
-    kept = first ? kept.substring(0, kept.length() - FIRST.length()) : kept;
-    ReadOptions options = new ReadOptions(details(kept), first, map);
-    if (!options.text().equals(revision.options())) {
+    Map<String, String> details = new HashMap<>(revision.options());
+    String map = details.remove(MAP);
+    boolean first = details.remove(DETAILS_FIRST) != null;
+    ReadOptions options =
+        new ReadOptions(
+            details,
+            first,
+            map == null ? ColumnMap.NONE : ColumnMapReader.read(map, revision.name(), catalogue));
+    if (!options.kept().equals(revision.options())) {
       throw new Refusal(
           revision.name()
               + " was read with options that are not understood: "
@@ -43,16 +40,5 @@ final class StoredOptions {
               + ".");
     }
     return options;
-  }
-
-  private static Map<String, String> details(String kept) {
-    Map<String, String> details = new HashMap<>();
-    for (String part : NEXT.split(kept)) {
-      int equals = part.indexOf('=');
-      if (equals > 0) {
-        details.put(part.substring(0, equals), part.substring(equals + 1));
-      }
-    }
-    return details;
   }
 }

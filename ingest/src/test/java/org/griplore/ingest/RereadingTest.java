@@ -73,7 +73,7 @@ class RereadingTest {
     intake(archive)
         .add(
             Original.of("wet.csv", TABLE.getBytes(StandardCharsets.UTF_8)),
-            new ReadOptions(Map.of("size", "205/55 R16 91V", "title", "Wet; dry")));
+            new ReadOptions(Map.of("size", "205/55 R16 91V", "title", "Wet; size=dry")));
     return archive;
   }
 
@@ -90,7 +90,7 @@ class RereadingTest {
         "DELETE FROM result WHERE value = 8"
             + "|wet.csv, row 5, column 3 (Alpha One, comfort, test T1): the archive has nothing; the"
             + " original gives 8.0 points",
-        "UPDATE note SET words = 'Bites late.'"
+        "UPDATE note SET text = 'Bites late.'"
             + "|wet.csv, row 5, column 4 (Alpha One, note, test T1): the archive has Bites late.;"
             + " the original gives Bites early."
       })

@@ -100,8 +100,7 @@ public final class TestArchive implements AutoCloseable {
     String name = "source-" + ++sources;
     Clock clock = Clock.fixed(Instant.parse("2024-01-01T00:00:00Z"), ZoneOffset.UTC);
     try (Addition addition =
-        archive.begin(
-            Original.of(name, name.getBytes(StandardCharsets.UTF_8)), "table", "", clock)) {
+        archive.begin(Original.of(name, name.getBytes(StandardCharsets.UTF_8)), "table", clock)) {
       for (Told test : tests) {
         addition.put(
             new TestReport(
@@ -140,7 +139,6 @@ public final class TestArchive implements AutoCloseable {
         archive.begin(
             Original.of(name, name.getBytes(StandardCharsets.UTF_8)),
             "lineage",
-            "",
             Clock.systemUTC())) {
       for (LineageRow row : rows) {
         addition.put(row);

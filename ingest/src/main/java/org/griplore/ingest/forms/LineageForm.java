@@ -13,7 +13,7 @@ import org.griplore.ingest.grid.GridCell;
 import org.griplore.ingest.names.NameReconciler;
 import org.griplore.ingest.recognise.DateReader;
 import org.griplore.ingest.recognise.DetailsReader;
-import org.griplore.store.archive.ReadingOfName;
+import org.griplore.store.archive.NameTaken;
 import org.griplore.store.vocabulary.Cell;
 import org.griplore.store.vocabulary.Finding;
 import org.griplore.store.vocabulary.LineageRow;
@@ -117,7 +117,7 @@ public final class LineageForm {
           .finding(SettledName.parted(name, assumed.model(), assumed.model(), test, row.cell()));
       return;
     }
-    context.receiver().name(name, assumed.model(), ReadingOfName.ASSUMED);
+    context.receiver().name(name, assumed.model(), NameTaken.ASSUMED);
     if (!context.names().isDecided(name)) {
       assumed(name, assumed, row);
     }

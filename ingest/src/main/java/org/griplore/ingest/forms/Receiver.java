@@ -1,7 +1,7 @@
 package org.griplore.ingest.forms;
 
 import java.util.List;
-import org.griplore.store.archive.ReadingOfName;
+import org.griplore.store.archive.NameTaken;
 import org.griplore.store.vocabulary.Finding;
 import org.griplore.store.vocabulary.LineageRow;
 import org.griplore.store.vocabulary.TestReport;
@@ -22,7 +22,7 @@ public interface Receiver {
    * What is meant by a name that is not the model's own; told before the reports that use it, which
    * keep the name as written.
    */
-  void name(String written, String model, ReadingOfName how);
+  void name(String written, String model, NameTaken how);
 
   /** Something that was not understood, or was assumed. */
   void finding(Finding finding);

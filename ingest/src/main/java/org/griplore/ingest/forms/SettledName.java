@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import org.griplore.ingest.names.FieldNames;
 import org.griplore.ingest.names.NameReconciler.Settled;
-import org.griplore.store.archive.ReadingOfName;
+import org.griplore.store.archive.NameTaken;
 import org.griplore.store.names.Candidate;
 import org.griplore.store.vocabulary.Cell;
 import org.griplore.store.vocabulary.Finding;
@@ -54,7 +54,7 @@ record SettledName(String kept, String model, boolean assumed) {
       return settled instanceof Settled.New ? kept : model;
     }
     boolean assumed = settled instanceof Settled.Assumed;
-    context.receiver().name(kept, model, assumed ? ReadingOfName.ASSUMED : ReadingOfName.KNOWN);
+    context.receiver().name(kept, model, assumed ? NameTaken.ASSUMED : NameTaken.KNOWN);
     return kept;
   }
 

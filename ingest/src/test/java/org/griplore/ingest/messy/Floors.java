@@ -59,15 +59,15 @@ final class Floors {
     return below;
   }
 
-  /** Writes what is measured; where the files are the same, a floor is only raised. */
-  void raise(List<FamilyFigures> measured) throws IOException {
+  /** Writes what is measured; where the files are the same and not anew, a floor is only raised. */
+  void record(List<FamilyFigures> measured, boolean anew) throws IOException {
     List<String> lines = new ArrayList<>(List.of(HEADER));
     for (FamilyFigures family : measured) {
       int[] now = figures(family);
       int[] once = reached.getOrDefault(family.family(), now);
       StringBuilder line = new StringBuilder(family.family()).append(',').append(now[0]);
       for (int i = 1; i < now.length; i++) {
-        boolean same = once[0] == now[0];
+        boolean same = once[0] == now[0] && !anew;
         int best = i < 3 ? Math.max(now[i], once[i]) : Math.min(now[i], once[i]);
         line.append(',').append(same ? best : now[i]);
       }

@@ -35,11 +35,10 @@ final class Likeness {
         && stated.discipline().equals(read.discipline())
         && stated.place() == read.place()
         && stated.figures().stream().anyMatch(figure -> same(figure, read))
-        && stated.marks().entrySet().stream()
-            .allMatch(
-                mark ->
-                    mark.getValue()
-                        .equals(read.marks().getOrDefault(mark.getKey(), mark.getValue())));
+        && stated.marks().getOrDefault("state", "new").equals(read.marks().get("state"))
+        && (stated.marks().get("window") == null
+            || read.marks().get("window") == null
+            || stated.marks().get("window").equals(read.marks().get("window")));
   }
 
   private static boolean same(Truth.Figure stated, ReadBack.Read read) {
@@ -54,15 +53,20 @@ final class Likeness {
     return Math.abs(value - read.value()) <= RELATIVE * Math.max(1e-3, Math.abs(value));
   }
 
-  /** The details that hold for a stated figure: its own before its test's. */
+  /** The details that hold for a stated figure: its own before its test's, its window and kind. */
   static Map<String, String> details(Truth.Test test, Truth.Stated stated) {
     Map<String, String> details = new LinkedHashMap<>(test.details());
     details.putAll(stated.own());
+    details.putAll(stated.marks());
+    details.remove("state");
     return details;
   }
 
   /** A detail of a read figure as text; null when it is not known. */
   static String found(String topic, ReadBack.Read read) {
+    if (topic.equals("window") || topic.equals("kind")) {
+      return read.marks().get(topic);
+    }
     return topic.equals("size") && read.size() != null ? read.size() : found(topic, read.test());
   }
 

@@ -25,10 +25,12 @@ import org.junit.jupiter.api.io.TempDir;
  * target/messy-files.md}, what is amiss with each file in {@code target/messy-faults.txt}, the
  * files themselves in {@code target/messy}. With {@code -Dgriplore.messy.only=TEXT} only files
  * whose family and name hold the text are read, and nothing is asserted; with {@code
- * -Dgriplore.messy.record=true} the floors are raised to what is reached.
+ * -Dgriplore.messy.record=raise} the floors are raised to what is reached; {@code anew} writes what
+ * is reached, be it less.
  */
 class MessyFilesTest {
   private static final Path TARGET = Path.of("target");
+  private static final String RECORD = System.getProperty("griplore.messy.record", "");
   private static final int DRAWN_OF_EACH = 15;
   private static final String ONLY = System.getProperty("griplore.messy.only", "");
 
@@ -53,8 +55,8 @@ class MessyFilesTest {
       return;
     }
     Floors floors = Floors.read();
-    if (Boolean.getBoolean("griplore.messy.record")) {
-      floors.raise(figures);
+    if (!RECORD.isEmpty()) {
+      floors.record(figures, RECORD.equals("anew"));
     } else {
       assertThat(floors.below(figures)).isEmpty();
     }

@@ -2,6 +2,7 @@ package org.griplore.ingest.messy;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ExecutionException;
@@ -12,9 +13,11 @@ import java.util.concurrent.TimeoutException;
 import org.griplore.ingest.Intake;
 import org.griplore.ingest.Preview;
 import org.griplore.ingest.ReadOptions;
+import org.griplore.store.vocabulary.Circumstance;
 import org.griplore.store.vocabulary.Details;
 import org.griplore.store.vocabulary.Entry;
 import org.griplore.store.vocabulary.Finding;
+import org.griplore.store.vocabulary.Price;
 import org.griplore.store.vocabulary.Refusal;
 import org.griplore.store.vocabulary.Result;
 import org.griplore.store.vocabulary.TestReport;
@@ -43,7 +46,7 @@ record ReadBack(
    * A value or a place.
    *
    * @param unit null for places
-   * @param marks {@code window}, {@code state} and {@code kind} where the reading tells them
+   * @param marks {@code state}, {@code kind} and, where one is told, {@code window} in km/h
    * @param size the entry's own size; null where it is the test's
    */
   record Read(
@@ -114,9 +117,7 @@ record ReadBack(
     List<Read> figures = new ArrayList<>();
     for (TestReport report : shown.reports()) {
       for (Entry entry : report.entries()) {
-        for (Result result : entry.results()) {
-          add(figures, report, entry, result);
-        }
+        add(figures, report, entry);
       }
     }
     return new ReadBack(
@@ -129,31 +130,62 @@ record ReadBack(
         seconds);
   }
 
-  private static void add(List<Read> figures, TestReport report, Entry entry, Result result) {
-    Map<String, String> marks = Map.of();
-    if (result.value() != null) {
+  private static void add(List<Read> figures, TestReport report, Entry entry) {
+    for (Result result : entry.results()) {
+      Map<String, String> marks = marks(entry, result.circumstance());
+      if (result.value() != null) {
+        figures.add(
+            new Read(
+                name(entry),
+                result.discipline(),
+                false,
+                result.value(),
+                result.unit(),
+                marks,
+                entry.size(),
+                report.details()));
+      }
+      if (result.place() != null) {
+        figures.add(
+            new Read(
+                name(entry),
+                result.discipline(),
+                true,
+                result.place(),
+                null,
+                marks,
+                entry.size(),
+                report.details()));
+      }
+    }
+    for (Price price : entry.prices()) {
       figures.add(
           new Read(
-              entry.model(),
-              result.discipline(),
+              name(entry),
+              "price",
               false,
-              result.value(),
-              result.unit(),
-              marks,
+              price.amount(),
+              Unit.ofSymbol(price.currency()).orElse(Unit.CURRENCY),
+              Map.of("state", "new"),
               entry.size(),
               report.details()));
     }
-    if (result.place() != null) {
-      figures.add(
-          new Read(
-              entry.model(),
-              result.discipline(),
-              true,
-              result.place(),
-              null,
-              marks,
-              entry.size(),
-              report.details()));
+  }
+
+  /** A variant for electric cars may stand as a model of its own or as a variant. */
+  private static String name(Entry entry) {
+    boolean told = entry.model().endsWith(" EV");
+    return entry.variant().ev() && !told ? entry.model() + " EV" : entry.model();
+  }
+
+  private static Map<String, String> marks(Entry entry, Circumstance circumstance) {
+    Map<String, String> marks = new HashMap<>();
+    marks.put("state", entry.state().wear().key());
+    marks.put("kind", circumstance.kind().key());
+    if (circumstance.fromKmh() != null && circumstance.toKmh() != null) {
+      marks.put(
+          "window", Math.round(circumstance.fromKmh()) + "-" + Math.round(circumstance.toKmh()));
     }
+    return marks;
   }
 }

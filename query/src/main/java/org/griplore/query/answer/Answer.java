@@ -170,6 +170,14 @@ public final class Answer<R> {
     return Optional.ofNullable((T) wholes.get(whole));
   }
 
+  /** Where a row's figure in the column with this key leads; empty where nowhere. */
+  public Optional<Lead> lead(String key, R row) {
+    return columns.stream()
+        .filter(column -> column.key().equals(key))
+        .findFirst()
+        .flatMap(column -> column.lead(row, inquiry));
+  }
+
   /** What figures refer to by number. */
   public List<Footnote> footnotes() {
     return footnotes;

@@ -6,6 +6,8 @@ import java.util.Locale;
 public enum Format {
   /** A {@code String}. */
   TEXT,
+  /** A unit's symbol, as {@code String}. */
+  UNIT,
   /** A model's full name. */
   MODEL,
   /** A line's name, maker first. */

@@ -12,9 +12,24 @@ import org.griplore.store.vocabulary.Direction;
  * @param meaning what it measures, in one plain sentence; empty until it is said
  */
 public record Sense(String unit, String unitKey, Direction better, String meaning) {
-  /** What a format says of its own: in a difference plus is better. */
+  /** What a format says of its own. */
   static Sense of(Format format) {
-    return new Sense(null, null, format == Format.DELTA ? Direction.HIGH : null, "");
+    return switch (format) {
+      case MODEL -> told(null, "The model's full name.");
+      case LINE -> told(null, "The line's name, maker first.");
+      case TEST -> told(null, "The test's key.");
+      case DISCIPLINE -> told(null, "The discipline's key.");
+      case DATE -> told(null, "The test's date, as exactly as known.");
+      case RESULT -> told(null, "Number of the stored result, which leads to its cell.");
+      case UNIT -> told(null, "Its unit.");
+      case PLACE -> told(Direction.LOW, "");
+      case DELTA -> told(Direction.HIGH, "");
+      default -> told(null, "");
+    };
+  }
+
+  private static Sense told(Direction better, String meaning) {
+    return new Sense(null, null, better, meaning);
   }
 
   /** The better direction in a word: {@code high} or {@code low}; null where neither is. */

@@ -11,6 +11,7 @@ import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Exclusion;
 import org.griplore.query.answer.Format;
 import org.griplore.query.answer.Inquiry;
+import org.griplore.query.answer.Lead;
 import org.griplore.query.answer.WholeFigure;
 import org.griplore.query.answer.Wording;
 import org.griplore.query.evidence.Evidence;
@@ -177,17 +178,63 @@ public final class CoverageQuestion implements Question<CoverageQuestion.Coverag
             most);
   }
 
+  private static Lead lastTests(CoverageRow row, Inquiry asked) {
+    if (row.lastYear() == null) {
+      return null;
+    }
+    String year = String.valueOf(row.lastYear());
+    return Lead.to("tests")
+        .with("model", row.model())
+        .with("from", year)
+        .with("to", year)
+        .under(Filter.given(asked));
+  }
+
+  @Override
+  public List<Column<CoverageRow>> columns() {
+    return columns(List.of(DISCIPLINE));
+  }
+
+  @Override
+  public List<WholeFigure<?>> wholes() {
+    return List.of(MODELS);
+  }
+
   private static List<Column<CoverageRow>> columns(List<String> disciplines) {
     List<Column<CoverageRow>> columns = new ArrayList<>();
     columns.add(Column.of("model", "Model", Format.MODEL, CoverageRow::model));
-    columns.add(Column.of("season", "Season", Format.TEXT, CoverageRow::season));
-    columns.add(Column.of("tests", "Tests", Format.COUNT, CoverageRow::tests));
-    columns.add(Column.of("lastYear", "Last", Format.YEAR, CoverageRow::lastYear));
+    columns.add(
+        Column.of("season", "Season", Format.TEXT, CoverageRow::season)
+            .means("Its season class: summer, winter or all-season."));
+    columns.add(
+        Column.of("tests", "Tests", Format.COUNT, CoverageRow::tests)
+            .means("Tests that count.")
+            .leadingTo(
+                (row, asked) ->
+                    row.tests() == 0
+                        ? null
+                        : Lead.to("tests").with("model", row.model()).under(Filter.given(asked))));
+    columns.add(
+        Column.of("lastYear", "Last", Format.YEAR, CoverageRow::lastYear)
+            .means("Year of its last dated test.")
+            .leadingTo(CoverageQuestion::lastTests));
     for (String discipline : disciplines) {
       columns.add(
-          Column.of(discipline, discipline, Format.COUNT, row -> row.counts().get(discipline)));
+          Column.<CoverageRow>of(
+                  discipline, discipline, Format.COUNT, row -> row.counts().get(discipline))
+              .means("Tests with a result in this discipline.")
+              .leadingTo(
+                  (row, asked) ->
+                      Lead.to("tests")
+                          .with("model", row.model())
+                          .with("discipline", discipline)
+                          .under(Filter.given(asked))));
     }
-    columns.add(Column.<CoverageRow>of("gaps", "Gaps", Format.TEXTS, CoverageRow::gaps).asDetail());
+    columns.add(
+        Column.<CoverageRow>of("gaps", "Gaps", Format.TEXTS, CoverageRow::gaps)
+            .means(
+                "Disciplines that other models of its season class were tested in, and it was not.")
+            .asDetail());
     return List.copyOf(columns);
   }
 }

@@ -72,11 +72,16 @@ public final class DecisionsQuestion implements Question<Decision> {
   @Override
   public List<Column<Decision>> columns() {
     return List.of(
-        Column.of("name", "Name", Format.TEXT, Decision::name),
-        Column.of("decision", "Decided", Format.TEXT, Decision::verb),
-        Column.of("value", "Model or value", Format.TEXT, Decision::value),
-        Column.of(
-            "decidedAt", "On", Format.DATE, row -> row.decidedAt().toString().substring(0, 10)),
-        Column.of("words", "Why", Format.TEXT, row -> row.words().isEmpty() ? null : row.words()));
+        Column.of("name", "Name", Format.TEXT, Decision::name).means("The name as written."),
+        Column.of("decision", "Decided", Format.TEXT, Decision::verb)
+            .means("What was decided on it."),
+        Column.of("value", "Model or value", Format.TEXT, Decision::value)
+            .means("The model it means, or the value it has."),
+        Column.<Decision>of(
+                "decidedAt", "On", Format.DATE, row -> row.decidedAt().toString().substring(0, 10))
+            .means("The day of the decision."),
+        Column.<Decision>of(
+                "words", "Why", Format.TEXT, row -> row.words().isEmpty() ? null : row.words())
+            .means("Why, in the words of who decided."));
   }
 }

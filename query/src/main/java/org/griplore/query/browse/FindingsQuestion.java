@@ -88,12 +88,18 @@ public final class FindingsQuestion implements Question<FindingRecord> {
   @Override
   public List<Column<FindingRecord>> columns() {
     return List.of(
-        Column.of("sort", "Sort", Format.TEXT, row -> row.finding().kind().key()),
-        Column.of("file", "File", Format.TEXT, FindingRecord::file),
-        Column.of("where", "Where", Format.TEXT, row -> place(row.finding().cell())),
-        Column.of("found", "Found", Format.TEXT, row -> row.finding().found()),
-        Column.of("expected", "Expected or assumed", Format.TEXT, row -> row.finding().expected()),
-        Column.of("remedy", "What to do", Format.TEXT, row -> row.finding().remedy()));
+        Column.<FindingRecord>of("sort", "Sort", Format.TEXT, row -> row.finding().kind().key())
+            .means("Whether something was assumed, not understood or odd."),
+        Column.of("file", "File", Format.TEXT, FindingRecord::file).means("The file."),
+        Column.<FindingRecord>of("where", "Where", Format.TEXT, row -> place(row.finding().cell()))
+            .means("Sheet, row and column in the file."),
+        Column.<FindingRecord>of("found", "Found", Format.TEXT, row -> row.finding().found())
+            .means("The text that was found."),
+        Column.<FindingRecord>of(
+                "expected", "Expected or assumed", Format.TEXT, row -> row.finding().expected())
+            .means("What was expected there, or assumed."),
+        Column.<FindingRecord>of("remedy", "What to do", Format.TEXT, row -> row.finding().remedy())
+            .means("What to do about it."));
   }
 
   private static String place(Cell cell) {

@@ -11,6 +11,7 @@ import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.answer.Inquiry;
+import org.griplore.query.answer.Lead;
 import org.griplore.query.answer.WholeFigure;
 import org.griplore.query.answer.Wording;
 import org.griplore.query.evidence.Evidence;
@@ -144,12 +145,33 @@ public final class HoldingsQuestion implements Question<HoldingsQuestion.Holding
     return years.isEmpty() ? "" : " from " + years.get(0) + " to " + years.get(years.size() - 1);
   }
 
+  private static Lead behind(HoldingsRow row, Inquiry asked) {
+    if (row.year() == null) {
+      return null;
+    }
+    String year = String.valueOf(row.year());
+    return Lead.to("tests")
+        .with("discipline", row.discipline())
+        .with("from", year)
+        .with("to", year);
+  }
+
+  @Override
+  public List<WholeFigure<?>> wholes() {
+    return List.of(TESTS, MODELS, RESULTS, NOTES, SOURCES, FINDINGS);
+  }
+
   @Override
   public List<Column<HoldingsRow>> columns() {
     return List.of(
-        Column.of("year", "Year", Format.YEAR, HoldingsRow::year),
+        Column.of("year", "Year", Format.YEAR, HoldingsRow::year)
+            .means("The year; missing for undated tests."),
         Column.of("discipline", "Discipline", Format.DISCIPLINE, HoldingsRow::discipline),
-        Column.of("tests", "Tests", Format.COUNT, HoldingsRow::tests),
-        Column.of("results", "Results", Format.COUNT, HoldingsRow::results));
+        Column.of("tests", "Tests", Format.COUNT, HoldingsRow::tests)
+            .means("Tests with a result.")
+            .leadingTo(HoldingsQuestion::behind),
+        Column.of("results", "Results", Format.COUNT, HoldingsRow::results)
+            .means("Results.")
+            .leadingTo(HoldingsQuestion::behind));
   }
 }

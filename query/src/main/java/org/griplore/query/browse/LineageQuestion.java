@@ -71,6 +71,11 @@ public final class LineageQuestion implements Question<LineageQuestion.Fact> {
   }
 
   @Override
+  public List<WholeFigure<?>> wholes() {
+    return List.of(MODEL);
+  }
+
+  @Override
   public Answer<Fact> answer(QueryContext context, Choices choices) {
     List<ModelRecord> models = context.evidence().models();
     List<Integer> named = context.names().models("model", choices.all("model"));
@@ -173,9 +178,11 @@ public final class LineageQuestion implements Question<LineageQuestion.Fact> {
   @Override
   public List<Column<Fact>> columns() {
     return List.of(
-        Column.of("topic", "What", Format.TEXT, fact -> fact.topic().word()),
-        Column.of("value", "Holds", Format.TEXT, Fact::value),
-        Column.of("basis", "Who says so", Format.TEXT, Fact::basis),
-        Column.of("otherwise", "Who says otherwise", Format.TEXTS, Fact::otherwise));
+        Column.<Fact>of("topic", "What", Format.TEXT, fact -> fact.topic().word())
+            .means("What it is: maker, line, generation and so on."),
+        Column.of("value", "Holds", Format.TEXT, Fact::value).means("What holds."),
+        Column.of("basis", "Who says so", Format.TEXT, Fact::basis).means("Who says so."),
+        Column.of("otherwise", "Who says otherwise", Format.TEXTS, Fact::otherwise)
+            .means("Who says something else, and what."));
   }
 }

@@ -9,6 +9,7 @@ import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.answer.Inquiry;
+import org.griplore.query.answer.Lead;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
 import org.griplore.query.evidence.Filter;
@@ -141,16 +142,32 @@ public final class ModelsQuestion implements Question<ModelsQuestion.ModelRow> {
   public List<Column<ModelRow>> columns() {
     return List.of(
         Column.of("model", "Model", Format.MODEL, ModelRow::model),
-        Column.<ModelRow>of("maker", "Maker", Format.TEXT, ModelRow::maker).asDetail(),
+        Column.<ModelRow>of("maker", "Maker", Format.TEXT, ModelRow::maker)
+            .means("The maker.")
+            .asDetail(),
         Column.of("line", "Line", Format.LINE, ModelRow::line),
-        Column.of("generation", "Generation", Format.TEXT, ModelRow::generation),
-        Column.of("launched", "Launched", Format.DATE, ModelRow::launched),
-        Column.of("season", "Season", Format.TEXT, ModelRow::season),
-        Column.of("segment", "Segment", Format.TEXT, ModelRow::segment),
-        Column.of("follows", "Follows", Format.MODEL, ModelRow::follows),
-        Column.of("tests", "Tests", Format.COUNT, ModelRow::tests),
-        Column.of("firstYear", "First", Format.YEAR, ModelRow::firstYear),
-        Column.of("lastYear", "Last", Format.YEAR, ModelRow::lastYear),
-        Column.<ModelRow>of("aliases", "Also written", Format.TEXTS, ModelRow::aliases).asDetail());
+        Column.of("generation", "Generation", Format.TEXT, ModelRow::generation)
+            .means("The generation within the line."),
+        Column.of("launched", "Launched", Format.DATE, ModelRow::launched)
+            .means("When it was launched, as exactly as known."),
+        Column.of("season", "Season", Format.TEXT, ModelRow::season)
+            .means("Its season class: summer, winter or all-season."),
+        Column.of("segment", "Segment", Format.TEXT, ModelRow::segment).means("Its segment."),
+        Column.of("follows", "Follows", Format.MODEL, ModelRow::follows)
+            .means("The model it follows."),
+        Column.of("tests", "Tests", Format.COUNT, ModelRow::tests)
+            .means("Tests that the filters let count.")
+            .leadingTo(
+                (row, asked) ->
+                    row.tests() == 0
+                        ? null
+                        : Lead.to("tests").with("model", row.model()).under(Filter.given(asked))),
+        Column.of("firstYear", "First", Format.YEAR, ModelRow::firstYear)
+            .means("Year of its first dated test."),
+        Column.of("lastYear", "Last", Format.YEAR, ModelRow::lastYear)
+            .means("Year of its last dated test."),
+        Column.<ModelRow>of("aliases", "Also written", Format.TEXTS, ModelRow::aliases)
+            .means("Other spellings that mean it.")
+            .asDetail());
   }
 }

@@ -78,17 +78,23 @@ public final class NamesQuestion implements Question<NameRecord> {
   @Override
   public List<Column<NameRecord>> columns() {
     return List.of(
-        Column.of("name", "Name as written", Format.TEXT, NameRecord::name),
-        Column.of("model", "Model", Format.MODEL, NameRecord::model),
-        Column.of("standing", "Standing", Format.TEXT, row -> word(row.standing())),
-        Column.of("how", "How it was settled", Format.TEXT, row -> row.standing().words()),
-        Column.of(
-            "decidedAt",
-            "Decided on",
-            Format.DATE,
-            row ->
-                row.decision() == null
-                    ? null
-                    : row.decision().decidedAt().toString().substring(0, 10)));
+        Column.of("name", "Name as written", Format.TEXT, NameRecord::name)
+            .means("The name as written in a source."),
+        Column.of("model", "Model", Format.MODEL, NameRecord::model)
+            .means("The model it is taken for."),
+        Column.<NameRecord>of("standing", "Standing", Format.TEXT, row -> word(row.standing()))
+            .means("Whether it is settled, guessed or open."),
+        Column.<NameRecord>of(
+                "how", "How it was settled", Format.TEXT, row -> row.standing().words())
+            .means("How it was settled."),
+        Column.<NameRecord>of(
+                "decidedAt",
+                "Decided on",
+                Format.DATE,
+                row ->
+                    row.decision() == null
+                        ? null
+                        : row.decision().decidedAt().toString().substring(0, 10))
+            .means("The day of the decision, where one was made."));
   }
 }

@@ -69,6 +69,11 @@ public final class OriginQuestion implements Question<OriginQuestion.OriginRow> 
   }
 
   @Override
+  public List<WholeFigure<?>> wholes() {
+    return List.of(LABELS);
+  }
+
+  @Override
   public Answer<OriginRow> answer(QueryContext context, Choices choices) {
     List<OriginRow> rows = new ArrayList<>();
     List<String> told = new ArrayList<>();
@@ -169,16 +174,24 @@ public final class OriginQuestion implements Question<OriginQuestion.OriginRow> 
   @Override
   public List<Column<OriginRow>> columns() {
     return List.of(
-        Column.of("part", "Part", Format.TEXT, OriginRow::part),
-        Column.of("figure", "Figure", Format.TEXT, OriginRow::figure),
-        Column.of("unit", "Unit", Format.TEXT, OriginRow::unit),
-        Column.of("file", "File", Format.TEXT, OriginRow::file),
-        Column.of("sheet", "Sheet", Format.TEXT, OriginRow::sheet),
-        Column.of("row", "Row", Format.COUNT, OriginRow::row),
-        Column.of("column", "Column", Format.COUNT, OriginRow::column),
-        Column.of("found", "Text found", Format.TEXT, OriginRow::found),
-        Column.of("rule", "Rule", Format.TEXT, OriginRow::rule),
-        Column.<OriginRow>of("sha256", "SHA-256", Format.TEXT, OriginRow::sha256).asDetail(),
-        Column.rows("steps", "Steps", ProvenanceStep.COLUMNS, OriginRow::steps));
+        Column.of("part", "Part", Format.TEXT, OriginRow::part)
+            .means("Which part of the result: value, spread, runs or place."),
+        Column.of("figure", "Figure", Format.TEXT, OriginRow::figure)
+            .inUnitOf("unit")
+            .means("The figure as the archive holds it."),
+        Column.of("unit", "Unit", Format.UNIT, OriginRow::unit).means("Its unit."),
+        Column.of("file", "File", Format.TEXT, OriginRow::file).means("The file."),
+        Column.of("sheet", "Sheet", Format.TEXT, OriginRow::sheet)
+            .means("The sheet; empty when the file has one only."),
+        Column.of("row", "Row", Format.COUNT, OriginRow::row).means("Row in the sheet, from 1."),
+        Column.of("column", "Column", Format.COUNT, OriginRow::column)
+            .means("Column in the sheet, from 1."),
+        Column.of("found", "Text found", Format.TEXT, OriginRow::found).means("The text as found."),
+        Column.of("rule", "Rule", Format.TEXT, OriginRow::rule).means("How the text was read."),
+        Column.<OriginRow>of("sha256", "SHA-256", Format.TEXT, OriginRow::sha256)
+            .means("The file's SHA-256, in hexadecimal.")
+            .asDetail(),
+        Column.rows("steps", "Steps", ProvenanceStep.COLUMNS, OriginRow::steps)
+            .means("The way from the text found to the figure, and on to its difference."));
   }
 }

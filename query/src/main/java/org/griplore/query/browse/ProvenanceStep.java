@@ -32,17 +32,29 @@ public record ProvenanceStep(
     Cell cell) {
   static final List<Column<ProvenanceStep>> COLUMNS =
       List.of(
-          Column.of("rule", "Rule", Format.TEXT, ProvenanceStep::rule),
-          Column.of("found", "Text found", Format.TEXT, ProvenanceStep::found),
-          Column.of("before", "Before", Format.TEXT, ProvenanceStep::before),
-          Column.of("beforeUnit", "Unit before", Format.TEXT, ProvenanceStep::beforeUnit),
-          Column.of("after", "After", Format.TEXT, ProvenanceStep::after),
-          Column.of("afterUnit", "Unit after", Format.TEXT, ProvenanceStep::afterUnit),
-          Column.of("label", "To be said", Format.TEXT, ProvenanceStep::label),
+          Column.of("rule", "Rule", Format.TEXT, ProvenanceStep::rule).means("What was done."),
+          Column.of("found", "Text found", Format.TEXT, ProvenanceStep::found)
+              .means("The text that went in."),
+          Column.of("before", "Before", Format.TEXT, ProvenanceStep::before)
+              .inUnitOf("beforeUnit")
+              .means("The figure before."),
+          Column.of("beforeUnit", "Unit before", Format.UNIT, ProvenanceStep::beforeUnit)
+              .means("Its unit."),
+          Column.of("after", "After", Format.TEXT, ProvenanceStep::after)
+              .inUnitOf("afterUnit")
+              .means("The figure after."),
+          Column.of("afterUnit", "Unit after", Format.UNIT, ProvenanceStep::afterUnit)
+              .means("Its unit."),
+          Column.of("label", "To be said", Format.TEXT, ProvenanceStep::label)
+              .means("How sure the rule is, or the figure's error."),
           Column.<ProvenanceStep>of("sheet", "Sheet", Format.TEXT, step -> at(step, Cell::sheet))
+              .means("Sheet of what went in.")
               .asDetail(),
-          Column.of("row", "Row", Format.COUNT, step -> at(step, Cell::row)),
-          Column.of("column", "Column", Format.COUNT, step -> at(step, Cell::column)));
+          Column.<ProvenanceStep>of("row", "Row", Format.COUNT, step -> at(step, Cell::row))
+              .means("Row of what went in."),
+          Column.<ProvenanceStep>of(
+                  "column", "Column", Format.COUNT, step -> at(step, Cell::column))
+              .means("Column of what went in."));
 
   private static <T> T at(ProvenanceStep step, java.util.function.Function<Cell, T> part) {
     return step.cell == null ? null : part.apply(step.cell);

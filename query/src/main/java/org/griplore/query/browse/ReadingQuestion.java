@@ -100,20 +100,28 @@ public final class ReadingQuestion implements Question<StoredFigure> {
   @Override
   public List<Column<StoredFigure>> columns() {
     return List.of(
-        Column.of("test", "Test", Format.TEXT, StoredFigure::test),
-        Column.of("model", "Model", Format.TEXT, StoredFigure::model),
-        Column.of("size", "Size", Format.TEXT, StoredFigure::size),
+        Column.of("test", "Test", Format.TEXT, StoredFigure::test).means("The test's key."),
+        Column.of("model", "Model", Format.TEXT, StoredFigure::model)
+            .means("The model as written."),
+        Column.of("size", "Size", Format.TEXT, StoredFigure::size).means("The size of this tyre."),
         Column.of(
             "discipline", "Discipline", Format.DISCIPLINE, figure -> figure.result().discipline()),
-        Column.number("value", "Value", Format.NUMBER, 2, figure -> figure.result().value()),
-        Column.of(
-            "unit",
-            "Unit",
-            Format.TEXT,
-            figure -> figure.result().unit() == null ? null : figure.result().unit().symbol()),
-        Column.of("place", "Place", Format.PLACE, figure -> figure.result().place()),
-        Column.of("found", "Text found", Format.TEXT, figure -> found(cell(figure))),
-        Column.of("where", "Where", Format.TEXT, figure -> place(cell(figure))));
+        Column.<StoredFigure>number(
+                "value", "Value", Format.NUMBER, 2, figure -> figure.result().value())
+            .inUnitOf("unit")
+            .means("The value as the archive keeps it."),
+        Column.<StoredFigure>of(
+                "unit",
+                "Unit",
+                Format.TEXT,
+                figure -> figure.result().unit() == null ? null : figure.result().unit().symbol())
+            .means("Its unit."),
+        Column.<StoredFigure>of("place", "Place", Format.PLACE, figure -> figure.result().place())
+            .means("The place as published."),
+        Column.<StoredFigure>of("found", "Text found", Format.TEXT, figure -> found(cell(figure)))
+            .means("The text as found."),
+        Column.<StoredFigure>of("where", "Where", Format.TEXT, figure -> place(cell(figure)))
+            .means("Sheet, row and column in the file."));
   }
 
   private static Cell cell(StoredFigure figure) {

@@ -13,9 +13,18 @@ import org.griplore.query.question.Question;
 import org.griplore.store.names.Candidate;
 import org.griplore.store.names.OpenName;
 import org.griplore.store.names.OpenNames;
+import org.griplore.store.vocabulary.Direction;
 
 /** Lists the names that nobody has decided on, with the models they could mean. */
 public final class SettleQuestion implements Question<OpenName> {
+  private static final List<Column<Candidate>> CANDIDATES =
+      List.of(
+          Column.of("model", "Model", Format.MODEL, Candidate::model),
+          Column.number("score", "Likeness", Format.NUMBER, 2, Candidate::score)
+              .better(Direction.HIGH)
+              .means("How like the names are, from 0 to 1."),
+          Column.of("reason", "Why", Format.TEXT, Candidate::reason).means("Why they are like."));
+
   @Override
   public String kind() {
     return "settle";
@@ -66,30 +75,38 @@ public final class SettleQuestion implements Question<OpenName> {
   @Override
   public List<Column<OpenName>> columns() {
     return List.of(
-        Column.of("name", "Name", Format.TEXT, OpenName::name),
-        Column.of("takenAs", "Taken as", Format.MODEL, OpenName::takenAs),
-        Column.of("nearest", "Nearest model", Format.MODEL, best(Candidate::model)),
-        Column.number("score", "Likeness", Format.NUMBER, 2, best(Candidate::score)),
-        Column.of("reason", "Why", Format.TEXT, best(Candidate::reason)),
-        Column.of("tests", "Tests", Format.COUNT, name -> name.use().tests()),
-        Column.of("file", "First met in", Format.TEXT, name -> name.use().file()),
+        Column.of("name", "Name", Format.TEXT, OpenName::name)
+            .means("The name as written in a source."),
+        Column.of("takenAs", "Taken as", Format.MODEL, OpenName::takenAs)
+            .means("The model it stands for until it is decided."),
+        best("nearest", "Nearest model", Format.MODEL, 0, Candidate::model)
+            .means("The model it is most like."),
+        best("score", "Likeness", Format.NUMBER, 2, Candidate::score)
+            .better(Direction.HIGH)
+            .means("How like the names are, from 0 to 1."),
+        best("reason", "Why", Format.TEXT, 0, Candidate::reason).means("Why they are like."),
+        Column.<OpenName>of("tests", "Tests", Format.COUNT, name -> name.use().tests())
+            .means("Tests that use the name."),
+        Column.<OpenName>of("file", "First met in", Format.TEXT, name -> name.use().file())
+            .means("The file it was first met in."),
         Column.<OpenName>of(
                 "where",
                 "Where",
                 Format.TEXT,
                 name -> name.use().cell() == null ? null : name.use().cell().place())
+            .means("Sheet, row and column in that file.")
             .asDetail(),
-        Column.rows(
-            "candidates",
-            "Candidates",
-            List.of(
-                Column.of("model", "Model", Format.MODEL, Candidate::model),
-                Column.number("score", "Likeness", Format.NUMBER, 2, Candidate::score),
-                Column.of("reason", "Why", Format.TEXT, Candidate::reason)),
-            OpenName::candidates));
+        Column.rows("candidates", "Candidates", CANDIDATES, OpenName::candidates)
+            .means("The models it could mean, the likeliest first."));
   }
 
-  private static Function<OpenName, Object> best(Function<Candidate, Object> of) {
-    return name -> name.candidates().isEmpty() ? null : of.apply(name.candidates().get(0));
+  private static Column<OpenName> best(
+      String key, String title, Format format, int decimals, Function<Candidate, Object> of) {
+    return Column.number(
+        key,
+        title,
+        format,
+        decimals,
+        name -> name.candidates().isEmpty() ? null : of.apply(name.candidates().get(0)));
   }
 }

@@ -8,6 +8,7 @@ import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.answer.Inquiry;
+import org.griplore.query.answer.Lead;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
@@ -106,20 +107,45 @@ public final class SourcesQuestion implements Question<SourcesQuestion.SourceRow
         revision.origin());
   }
 
+  private static Lead revision(SourceRow row) {
+    return Lead.to("reading").with("revision", String.valueOf(row.revision()));
+  }
+
   @Override
   public List<Column<SourceRow>> columns() {
     return List.of(
-        Column.of("file", "File", Format.TEXT, SourceRow::file),
-        Column.of("form", "Read as", Format.TEXT, SourceRow::form),
-        Column.of("number", "Reading", Format.COUNT, SourceRow::number),
-        Column.of("current", "Counts", Format.FLAG, SourceRow::current),
-        Column.of("tests", "Tests", Format.COUNT, SourceRow::tests),
-        Column.of("findings", "Findings", Format.COUNT, SourceRow::findings),
-        Column.of("bytes", "Bytes", Format.COUNT, SourceRow::bytes),
-        Column.of("added", "Added", Format.DATE, SourceRow::added),
-        Column.<SourceRow>of("changes", "What changed", Format.TEXT, SourceRow::changes).asDetail(),
-        Column.<SourceRow>of("revision", "Revision", Format.COUNT, SourceRow::revision).asDetail(),
-        Column.<SourceRow>of("sha256", "SHA-256", Format.TEXT, SourceRow::sha256).asDetail(),
-        Column.<SourceRow>of("origin", "Read from", Format.TEXT, SourceRow::origin).asDetail());
+        Column.of("file", "File", Format.TEXT, SourceRow::file)
+            .means("The file.")
+            .leadingTo((row, asked) -> revision(row)),
+        Column.of("form", "Read as", Format.TEXT, SourceRow::form).means("What it was read as."),
+        Column.of("number", "Revision", Format.COUNT, SourceRow::number)
+            .means("Which revision of the file it is, from 1.")
+            .leadingTo((row, asked) -> revision(row)),
+        Column.of("current", "Counts", Format.FLAG, SourceRow::current)
+            .means("Whether its figures count."),
+        Column.of("tests", "Tests", Format.COUNT, SourceRow::tests).means("Tests it tells of."),
+        Column.of("findings", "Findings", Format.COUNT, SourceRow::findings)
+            .means("Findings made in it.")
+            .leadingTo(
+                (row, asked) ->
+                    row.current() && row.findings() > 0
+                        ? Lead.to("findings").with("file", row.file())
+                        : null),
+        Column.of("bytes", "Bytes", Format.COUNT, SourceRow::bytes)
+            .in("B")
+            .means("Size of the file."),
+        Column.of("added", "Added", Format.DATE, SourceRow::added).means("When it was added."),
+        Column.<SourceRow>of("changes", "What changed", Format.TEXT, SourceRow::changes)
+            .means("What changed against the revision before.")
+            .asDetail(),
+        Column.<SourceRow>of("revision", "Number", Format.COUNT, SourceRow::revision)
+            .means("Number of the revision in the archive.")
+            .asDetail(),
+        Column.<SourceRow>of("sha256", "SHA-256", Format.TEXT, SourceRow::sha256)
+            .means("The file's SHA-256, in hexadecimal.")
+            .asDetail(),
+        Column.<SourceRow>of("origin", "Read from", Format.TEXT, SourceRow::origin)
+            .means("The path it was read from.")
+            .asDetail());
   }
 }

@@ -1,9 +1,11 @@
 package org.griplore.query.browse;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Figure;
 import org.griplore.query.answer.Format;
+import org.griplore.store.vocabulary.Direction;
 
 /**
  * One figure of a test.
@@ -37,26 +39,49 @@ public record TestFigure(
   static final List<Column<TestFigure>> COLUMNS =
       List.of(
           Column.of("discipline", "Discipline", Format.DISCIPLINE, TestFigure::discipline),
-          Column.number("value", "Value", Format.NUMBER, 2, TestFigure::value),
-          Column.of("unit", "Unit", Format.TEXT, TestFigure::unit),
-          Column.number("spread", "Spread", Format.NUMBER, 2, TestFigure::spread),
-          Column.of("runs", "Runs", Format.COUNT, TestFigure::runs),
-          Column.of("place", "Place", Format.PLACE, TestFigure::place),
-          Column.of("basis", "Basis", Format.TEXT, TestFigure::basis),
-          Column.number("delta", "Difference", Format.DELTA, 1, TestFigure::delta),
-          Column.of("deltaUnit", "in", Format.TEXT, TestFigure::deltaUnit),
+          Column.number("value", "Value", Format.NUMBER, 2, TestFigure::value)
+              .inUnitOf("unit")
+              .means("The value as the archive keeps it."),
+          Column.of("unit", "Unit", Format.UNIT, TestFigure::unit)
+              .means("Unit of value and spread."),
+          Column.number("spread", "Spread", Format.NUMBER, 2, TestFigure::spread)
+              .inUnitOf("unit")
+              .better(Direction.LOW)
+              .means("Standard deviation as the report states it."),
+          Column.of("runs", "Runs", Format.COUNT, TestFigure::runs).means("Runs behind the value."),
+          Column.of("place", "Place", Format.PLACE, TestFigure::place).means("Place in the test."),
+          Column.of("basis", "Basis", Format.TEXT, TestFigure::basis)
+              .means("Whether the place is published, or computed from totals or values."),
+          Column.number("delta", "Difference", Format.DELTA, 1, TestFigure::delta)
+              .inUnitOf("deltaUnit")
+              .means("Difference to the best or to the reference, plus is better."),
+          Column.of("deltaUnit", "in", Format.UNIT, TestFigure::deltaUnit)
+              .means("Unit of the difference."),
           Column.<TestFigure>number(
                   "logDifference", "Log difference", Format.NUMBER, 4, TestFigure::logDifference)
+              .means("Natural log behind a difference in per cent.")
               .asDetail(),
           Column.of("result", "Result", Format.RESULT, TestFigure::result));
 
   /** What a table that takes one column for each figure says of it, the value first. */
   static List<Column<TestFigure>> parts(int decimals) {
-    return List.of(
-        Column.number("value", "value", Format.NUMBER, decimals, TestFigure::value),
-        Column.of("place", "place", Format.PLACE, TestFigure::place),
-        Column.number("delta", "difference", Format.DELTA, 1, TestFigure::delta),
-        Column.of("result", "result", Format.RESULT, TestFigure::result));
+    List<Column<TestFigure>> parts = new ArrayList<>();
+    parts.add(
+        Column.number("value", "value", Format.NUMBER, decimals, TestFigure::value)
+            .inUnitOf("unit")
+            .means("The value as the archive keeps it."));
+    parts.add(
+        Column.of("place", "place", Format.PLACE, TestFigure::place).means("Place in the test."));
+    parts.add(
+        Column.number("delta", "difference", Format.DELTA, 1, TestFigure::delta)
+            .inUnitOf("deltaUnit")
+            .means("Difference to the best or to the reference, plus is better."));
+    parts.add(Column.of("result", "result", Format.RESULT, TestFigure::result));
+    List<String> shown = parts.stream().map(Column::key).toList();
+    COLUMNS.stream()
+        .filter(column -> !shown.contains(column.key()))
+        .forEach(column -> parts.add(column.asDetail()));
+    return List.copyOf(parts);
   }
 
   /** Digits after the point as testers print them. */

@@ -9,6 +9,7 @@ import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.answer.Inquiry;
+import org.griplore.query.answer.WholeFigure;
 import org.griplore.query.compare.CompareOptions;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
@@ -25,6 +26,14 @@ import org.griplore.store.vocabulary.Details;
 
 /** Shows one test in full: every tyre, every discipline, every figure with its number. */
 public final class TestQuestion implements Question<TestQuestion.TyreRow> {
+  private static final Column<TyreRow> MODEL =
+      Column.of("model", "Model", Format.MODEL, TyreRow::model);
+  private static final Column<TyreRow> SIZE =
+      Column.of("size", "Size", Format.TEXT, TyreRow::size).means("The size of this tyre.");
+  private static final Column<TyreRow> RESULTS =
+      Column.rows("results", "Results", TestFigure.COLUMNS, TestQuestion::figures)
+          .means("Its figures with spread, runs and basis.");
+
   /** One tyre of the test, its figures by catalogue key. */
   public record TyreRow(String model, String size, Map<String, TestFigure> figures) {}
 
@@ -122,21 +131,35 @@ public final class TestQuestion implements Question<TestQuestion.TyreRow> {
   private static List<Column<TyreRow>> columns(
       Evidence evidence, List<String> disciplines, Map<String, String> unitOf) {
     List<Column<TyreRow>> columns = new ArrayList<>();
-    columns.add(Column.of("model", "Model", Format.MODEL, TyreRow::model));
-    columns.add(Column.of("size", "Size", Format.TEXT, TyreRow::size));
+    columns.add(MODEL);
+    columns.add(SIZE);
     for (String discipline : disciplines) {
-      String unit = unitOf.get(discipline);
-      String name = evidence.catalogue().get(discipline).name();
       columns.add(
-          Column.figure(
-              discipline,
-              unit == null || unit.isEmpty() ? name : name + ", " + unit,
-              TestFigure.decimals(unit),
-              TestFigure.parts(TestFigure.decimals(unit)),
-              row -> row.figures().get(discipline)));
+          figure(discipline, evidence.catalogue().get(discipline).name(), unitOf.get(discipline)));
     }
-    columns.add(Column.rows("results", "Results", TestFigure.COLUMNS, TestQuestion::figures));
+    columns.add(RESULTS);
     return columns;
+  }
+
+  @Override
+  public List<Column<TyreRow>> columns() {
+    return List.of(MODEL, SIZE, figure(DISCIPLINE, "Discipline", null), RESULTS);
+  }
+
+  @Override
+  public List<WholeFigure<?>> wholes() {
+    return TestFacts.ALL;
+  }
+
+  private static Column<TyreRow> figure(String discipline, String name, String unit) {
+    return Column.<TyreRow, TestFigure>figure(
+            discipline,
+            name,
+            TestFigure.decimals(unit),
+            TestFigure.parts(TestFigure.decimals(unit)),
+            row -> row.figures().get(discipline))
+        .in(unit)
+        .means("Value, place and difference in this discipline.");
   }
 
   private static List<TestFigure> figures(TyreRow row) {

@@ -8,6 +8,7 @@ import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.answer.Inquiry;
+import org.griplore.query.answer.Lead;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
@@ -180,18 +181,30 @@ public final class TestsQuestion implements Question<TestsQuestion.TestRow> {
     return List.of(
         Column.of("test", "Test", Format.TEST, TestRow::test),
         Column.of("date", "Date", Format.DATE, TestRow::date),
-        Column.of("title", "Title", Format.TEXT, TestRow::title),
+        Column.of("title", "Title", Format.TEXT, TestRow::title).means("The report's title."),
         Column.<TestRow>of("publication", "Published by", Format.TEXT, TestRow::publication)
+            .means("Who published it.")
             .asDetail(),
-        Column.of("kind", "Source", Format.TEXT, TestRow::kind),
-        Column.of("size", "Size", Format.TEXT, TestRow::size),
-        Column.of("season", "Season", Format.TEXT, TestRow::season),
-        Column.of("vehicle", "Vehicle", Format.TEXT, TestRow::vehicle),
-        Column.<TestRow>number("vehicleMass", "Mass, kg", Format.NUMBER, 0, TestRow::vehicleMass)
+        Column.of("kind", "Source", Format.TEXT, TestRow::kind)
+            .means("Whose test it is: own, independent or maker."),
+        Column.of("size", "Size", Format.TEXT, TestRow::size).means("The size that was tested."),
+        Column.of("season", "Season", Format.TEXT, TestRow::season)
+            .means("Season class of the tyres."),
+        Column.of("vehicle", "Vehicle", Format.TEXT, TestRow::vehicle).means("The car."),
+        Column.<TestRow>number("vehicleMass", "Mass", Format.NUMBER, 0, TestRow::vehicleMass)
+            .in("kg")
+            .means("Mass of the car.")
             .asDetail(),
-        Column.<TestRow>of("venue", "Venue", Format.TEXT, TestRow::venue).asDetail(),
-        Column.of("entries", "Tyres", Format.COUNT, TestRow::entries),
-        Column.of("disciplines", "Disciplines", Format.TEXTS, TestRow::disciplines),
-        Column.<TestRow>of("source", "Source", Format.COUNT, TestRow::source).asDetail());
+        Column.<TestRow>of("venue", "Venue", Format.TEXT, TestRow::venue)
+            .means("The proving ground.")
+            .asDetail(),
+        Column.of("entries", "Tyres", Format.COUNT, TestRow::entries)
+            .means("How many tyres were tested, by model and size.")
+            .leadingTo((row, asked) -> Lead.to("test").with("test", row.test())),
+        Column.of("disciplines", "Disciplines", Format.TEXTS, TestRow::disciplines)
+            .means("The disciplines with at least one result."),
+        Column.<TestRow>of("source", "Source", Format.COUNT, TestRow::source)
+            .means("Number of the report among the sources.")
+            .asDetail());
   }
 }

@@ -7,6 +7,7 @@ import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.answer.Inquiry;
+import org.griplore.query.answer.Lead;
 import org.griplore.query.answer.Wording;
 import org.griplore.query.discipline.Difference;
 import org.griplore.query.discipline.Network;
@@ -20,6 +21,7 @@ import org.griplore.query.option.Option;
 import org.griplore.query.question.CommonOptions;
 import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
+import org.griplore.store.vocabulary.Direction;
 import org.griplore.store.vocabulary.Discipline;
 
 /** How two models compare, in one discipline or in all. */
@@ -158,44 +160,97 @@ public final class ContrastQuestion implements Question<ContrastQuestion.Contras
     return caveats;
   }
 
+  /** The contrast in one discipline; nowhere where it is shown already. */
+  private static Lead discipline(ContrastRow row, Inquiry asked) {
+    return asked.options().containsKey("discipline")
+        ? null
+        : Lead.again(asked).with("discipline", row.discipline());
+  }
+
+  private static Lead tests(ContrastRow row, Inquiry asked) {
+    List<String> models = asked.options().get("model");
+    return Lead.to("tests")
+        .with("model", models.get(0), models.get(1))
+        .with("discipline", row.discipline())
+        .under(Filter.given(asked));
+  }
+
   @Override
   public List<Column<ContrastRow>> columns() {
     return List.of(
-        Column.of("discipline", "Discipline", Format.DISCIPLINE, ContrastRow::discipline),
-        Column.number(
-            "difference", "Difference", Format.DELTA, 1, r -> r.difference().difference()),
-        Column.of("unit", "in", Format.TEXT, r -> r.difference().unit()),
-        Column.number("se", "SE", Format.NUMBER, 1, r -> r.difference().se()),
-        Column.number("low", "from", Format.DELTA, 1, r -> r.difference().low()),
-        Column.number("high", "to", Format.DELTA, 1, r -> r.difference().high()),
+        Column.of("discipline", "Discipline", Format.DISCIPLINE, ContrastRow::discipline)
+            .leadingTo(ContrastQuestion::discipline),
+        Column.<ContrastRow>number(
+                "difference", "Difference", Format.DELTA, 1, r -> r.difference().difference())
+            .inUnitOf("unit")
+            .means("The first model less the second, plus is better.")
+            .leadingTo(ContrastQuestion::discipline),
+        Column.<ContrastRow>of("unit", "in", Format.UNIT, r -> r.difference().unit())
+            .means("Unit of the difference."),
+        Column.<ContrastRow>number("se", "SE", Format.NUMBER, 1, r -> r.difference().se())
+            .inUnitOf("unit")
+            .better(Direction.LOW)
+            .means("Standard error of the difference.")
+            .leadingTo(ContrastQuestion::discipline),
+        Column.<ContrastRow>number("low", "from", Format.DELTA, 1, r -> r.difference().low())
+            .inUnitOf("unit")
+            .means("Lower end of its 95 % interval.")
+            .leadingTo(ContrastQuestion::discipline),
+        Column.<ContrastRow>number("high", "to", Format.DELTA, 1, r -> r.difference().high())
+            .inUnitOf("unit")
+            .means("Upper end of its 95 % interval.")
+            .leadingTo(ContrastQuestion::discipline),
         Column.<ContrastRow>number(
                 "predictionLow",
                 "New test from",
                 Format.DELTA,
                 1,
                 r -> r.difference().predictionLow())
+            .inUnitOf("unit")
+            .means("Lower end of the 95 % interval for the difference in a new test.")
             .asDetail(),
         Column.<ContrastRow>number(
                 "predictionHigh", "to", Format.DELTA, 1, r -> r.difference().predictionHigh())
+            .inUnitOf("unit")
+            .means("Upper end of that interval.")
             .asDetail(),
-        Column.of("directTests", "With both", Format.COUNT, r -> r.difference().directTests()),
-        Column.number("direct", "Direct", Format.DELTA, 1, r -> r.difference().direct()),
-        Column.number("indirect", "Indirect", Format.DELTA, 1, r -> r.difference().indirect()),
-        Column.number(
-            "inconsistencyP",
-            "P(inconsistent)",
-            Format.CHANCE,
-            3,
-            r -> r.difference().inconsistencyP()),
+        Column.<ContrastRow>of(
+                "directTests", "With both", Format.COUNT, r -> r.difference().directTests())
+            .means("Tests that held both.")
+            .leadingTo(ContrastQuestion::tests),
+        Column.<ContrastRow>number(
+                "direct", "Direct", Format.DELTA, 1, r -> r.difference().direct())
+            .inUnitOf("unit")
+            .means("The difference by tests that held both.")
+            .leadingTo(ContrastQuestion::discipline),
+        Column.<ContrastRow>number(
+                "indirect", "Indirect", Format.DELTA, 1, r -> r.difference().indirect())
+            .inUnitOf("unit")
+            .means("The difference by tests that held one of them.")
+            .leadingTo(ContrastQuestion::discipline),
+        Column.<ContrastRow>number(
+                "inconsistencyP",
+                "P(inconsistent)",
+                Format.CHANCE,
+                3,
+                r -> r.difference().inconsistencyP())
+            .means(
+                "Probability of so large a disagreement of direct and indirect evidence by chance.")
+            .leadingTo(ContrastQuestion::discipline),
         Column.<ContrastRow>number(
                 "heterogeneity", "Heterogeneity SD", Format.NUMBER, 4, ContrastRow::heterogeneity)
+            .better(Direction.LOW)
+            .means(
+                "How far a model's result differs from test to test, as a standard deviation on the discipline's scale.")
             .asDetail(),
         Column.<ContrastRow>number(
                 "logDifference", "Log", Format.NUMBER, 4, r -> r.difference().logDifference())
+            .means("Natural log behind a difference in per cent.")
             .asDetail(),
         Column.<ContrastRow>number("logSe", "Log SE", Format.NUMBER, 4, r -> r.difference().logSe())
+            .means("Standard error of that log.")
             .asDetail(),
-        Column.rows(
-            "headToHeads", "Tests with both", HeadToHead.COLUMNS, ContrastRow::headToHeads));
+        Column.rows("headToHeads", "Tests with both", HeadToHead.COLUMNS, ContrastRow::headToHeads)
+            .means("The tests that held both, oldest first."));
   }
 }

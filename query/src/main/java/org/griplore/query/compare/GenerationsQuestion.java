@@ -9,6 +9,7 @@ import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.answer.Inquiry;
+import org.griplore.query.answer.Lead;
 import org.griplore.query.discipline.ComparisonScale;
 import org.griplore.query.discipline.Difference;
 import org.griplore.query.discipline.ModelStep;
@@ -26,6 +27,7 @@ import org.griplore.query.question.CommonOptions;
 import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 import org.griplore.query.statistics.StepPace;
+import org.griplore.store.vocabulary.Direction;
 
 /** The steps from one generation of a line to the next, and how unusual each is. */
 public final class GenerationsQuestion implements Question<GenerationsQuestion.GenerationRow> {
@@ -182,29 +184,62 @@ public final class GenerationsQuestion implements Question<GenerationsQuestion.G
     return caveats;
   }
 
+  private static Lead between(String question, GenerationRow row) {
+    return Lead.to(question)
+        .with("model", row.newer(), row.older())
+        .with("discipline", row.discipline());
+  }
+
+  private static Lead contrast(GenerationRow row, Inquiry asked) {
+    return between("contrast", row).under(Filter.given(asked));
+  }
+
   @Override
   public List<Column<GenerationRow>> columns() {
     return List.of(
         Column.<GenerationRow>of("line", "Line", Format.LINE, GenerationRow::line).asDetail(),
-        Column.of("older", "From", Format.MODEL, GenerationRow::older),
-        Column.of("newer", "To", Format.MODEL, GenerationRow::newer),
-        Column.of("discipline", "Discipline", Format.DISCIPLINE, GenerationRow::discipline),
-        Column.number("step", "Step", Format.DELTA, 1, r -> r.step().difference()),
-        Column.of("unit", "in", Format.TEXT, r -> r.step().unit()),
-        Column.number("low", "from", Format.DELTA, 1, r -> r.step().low()),
-        Column.number("high", "to", Format.DELTA, 1, r -> r.step().high()),
+        Column.of("older", "From", Format.MODEL, GenerationRow::older).means("The older model."),
+        Column.of("newer", "To", Format.MODEL, GenerationRow::newer)
+            .means("The model that follows it."),
+        Column.of("discipline", "Discipline", Format.DISCIPLINE, GenerationRow::discipline)
+            .leadingTo((row, asked) -> Lead.again(asked).with("discipline", row.discipline())),
+        Column.<GenerationRow>number("step", "Step", Format.DELTA, 1, r -> r.step().difference())
+            .inUnitOf("unit")
+            .means("Successor less predecessor, plus is better.")
+            .leadingTo(GenerationsQuestion::contrast),
+        Column.<GenerationRow>of("unit", "in", Format.UNIT, r -> r.step().unit())
+            .means("Unit of the step."),
+        Column.<GenerationRow>number("low", "from", Format.DELTA, 1, r -> r.step().low())
+            .inUnitOf("unit")
+            .means("Lower end of its 95 % interval.")
+            .leadingTo(GenerationsQuestion::contrast),
+        Column.<GenerationRow>number("high", "to", Format.DELTA, 1, r -> r.step().high())
+            .inUnitOf("unit")
+            .means("Upper end of its 95 % interval.")
+            .leadingTo(GenerationsQuestion::contrast),
         Column.<GenerationRow>number(
                 "predictionLow", "New test from", Format.DELTA, 1, r -> r.step().predictionLow())
+            .inUnitOf("unit")
+            .means("Lower end of the 95 % interval for the difference in a new test.")
             .asDetail(),
         Column.<GenerationRow>number(
                 "predictionHigh", "to", Format.DELTA, 1, r -> r.step().predictionHigh())
+            .inUnitOf("unit")
+            .means("Upper end of that interval.")
             .asDetail(),
-        Column.of("directTests", "With both", Format.COUNT, r -> r.step().directTests()),
+        Column.<GenerationRow>of(
+                "directTests", "With both", Format.COUNT, r -> r.step().directTests())
+            .means("Tests that held both.")
+            .leadingTo((row, asked) -> between("tests", row).under(Filter.given(asked))),
         Column.<GenerationRow>number(
                 "directStep", "Direct", Format.DELTA, 1, r -> r.step().direct())
+            .inUnitOf("unit")
+            .means("The step by tests that held both.")
             .asDetail(),
         Column.<GenerationRow>number(
                 "indirectStep", "Indirect", Format.DELTA, 1, r -> r.step().indirect())
+            .inUnitOf("unit")
+            .means("The step by tests that held one of them.")
             .asDetail(),
         Column.<GenerationRow>number(
                 "inconsistencyP",
@@ -212,18 +247,41 @@ public final class GenerationsQuestion implements Question<GenerationsQuestion.G
                 Format.CHANCE,
                 3,
                 r -> r.step().inconsistencyP())
+            .means(
+                "Probability of so large a disagreement of direct and indirect evidence by chance.")
+            .leadingTo(GenerationsQuestion::contrast)
             .asDetail(),
-        Column.number("makerStep", "By maker", Format.DELTA, 1, GenerationRow::makerStep),
-        Column.<GenerationRow>of("years", "Years", Format.COUNT, GenerationRow::years).asDetail(),
-        Column.number("pace", "A year", Format.DELTA, 1, GenerationRow::pace),
-        Column.number("usualPace", "usual", Format.DELTA, 1, GenerationRow::usualPace),
-        Column.<GenerationRow>of("steps", "Steps", Format.COUNT, GenerationRow::steps).asDetail(),
-        Column.of("percentile", "Percentile", Format.SHARE, GenerationRow::percentile),
-        Column.of("verdict", "In words", Format.TEXT, GenerationRow::verdict),
+        Column.number("makerStep", "By maker", Format.DELTA, 1, GenerationRow::makerStep)
+            .inUnitOf("unit")
+            .means("The step by maker-supplied reports alone.")
+            .leadingTo(
+                (row, asked) ->
+                    between("contrast", row).with("source", "maker").under(Filter.given(asked))),
+        Column.<GenerationRow>of("years", "Years", Format.COUNT, GenerationRow::years)
+            .in("a")
+            .means("Years between the two launches.")
+            .asDetail(),
+        Column.number("pace", "A year", Format.DELTA, 1, GenerationRow::pace)
+            .inUnitOf("unit")
+            .means("The step for each of those years."),
+        Column.number("usualPace", "usual", Format.DELTA, 1, GenerationRow::usualPace)
+            .inUnitOf("unit")
+            .means("The usual gain a year among the archive's steps in this discipline."),
+        Column.<GenerationRow>of("steps", "Steps", Format.COUNT, GenerationRow::steps)
+            .means("Steps of the archive in this discipline that the percentile is among.")
+            .asDetail(),
+        Column.of("percentile", "Percentile", Format.SHARE, GenerationRow::percentile)
+            .better(Direction.HIGH)
+            .means(
+                "Share of the archive's steps that this one is larger than, from 0 to 1, all drawn towards their mean by what is known of each."),
+        Column.of("verdict", "In words", Format.TEXT, GenerationRow::verdict)
+            .means("The step in words."),
         Column.<GenerationRow>number(
                 "logStep", "Log", Format.NUMBER, 4, r -> r.step().logDifference())
+            .means("Natural log behind a step in per cent.")
             .asDetail(),
         Column.<GenerationRow>number("logSe", "Log SE", Format.NUMBER, 4, r -> r.step().logSe())
+            .means("Standard error of that log.")
             .asDetail());
   }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
+import org.griplore.query.answer.Lead;
 import org.griplore.query.discipline.DisciplineArms;
 import org.griplore.query.discipline.Network;
 import org.griplore.query.evidence.Citations;
@@ -38,18 +39,28 @@ public record HeadToHead(
       List.of(
           Column.of("test", "Test", Format.TEST, HeadToHead::test),
           Column.of("date", "Date", Format.DATE, HeadToHead::date),
-          Column.number("first", "First", Format.NUMBER, 2, HeadToHead::first),
-          Column.of("firstUnit", "in", Format.TEXT, HeadToHead::firstUnit),
+          Column.number("first", "First", Format.NUMBER, 2, HeadToHead::first)
+              .inUnitOf("firstUnit")
+              .means("The first model's value.")
+              .leadingTo((row, asked) -> Lead.result(row.firstResult())),
+          Column.of("firstUnit", "in", Format.UNIT, HeadToHead::firstUnit).means("Its unit."),
           Column.<HeadToHead>of(
                   "firstResult", "First's cell", Format.RESULT, HeadToHead::firstResult)
+              .means("The first model's stored result.")
               .asDetail(),
-          Column.number("second", "Second", Format.NUMBER, 2, HeadToHead::second),
-          Column.of("secondUnit", "in", Format.TEXT, HeadToHead::secondUnit),
+          Column.number("second", "Second", Format.NUMBER, 2, HeadToHead::second)
+              .inUnitOf("secondUnit")
+              .means("The second model's value.")
+              .leadingTo((row, asked) -> Lead.result(row.secondResult())),
+          Column.of("secondUnit", "in", Format.UNIT, HeadToHead::secondUnit).means("Its unit."),
           Column.<HeadToHead>of(
                   "secondResult", "Second's cell", Format.RESULT, HeadToHead::secondResult)
+              .means("The second model's stored result.")
               .asDetail(),
-          Column.number("difference", "Difference", Format.DELTA, 1, HeadToHead::difference),
-          Column.of("source", "Source", Format.COUNT, HeadToHead::source));
+          Column.number("difference", "Difference", Format.DELTA, 1, HeadToHead::difference)
+              .means("The first less the second, plus is better, in the contrast's unit."),
+          Column.of("source", "Source", Format.COUNT, HeadToHead::source)
+              .means("Number of the report of the first among the sources."));
 
   /** The tests that held both, oldest first. */
   static List<HeadToHead> of(

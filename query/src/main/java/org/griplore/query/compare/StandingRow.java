@@ -1,5 +1,10 @@
 package org.griplore.query.compare;
 
+import java.util.function.BiFunction;
+import org.griplore.query.answer.Inquiry;
+import org.griplore.query.answer.Lead;
+import org.griplore.query.evidence.Filter;
+
 /**
  * How one model stands in a discipline. Figures but model, tests and component are null where they
  * could not be estimated.
@@ -32,6 +37,15 @@ public record StandingRow(
     ByPlaces places) {
   /** The unit of a standing by places: the log of a model's worth against the mean. */
   public static final String LOG_WORTH = "log worth";
+
+  /** To a question about the row's model in a discipline, under the same filters. */
+  static BiFunction<StandingRow, Inquiry, Lead> leadingTo(String question, String discipline) {
+    return (row, asked) ->
+        Lead.to(question)
+            .with("model", row.model())
+            .with("discipline", discipline)
+            .under(Filter.given(asked));
+  }
 
   /**
    * What a standing by places tells more.

@@ -5,10 +5,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.answer.Inquiry;
+import org.griplore.query.answer.Lead;
 import org.griplore.query.answer.Wording;
 import org.griplore.query.discipline.Difference;
 import org.griplore.query.discipline.PlacesStanding;
@@ -21,6 +23,7 @@ import org.griplore.query.question.CommonOptions;
 import org.griplore.query.question.QueryContext;
 import org.griplore.query.statistics.RankCorrelation;
 import org.griplore.query.statistics.Tails;
+import org.griplore.store.vocabulary.Direction;
 
 /** The standing by places alone, beside that by values where there is one. */
 public final class StandingsByPlaces {
@@ -48,7 +51,7 @@ public final class StandingsByPlaces {
       return Answer.to(inquiry)
           .summary(
               "The places in " + discipline + " set no scale: " + unidentified.getMessage() + ".")
-          .columns(columns())
+          .columns(columns(discipline))
           .build();
     }
     Map<Integer, Integer> byValues = ranksByValues();
@@ -65,7 +68,7 @@ public final class StandingsByPlaces {
     standing.entries().forEach(citations::citeEntry);
     return Answer.to(inquiry)
         .summary(summary(rows, standing, agreement))
-        .columns(columns())
+        .columns(columns(discipline))
         .rows(rows)
         .excluded(standing.excluded().list())
         .caveats(caveats(standing, citations))
@@ -184,20 +187,49 @@ public final class StandingsByPlaces {
     return caveats;
   }
 
-  private static List<Column<StandingRow>> columns() {
+  static List<Column<StandingRow>> columns(String discipline) {
+    BiFunction<StandingRow, Inquiry, Lead> model = StandingRow.leadingTo("model", discipline);
+    BiFunction<StandingRow, Inquiry, Lead> tests = StandingRow.leadingTo("tests", discipline);
     return List.of(
-        Column.of("rank", "Rank", Format.COUNT, row -> row.places().rank()),
+        Column.<StandingRow>of("rank", "Rank", Format.COUNT, row -> row.places().rank())
+            .better(Direction.LOW)
+            .means("Rank within its group."),
         Column.of("model", "Model", Format.MODEL, StandingRow::model),
-        Column.number("effect", "Log worth", Format.DELTA, 2, StandingRow::effect),
-        Column.number("se", "SE", Format.NUMBER, 2, StandingRow::se),
-        Column.number("low", "from", Format.DELTA, 2, StandingRow::low),
-        Column.number("high", "to", Format.DELTA, 2, StandingRow::high),
-        Column.number("score", "P-score", Format.NUMBER, 2, StandingRow::score),
+        Column.number("effect", "Log worth", Format.DELTA, 2, StandingRow::effect)
+            .in(StandingRow.LOG_WORTH)
+            .means("Log of its worth less the mean of its group, plus is better.")
+            .leadingTo(model),
+        Column.number("se", "SE", Format.NUMBER, 2, StandingRow::se)
+            .in(StandingRow.LOG_WORTH)
+            .better(Direction.LOW)
+            .means("Standard error of the log worth.")
+            .leadingTo(model),
+        Column.number("low", "from", Format.DELTA, 2, StandingRow::low)
+            .in(StandingRow.LOG_WORTH)
+            .means("Lower end of its 95 % interval.")
+            .leadingTo(model),
+        Column.number("high", "to", Format.DELTA, 2, StandingRow::high)
+            .in(StandingRow.LOG_WORTH)
+            .means("Upper end of its 95 % interval.")
+            .leadingTo(model),
+        Column.number("score", "P-score", Format.NUMBER, 2, StandingRow::score)
+            .better(Direction.HIGH)
+            .means(
+                "P-score: mean certainty of being better than another model of the group, from 0 to 1.")
+            .leadingTo(model),
         Column.<StandingRow>number(
                 "ahead", "Ahead of average", Format.CHANCE, 3, row -> row.places().ahead())
+            .better(Direction.HIGH)
+            .means("Chance to be placed before an average model of its group, from 0 to 1.")
             .asDetail(),
-        Column.of("tests", "Tests", Format.COUNT, StandingRow::tests),
-        Column.of("component", "Component", Format.COUNT, StandingRow::component),
-        Column.of("rankByValues", "By values", Format.COUNT, row -> row.places().rankByValues()));
+        Column.of("tests", "Tests", Format.COUNT, StandingRow::tests)
+            .means("Tests it is in.")
+            .leadingTo(tests),
+        Column.of("component", "Group", Format.COUNT, StandingRow::component)
+            .means("Models of different groups are never compared: no test connects them."),
+        Column.<StandingRow>of(
+                "rankByValues", "By values", Format.COUNT, row -> row.places().rankByValues())
+            .better(Direction.LOW)
+            .means("Its rank in the standing by values, within its group there."));
   }
 }

@@ -3,10 +3,12 @@ package org.griplore.query.compare;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.answer.Inquiry;
+import org.griplore.query.answer.Lead;
 import org.griplore.query.answer.Missing;
 import org.griplore.query.answer.WholeFigure;
 import org.griplore.query.answer.Wording;
@@ -24,6 +26,7 @@ import org.griplore.query.question.CommonOptions;
 import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 import org.griplore.query.statistics.Interval;
+import org.griplore.store.vocabulary.Direction;
 
 /** How all models stand in one discipline, by every test that connects them. */
 public final class StandingsQuestion implements Question<StandingRow> {
@@ -80,7 +83,7 @@ public final class StandingsQuestion implements Question<StandingRow> {
     if (network.isEmpty()) {
       return Answer.to(inquiry)
           .summary("No test has two models with comparable values in " + discipline + ".")
-          .columns(columns("", true))
+          .columns(columns(discipline, ""))
           .build();
     }
     ComparisonScale measure = network.get().measure();
@@ -90,7 +93,7 @@ public final class StandingsQuestion implements Question<StandingRow> {
     network.get().entries().forEach(citations::citeEntry);
     return Answer.to(inquiry)
         .summary(summary(rows, network.get(), discipline))
-        .columns(columns(measure.shownUnit(), measure.isRatio()))
+        .columns(columns(discipline, measure.shownUnit()))
         .rows(rows)
         .excluded(network.get().excluded().list())
         .caveats(
@@ -153,21 +156,60 @@ public final class StandingsQuestion implements Question<StandingRow> {
     return caveats;
   }
 
-  private static List<Column<StandingRow>> columns(String unit, boolean ratio) {
-    String in = unit.isEmpty() ? "" : ", " + unit;
+  @Override
+  public List<Column<StandingRow>> columns() {
+    List<Column<StandingRow>> all = new ArrayList<>(columns(DISCIPLINE, null));
+    StandingsByPlaces.columns(DISCIPLINE).stream()
+        .filter(column -> all.stream().noneMatch(told -> told.key().equals(column.key())))
+        .forEach(all::add);
+    return List.copyOf(all);
+  }
+
+  @Override
+  public List<WholeFigure<?>> wholes() {
+    return List.of(AGREEMENT);
+  }
+
+  private static List<Column<StandingRow>> columns(String discipline, String unit) {
+    BiFunction<StandingRow, Inquiry, Lead> model = StandingRow.leadingTo("model", discipline);
+    BiFunction<StandingRow, Inquiry, Lead> tests = StandingRow.leadingTo("tests", discipline);
     return List.of(
         Column.of("model", "Model", Format.MODEL, StandingRow::model),
-        Column.number("effect", "Effect" + in, Format.DELTA, 1, StandingRow::effect),
-        Column.number("se", "SE", Format.NUMBER, 1, StandingRow::se),
-        Column.number("low", "from", Format.DELTA, 1, StandingRow::low),
-        Column.number("high", "to", Format.DELTA, 1, StandingRow::high),
-        Column.number("score", "P-score", Format.NUMBER, 2, StandingRow::score),
-        Column.of("tests", "Tests", Format.COUNT, StandingRow::tests),
-        Column.of("component", "Component", Format.COUNT, StandingRow::component),
-        Column.<StandingRow>of("unit", "Unit", Format.TEXT, StandingRow::unit).asDetail(),
+        Column.number("effect", "Effect", Format.DELTA, 1, StandingRow::effect)
+            .in(unit)
+            .means("Difference to the mean of its group, plus is better.")
+            .leadingTo(model),
+        Column.number("se", "SE", Format.NUMBER, 1, StandingRow::se)
+            .in(unit)
+            .better(Direction.LOW)
+            .means("Standard error of the difference.")
+            .leadingTo(model),
+        Column.number("low", "from", Format.DELTA, 1, StandingRow::low)
+            .in(unit)
+            .means("Lower end of its 95 % interval.")
+            .leadingTo(model),
+        Column.number("high", "to", Format.DELTA, 1, StandingRow::high)
+            .in(unit)
+            .means("Upper end of its 95 % interval.")
+            .leadingTo(model),
+        Column.number("score", "P-score", Format.NUMBER, 2, StandingRow::score)
+            .better(Direction.HIGH)
+            .means(
+                "P-score: mean certainty of being better than another model of the group, from 0 to 1.")
+            .leadingTo(model),
+        Column.of("tests", "Tests", Format.COUNT, StandingRow::tests)
+            .means("Tests it is in.")
+            .leadingTo(tests),
+        Column.of("component", "Group", Format.COUNT, StandingRow::component)
+            .means("Models of different groups are never compared: no test connects them."),
+        Column.<StandingRow>of("unit", "Unit", Format.UNIT, StandingRow::unit)
+            .means("Unit of the difference.")
+            .asDetail(),
         Column.<StandingRow>number("logEffect", "Log", Format.NUMBER, 4, StandingRow::logEffect)
+            .means("Natural log behind a difference in per cent.")
             .asDetail(),
         Column.<StandingRow>number("logSe", "Log SE", Format.NUMBER, 4, StandingRow::logSe)
+            .means("Standard error of that log.")
             .asDetail());
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.griplore.query.answer.Answer;
+import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Wording;
 import org.griplore.query.compare.CompareOptions;
@@ -50,6 +51,11 @@ public final class DependsQuestion implements Question<DependsRow> {
     options.add(CommonOptions.discipline("wet-braking"));
     options.addAll(Filter.OPTIONS);
     return options;
+  }
+
+  @Override
+  public List<Column<DependsRow>> columns() {
+    return DependsColumns.of();
   }
 
   @Override

@@ -3,9 +3,12 @@ package org.griplore.query.evidence;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.option.Choices;
 import org.griplore.query.option.Option;
 import org.griplore.store.archive.ModelRecord;
@@ -184,6 +187,17 @@ public final class Filter {
   /** Whether anything is filtered at all. */
   public boolean isOpen() {
     return open;
+  }
+
+  /** The filters of a question that was asked, as the next question takes them. */
+  public static Map<String, List<String>> given(Inquiry inquiry) {
+    Map<String, List<String>> given = new LinkedHashMap<>();
+    for (Option option : OPTIONS) {
+      if (inquiry.options().containsKey(option.name())) {
+        given.put(option.name(), inquiry.options().get(option.name()));
+      }
+    }
+    return given;
   }
 
   /** The filters in words, to go on a sentence: {@code ", in 205/55 R16, from 2019"}. */

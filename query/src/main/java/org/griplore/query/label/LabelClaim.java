@@ -31,12 +31,20 @@ public record LabelClaim(
   public static final List<Column<LabelClaim>> COLUMNS =
       List.of(
           Column.of("model", "Model", Format.MODEL, LabelClaim::model),
-          Column.of("what", "What", Format.TEXT, LabelClaim::what),
-          Column.of("figure", "Figure", Format.TEXT, LabelClaim::figure),
-          Column.of("unit", "Unit", Format.TEXT, LabelClaim::unit),
-          Column.of("letter", "Class, (EU) 2020/740", Format.TEXT, LabelClaim::letter),
-          Column.of("letterBefore", "Class, (EC) 1222/2009", Format.TEXT, LabelClaim::letterBefore),
-          Column.<LabelClaim>of("method", "Method", Format.TEXT, LabelClaim::method).asDetail());
+          Column.of("what", "What", Format.TEXT, LabelClaim::what)
+              .means("What is classed, with its symbol."),
+          Column.of("figure", "Figure", Format.TEXT, LabelClaim::figure)
+              .inUnitOf("unit")
+              .means("The figure as the label rounds it."),
+          Column.of("unit", "Unit", Format.UNIT, LabelClaim::unit)
+              .means("Unit of the figure; empty for an index."),
+          Column.of("letter", "Class, (EU) 2020/740", Format.TEXT, LabelClaim::letter)
+              .means("Class by Regulation (EU) 2020/740."),
+          Column.of("letterBefore", "Class, (EC) 1222/2009", Format.TEXT, LabelClaim::letterBefore)
+              .means("Class by Regulation (EC) 1222/2009, where a letter may mean another figure."),
+          Column.<LabelClaim>of("method", "Method", Format.TEXT, LabelClaim::method)
+              .means("The method's edition, and how sure its figures are.")
+              .asDetail());
 
   static LabelClaim none(
       String model, String discipline, String what, String method, String whyNot) {

@@ -2,6 +2,7 @@ package org.griplore.query.log;
 
 import java.util.List;
 import org.griplore.query.answer.Answer;
+import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.WholeFigure;
 import org.griplore.query.answer.Wording;
@@ -43,6 +44,16 @@ public final class LogQuestion implements Question<LogRow> {
     return List.of(
         Option.arguments("test", "KEY", "the test's key, as `tests` lists it", true),
         CommonOptions.discipline(null));
+  }
+
+  @Override
+  public List<Column<LogRow>> columns() {
+    return LogRow.COLUMNS;
+  }
+
+  @Override
+  public List<WholeFigure<?>> wholes() {
+    return List.of(REDUCTIONS);
   }
 
   @Override

@@ -3,6 +3,7 @@ package org.griplore.query.log;
 import java.util.List;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
+import org.griplore.store.vocabulary.Direction;
 
 /**
  * One set of tyres at its place in the order of the day.
@@ -52,31 +53,60 @@ public record LogRow(
   static final List<Column<LogRow>> COLUMNS =
       List.of(
           Column.of("discipline", "Discipline", Format.DISCIPLINE, LogRow::discipline),
-          Column.of("sequence", "Place", Format.COUNT, LogRow::sequence),
-          Column.of("tyre", "Tyre", Format.TEXT, LogRow::tyre),
-          Column.of("role", "Role", Format.TEXT, LogRow::role),
-          Column.of("counted", "Runs", Format.COUNT, LogRow::counted),
-          Column.number("mean", "Mean", Format.NUMBER, 3, LogRow::mean),
-          Column.of("unit", "Unit", Format.TEXT, LogRow::unit),
-          Column.number("variation", "CV, %", Format.NUMBER, 2, LogRow::variationPerCent),
+          Column.of("sequence", "Sequence", Format.COUNT, LogRow::sequence)
+              .means("The set in the order of the day."),
+          Column.of("tyre", "Tyre", Format.TEXT, LogRow::tyre)
+              .means("The tyre as the log names it."),
+          Column.of("role", "Role", Format.TEXT, LogRow::role)
+              .means("Whether the set is the reference or a candidate."),
+          Column.of("counted", "Runs", Format.COUNT, LogRow::counted)
+              .means("How many of its runs count."),
+          Column.number("mean", "Mean", Format.NUMBER, 3, LogRow::mean)
+              .inUnitOf("unit")
+              .means("Mean of the runs that count."),
+          Column.of("unit", "Unit", Format.UNIT, LogRow::unit).means("Unit of the mean."),
+          Column.number("variation", "CV", Format.NUMBER, 2, LogRow::variationPerCent)
+              .in("%")
+              .better(Direction.LOW)
+              .means("Coefficient of variation of the runs that count."),
           Column.<LogRow>number(
                   "deviation", "Standard deviation", Format.NUMBER, 3, LogRow::deviation)
+              .inUnitOf("unit")
+              .better(Direction.LOW)
+              .means("Standard deviation of the runs that count.")
               .asDetail(),
-          Column.number("reference", "Reference there", Format.NUMBER, 3, LogRow::reference),
+          Column.number("reference", "Reference there", Format.NUMBER, 3, LogRow::reference)
+              .inUnitOf("unit")
+              .means("The reference tyre at this set's moment of the day."),
           Column.<LogRow>of(
                   "referenceWords", "Reference made of", Format.TEXT, LogRow::referenceWords)
+              .means("How that reference is made up of its measurements.")
               .asDetail(),
-          Column.number("difference", "Difference", Format.DELTA, 2, LogRow::difference),
-          Column.number("error", "Standard error", Format.NUMBER, 2, LogRow::error),
-          Column.of("differenceUnit", "in", Format.TEXT, LogRow::differenceUnit),
+          Column.number("difference", "Difference", Format.DELTA, 2, LogRow::difference)
+              .inUnitOf("differenceUnit")
+              .means("Candidate against the reference at its moment, plus is better."),
+          Column.number("error", "Standard error", Format.NUMBER, 2, LogRow::error)
+              .inUnitOf("differenceUnit")
+              .better(Direction.LOW)
+              .means("Standard error of the difference."),
+          Column.of("differenceUnit", "in", Format.UNIT, LogRow::differenceUnit)
+              .means("Unit of the difference and its error."),
           Column.<LogRow>number(
                   "logDifference", "Log difference", Format.NUMBER, 4, LogRow::logDifference)
+              .means("Natural log of the ratio behind a difference in per cent, plus is better.")
               .asDetail(),
-          Column.<LogRow>number("logSe", "Log error", Format.NUMBER, 4, LogRow::logSe).asDetail(),
-          Column.of("standing", "Standing", Format.TEXT, LogRow::standing),
-          Column.of("reasons", "Limits broken", Format.TEXTS, row -> told(row.reasons())),
-          Column.<LogRow>of("file", "File", Format.TEXT, LogRow::file).asDetail(),
-          Column.rows("runs", "Runs", LogRun.COLUMNS, LogRow::runs));
+          Column.<LogRow>number("logSe", "Log error", Format.NUMBER, 4, LogRow::logSe)
+              .means("Standard error of that log.")
+              .asDetail(),
+          Column.of("standing", "Standing", Format.TEXT, LogRow::standing)
+              .means("Whether the set stands under the limits, with the consequence."),
+          Column.<LogRow>of("reasons", "Limits broken", Format.TEXTS, row -> told(row.reasons()))
+              .means("The limits that were broken."),
+          Column.<LogRow>of("file", "File", Format.TEXT, LogRow::file)
+              .means("The log's file.")
+              .asDetail(),
+          Column.rows("runs", "Runs", LogRun.COLUMNS, LogRow::runs)
+              .means("The runs of the set in the order of the log."));
 
   private static List<String> told(List<String> sentences) {
     return sentences.isEmpty() ? null : sentences;

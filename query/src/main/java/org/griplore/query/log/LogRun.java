@@ -18,26 +18,46 @@ import org.griplore.store.vocabulary.LoggedRun;
 public record LogRun(LoggedRun run, Double figure, Boolean counts, String said) {
   static final List<Column<LogRun>> COLUMNS =
       List.of(
-          logged("run", "Run", Format.COUNT, LoggedRun::run),
-          number("fromKmh", "From, km/h", 2, LoggedRun::fromKmh),
-          number("toKmh", "To, km/h", 2, LoggedRun::toKmh),
-          number("distanceM", "Distance, m", 2, LoggedRun::distanceM),
-          number("timeS", "Time, s", 3, LoggedRun::timeS),
-          number("levelDb", "Level, dB(A)", 1, LoggedRun::levelDb),
-          number("value", "Value", 3, LoggedRun::value),
+          logged("run", "Run", Format.COUNT, LoggedRun::run)
+              .means("The run as numbered in the log."),
+          number("fromKmh", "From", 2, LoggedRun::fromKmh)
+              .in("km/h")
+              .means("Speed at the start of the measured window."),
+          number("toKmh", "To", 2, LoggedRun::toKmh).in("km/h").means("Speed at its end."),
+          number("distanceM", "Distance", 2, LoggedRun::distanceM)
+              .in("m")
+              .means("Distance over the window as logged."),
+          number("timeS", "Time", 3, LoggedRun::timeS)
+              .in("s")
+              .means("Time over the window as logged."),
+          number("levelDb", "Level", 1, LoggedRun::levelDb)
+              .in("dB(A)")
+              .means("Sound level as logged."),
+          number("value", "Value", 3, LoggedRun::value)
+              .inUnitOf("valueUnit")
+              .means("Any other value as logged."),
           logged(
-              "valueUnit",
-              "in",
-              Format.TEXT,
-              run -> run.unit() == null ? null : run.unit().symbol()),
-          number("surfaceC", "Surface, \u00b0C", 1, LoggedRun::surfaceC),
-          number("airC", "Air, \u00b0C", 1, LoggedRun::airC),
-          Column.number("figure", "Figure", Format.NUMBER, 4, LogRun::figure),
-          Column.of("counts", "Counts", Format.FLAG, LogRun::counts),
-          Column.of("said", "To be said", Format.TEXT, LogRun::said),
-          logged("remark", "Remark", Format.TEXT, LoggedRun::remark),
-          logged("row", "Row", Format.COUNT, run -> at(run.cell(), Cell::row)),
-          logged("column", "Column", Format.COUNT, run -> at(run.cell(), Cell::column)));
+                  "valueUnit",
+                  "in",
+                  Format.TEXT,
+                  run -> run.unit() == null ? null : run.unit().symbol())
+              .means("Unit of that value."),
+          number("surfaceC", "Surface", 1, LoggedRun::surfaceC)
+              .in("\u00b0C")
+              .means("Temperature of the surface."),
+          number("airC", "Air", 1, LoggedRun::airC).in("\u00b0C").means("Temperature of the air."),
+          Column.number("figure", "Figure", Format.NUMBER, 4, LogRun::figure)
+              .means("What the run goes into its set's mean with, in the set's unit."),
+          Column.of("counts", "Counts", Format.FLAG, LogRun::counts)
+              .means("Whether the run counts."),
+          Column.of("said", "To be said", Format.TEXT, LogRun::said)
+              .means("Why it does not count, or what is odd about it."),
+          logged("remark", "Remark", Format.TEXT, LoggedRun::remark)
+              .means("The remark in the log."),
+          logged("row", "Row", Format.COUNT, run -> at(run.cell(), Cell::row))
+              .means("The log's row."),
+          logged("column", "Column", Format.COUNT, run -> at(run.cell(), Cell::column))
+              .means("The log's column."));
 
   private static Column<LogRun> logged(
       String key, String label, Format format, Function<LoggedRun, Object> of) {

@@ -17,6 +17,7 @@ import org.griplore.query.question.Question;
 import org.griplore.store.text.NoteHit;
 import org.griplore.store.text.NoteHits;
 import org.griplore.store.text.NoteQuery;
+import org.griplore.store.vocabulary.Direction;
 
 /** Finds notes by words, the best match first. */
 public final class FindQuestion implements Question<NoteHit> {
@@ -93,17 +94,31 @@ public final class FindQuestion implements Question<NoteHit> {
   @Override
   public List<Column<NoteHit>> columns() {
     return List.of(
-        Column.<NoteHit>of("note", "Note", Format.COUNT, NoteHit::noteId).asDetail(),
-        Column.of("test", "Test", Format.TEST, NoteHit::test),
-        Column.of(
-            "date", "Date", Format.DATE, hit -> hit.date() == null ? null : hit.date().text()),
-        Column.of("model", "Model", Format.MODEL, NoteHit::model),
-        Column.of("discipline", "Discipline", Format.DISCIPLINE, NoteHit::discipline),
-        Column.of("snippet", "Note", Format.SNIPPET, NoteHit::snippet),
-        Column.<NoteHit>of("text", "Whole note", Format.TEXT, hit -> hit.cell().found()).asDetail(),
-        Column.<NoteHit>of("file", "File", Format.TEXT, NoteHit::file).asDetail(),
-        Column.<NoteHit>of("where", "Where", Format.TEXT, hit -> hit.cell().place()).asDetail(),
+        Column.<NoteHit>of("note", "Note", Format.COUNT, NoteHit::noteId)
+            .means("Number of the note in the archive.")
+            .asDetail(),
+        Column.of("test", "Test", Format.TEST, NoteHit::test).means("The test it is about."),
+        Column.<NoteHit>of(
+                "date", "Date", Format.DATE, hit -> hit.date() == null ? null : hit.date().text())
+            .means("Date of the test or of the note, as exactly as known."),
+        Column.of("model", "Model", Format.MODEL, NoteHit::model).means("The model it is about."),
+        Column.of("discipline", "Discipline", Format.DISCIPLINE, NoteHit::discipline)
+            .means("The discipline it is about."),
+        Column.of("snippet", "Note", Format.SNIPPET, NoteHit::snippet)
+            .means("The note around the words that matched."),
+        Column.<NoteHit>of("text", "Whole note", Format.TEXT, hit -> hit.cell().found())
+            .means("The whole note as it stands in its source.")
+            .asDetail(),
+        Column.<NoteHit>of("file", "File", Format.TEXT, NoteHit::file)
+            .means("The file it stands in.")
+            .asDetail(),
+        Column.<NoteHit>of("where", "Where", Format.TEXT, hit -> hit.cell().place())
+            .means("Sheet, row and column in the file.")
+            .asDetail(),
         Column.<NoteHit>number("score", "Score", Format.NUMBER, 2, hit -> (double) hit.score())
+            .better(Direction.HIGH)
+            .means(
+                "How well the note matches, higher is closer; comparable within one answer only.")
             .asDetail());
   }
 }

@@ -73,8 +73,11 @@ public final class TallyQuestion implements Question<TallyQuestion.TallyRow> {
   @Override
   public List<Column<TallyRow>> columns() {
     return List.of(
-        Column.of("by", "By", Format.TEXT, TallyRow::by),
-        Column.of("value", "Shared", Format.TEXT, TallyRow::value),
-        Column.of("notes", "Notes", Format.COUNT, TallyRow::notes));
+        Column.of("by", "By", Format.TEXT, TallyRow::by)
+            .means("What the notes share: model, discipline or year."),
+        Column.of("value", "Shared", Format.TEXT, TallyRow::value)
+            .means("The model's name, the discipline's key or the year."),
+        Column.of("notes", "Notes", Format.COUNT, TallyRow::notes)
+            .means("How many notes there are."));
   }
 }

@@ -7,6 +7,7 @@ import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.answer.Inquiry;
+import org.griplore.query.answer.Lead;
 import org.griplore.query.answer.WholeFigure;
 import org.griplore.query.compare.CompareOptions;
 import org.griplore.query.discipline.ComparisonScale;
@@ -20,6 +21,7 @@ import org.griplore.query.option.Option;
 import org.griplore.query.question.CommonOptions;
 import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
+import org.griplore.store.vocabulary.Direction;
 import org.griplore.store.vocabulary.Discipline;
 
 /** How well the archive would have predicted its own tests. */
@@ -81,6 +83,11 @@ public final class BacktestQuestion implements Question<BacktestQuestion.Backtes
     options.add(CommonOptions.discipline(null));
     options.addAll(Filter.OPTIONS);
     return options;
+  }
+
+  @Override
+  public List<WholeFigure<?>> wholes() {
+    return List.of(ALL);
   }
 
   @Override
@@ -207,23 +214,45 @@ public final class BacktestQuestion implements Question<BacktestQuestion.Backtes
   @Override
   public List<Column<BacktestRow>> columns() {
     return List.of(
-        Column.of("discipline", "Discipline", Format.DISCIPLINE, BacktestRow::discipline),
-        Column.of("tests", "Tests", Format.COUNT, BacktestRow::tests),
-        Column.of("results", "Results", Format.COUNT, BacktestRow::results),
+        Column.of("discipline", "Discipline", Format.DISCIPLINE, BacktestRow::discipline)
+            .leadingTo((row, asked) -> Lead.again(asked).with("discipline", row.discipline())),
+        Column.of("tests", "Tests", Format.COUNT, BacktestRow::tests)
+            .means("Tests predicted from those before them.")
+            .leadingTo(
+                (row, asked) ->
+                    Lead.to("tests")
+                        .with("discipline", row.discipline())
+                        .under(Filter.given(asked))),
+        Column.of("results", "Results", Format.COUNT, BacktestRow::results)
+            .means("Results predicted."),
         Column.<BacktestRow>of("unseen", "Never tested", Format.COUNT, BacktestRow::unseen)
+            .means("Results among them of models that had never been tested.")
             .asDetail(),
-        Column.of("coverage50", "In 50 %", Format.SHARE, BacktestRow::coverage50),
-        Column.of("coverage80", "In 80 %", Format.SHARE, BacktestRow::coverage80),
-        Column.of("coverage95", "In 95 %", Format.SHARE, BacktestRow::coverage95),
-        Column.number("error", "Error", Format.NUMBER, 2, BacktestRow::error),
-        Column.number("naiveError", "Error, last time", Format.NUMBER, 2, BacktestRow::naiveError),
-        Column.of("unit", "in", Format.TEXT, BacktestRow::unit),
-        Column.number("rankAgreement", "Order", Format.NUMBER, 2, BacktestRow::rankAgreement),
+        Column.of("coverage50", "In 50 %", Format.SHARE, BacktestRow::coverage50)
+            .means("Share of results inside their 50 % intervals; 0.5 is right."),
+        Column.of("coverage80", "In 80 %", Format.SHARE, BacktestRow::coverage80)
+            .means("Share of results inside their 80 % intervals; 0.8 is right."),
+        Column.of("coverage95", "In 95 %", Format.SHARE, BacktestRow::coverage95)
+            .means("Share of results inside their 95 % intervals; 0.95 is right."),
+        Column.number("error", "Error", Format.NUMBER, 2, BacktestRow::error)
+            .inUnitOf("unit")
+            .better(Direction.LOW)
+            .means("Root mean square error of predicted differences from the field's mean."),
+        Column.number("naiveError", "Error, last time", Format.NUMBER, 2, BacktestRow::naiveError)
+            .inUnitOf("unit")
+            .better(Direction.LOW)
+            .means("The same error of taking each tyre as it was the last time."),
+        Column.of("unit", "in", Format.UNIT, BacktestRow::unit).means("Unit of both errors."),
+        Column.number("rankAgreement", "Order", Format.NUMBER, 2, BacktestRow::rankAgreement)
+            .better(Direction.HIGH)
+            .means("Kendall's tau-b between predicted and measured order inside tests."),
         Column.number(
-            "naiveRankAgreement",
-            "Order, last time",
-            Format.NUMBER,
-            2,
-            BacktestRow::naiveRankAgreement));
+                "naiveRankAgreement",
+                "Order, last time",
+                Format.NUMBER,
+                2,
+                BacktestRow::naiveRankAgreement)
+            .better(Direction.HIGH)
+            .means("The same agreement of taking each tyre as it was the last time."));
   }
 }

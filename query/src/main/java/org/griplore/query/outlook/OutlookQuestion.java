@@ -9,7 +9,9 @@ import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.answer.Inquiry;
+import org.griplore.query.answer.Lead;
 import org.griplore.query.answer.WholeFigure;
+import org.griplore.query.discipline.Difference;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
 import org.griplore.query.evidence.Filter;
@@ -20,6 +22,7 @@ import org.griplore.query.option.Weights;
 import org.griplore.query.question.CommonOptions;
 import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
+import org.griplore.store.vocabulary.Direction;
 import org.griplore.store.vocabulary.Discipline;
 
 /** What to expect of a field of tyres in a new test. */
@@ -137,6 +140,26 @@ public final class OutlookQuestion implements Question<OutlookRow> {
         .stream().filter(key -> context.evidence().discipline(key) >= 0).toList();
   }
 
+  private static Lead behind(String question, OutlookRow row, Inquiry asked) {
+    return row.tests() == null
+        ? null
+        : Lead.to(question)
+            .with("model", row.model())
+            .with("discipline", row.discipline())
+            .under(Lead.to(question).under(Filter.given(asked)).without("size").options());
+  }
+
+  @Override
+  public List<Column<OutlookRow>> columns() {
+    return columns(Difference.LEVEL, true);
+  }
+
+  @Override
+  public List<WholeFigure<?>> wholes() {
+    return List.of(VARIANCE_COMPONENTS);
+  }
+
+  /** The filters but the size, which is that of the new test and lets every size count. */
   private static List<Column<OutlookRow>> columns(double level, boolean like) {
     String percent = String.format(Locale.ROOT, "%.0f %% from", 100 * level);
     List<Column<OutlookRow>> columns =
@@ -144,21 +167,40 @@ public final class OutlookQuestion implements Question<OutlookRow> {
             List.of(
                 Column.of("discipline", "Discipline", Format.DISCIPLINE, OutlookRow::discipline),
                 Column.of("model", "Model", Format.MODEL, OutlookRow::model),
-                Column.number("expected", "Expected", Format.DELTA, 1, OutlookRow::expected),
-                Column.of("unit", "in", Format.TEXT, OutlookRow::unit),
-                Column.number("low", percent, Format.DELTA, 1, OutlookRow::low),
-                Column.number("high", "to", Format.DELTA, 1, OutlookRow::high),
-                Column.number(
-                    "expectedPlace", "Place", Format.NUMBER, 1, OutlookRow::expectedPlace),
-                Column.of("topThree", "First 3", Format.SHARE, OutlookRow::topThree),
-                Column.of("field", "Of", Format.COUNT, OutlookRow::field),
-                Column.of("tests", "Tests", Format.COUNT, OutlookRow::tests)));
+                Column.number("expected", "Expected", Format.DELTA, 1, OutlookRow::expected)
+                    .inUnitOf("unit")
+                    .means(
+                        "Expected result in a new test less the mean of the field, plus is better.")
+                    .leadingTo((row, asked) -> behind("model", row, asked)),
+                Column.of("unit", "in", Format.UNIT, OutlookRow::unit)
+                    .means("Unit of the expected difference."),
+                Column.number("low", percent, Format.DELTA, 1, OutlookRow::low)
+                    .inUnitOf("unit")
+                    .means("Lower end of the prediction interval."),
+                Column.number("high", "to", Format.DELTA, 1, OutlookRow::high)
+                    .inUnitOf("unit")
+                    .means("Upper end of the prediction interval."),
+                Column.number("expectedPlace", "Place", Format.NUMBER, 1, OutlookRow::expectedPlace)
+                    .better(Direction.LOW)
+                    .means("Mean place over what may happen."),
+                Column.of("topThree", "First 3", Format.SHARE, OutlookRow::topThree)
+                    .better(Direction.HIGH)
+                    .means("Chance of the first three, from 0 to 1."),
+                Column.of("field", "Of", Format.COUNT, OutlookRow::field)
+                    .means("Tyres compared in the discipline."),
+                Column.of("tests", "Tests", Format.COUNT, OutlookRow::tests)
+                    .means("Tests of the tyre itself in the discipline.")
+                    .leadingTo((row, asked) -> behind("tests", row, asked))));
     Column<OutlookRow> likeTests =
-        Column.of("likeTests", "Like", Format.COUNT, OutlookRow::likeTests);
+        Column.of("likeTests", "Like", Format.COUNT, OutlookRow::likeTests)
+            .means("Those among them in a like size and on a like car.");
     columns.add(like ? likeTests : likeTests.asDetail());
-    columns.add(Column.of("basis", "Rests on", Format.TEXT, OutlookRow::basis));
+    columns.add(
+        Column.of("basis", "Rests on", Format.TEXT, OutlookRow::basis)
+            .means("What the expectation rests on."));
     columns.add(
         Column.<OutlookRow>number("logExpected", "Log", Format.NUMBER, 4, OutlookRow::logExpected)
+            .means("Natural log of the ratio behind an expectation in per cent.")
             .asDetail());
     return columns;
   }

@@ -11,6 +11,7 @@ import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.answer.Inquiry;
+import org.griplore.query.answer.Lead;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
@@ -21,6 +22,7 @@ import org.griplore.query.question.CommonOptions;
 import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 import org.griplore.query.ranking.TopShare;
+import org.griplore.store.vocabulary.Direction;
 
 /**
  * How often models were among the first in their tests, and how often chance would put them there.
@@ -62,6 +64,11 @@ public final class PlacingsQuestion implements Question<PlacingRow> {
   }
 
   @Override
+  public List<Column<PlacingRow>> columns() {
+    return columns("K", TopShare.WHOLE);
+  }
+
+  @Override
   public Answer<PlacingRow> answer(QueryContext context, Choices choices) {
     Evidence evidence = context.evidence();
     int top = choices.integer("top", 1, 1000).orElseThrow();
@@ -94,7 +101,7 @@ public final class PlacingsQuestion implements Question<PlacingRow> {
     return Answer.to(
             new Inquiry(kind(), sentence(choices, names, top, discipline, filter), choices.given()))
         .summary(summary(rows, names, choices, top, ties, discipline))
-        .columns(columns(top, ties))
+        .columns(columns(String.valueOf(top), ties))
         .rows(rows)
         .excluded(excluded.list())
         .caveats(caveats(citations, top, minField))
@@ -177,34 +184,76 @@ public final class PlacingsQuestion implements Question<PlacingRow> {
     return caveats;
   }
 
-  private static List<Column<PlacingRow>> columns(int top, TopShare ties) {
+  private static Lead alone(PlacingRow row, Inquiry asked) {
+    return asked.options().getOrDefault("model", List.of()).size() == 1
+        ? null
+        : Lead.again(asked).with("model", row.model());
+  }
+
+  private static List<Column<PlacingRow>> columns(String top, TopShare ties) {
     List<Column<Placing>> inner =
         List.of(
             Column.of("test", "Test", Format.TEST, Placing::test),
             Column.of("date", "Date", Format.DATE, Placing::date),
-            Column.of("place", "Place", Format.PLACE, Placing::place),
-            Column.of("field", "Of", Format.COUNT, Placing::field),
-            Column.of("tied", "Tied", Format.FLAG, Placing::tied),
-            Column.of("basis", "Basis", Format.TEXT, Placing::basis),
-            Column.of("source", "Source", Format.COUNT, Placing::source),
+            Column.of("place", "Place", Format.PLACE, Placing::place)
+                .means("Place in the test.")
+                .leadingTo((row, asked) -> Lead.result(row.result())),
+            Column.of("field", "Of", Format.COUNT, Placing::field).means("How many were ranked."),
+            Column.of("tied", "Tied", Format.FLAG, Placing::tied)
+                .means("Whether others share the place."),
+            Column.of("basis", "Basis", Format.TEXT, Placing::basis)
+                .means("Whether the place is published, or computed from totals or values."),
+            Column.of("source", "Source", Format.COUNT, Placing::source)
+                .means("Number of the report among the sources."),
             Column.of("result", "Result", Format.RESULT, Placing::result));
     return List.of(
         Column.of("model", "Model", Format.MODEL, PlacingRow::model),
-        Column.of("tests", "Tests", Format.COUNT, PlacingRow::tests),
+        Column.of("tests", "Tests", Format.COUNT, PlacingRow::tests)
+            .means("Tests counted.")
+            .leadingTo(PlacingsQuestion::alone),
         ties == TopShare.WHOLE
             ? Column.of("within", "First " + top, Format.COUNT, PlacingRow::within)
-            : Column.number("within", "First " + top, Format.NUMBER, 1, PlacingRow::within),
-        Column.of("share", "Share", Format.SHARE, PlacingRow::share),
-        Column.of("shareLow", "from", Format.SHARE, PlacingRow::shareLow),
-        Column.of("shareHigh", "to", Format.SHARE, PlacingRow::shareHigh),
+                .better(Direction.HIGH)
+                .means("Tests in which its place was within the first.")
+                .leadingTo(PlacingsQuestion::alone)
+            : Column.number("within", "First " + top, Format.NUMBER, 1, PlacingRow::within)
+                .better(Direction.HIGH)
+                .means("Tests in which its place was within the first, shared places in part.")
+                .leadingTo(PlacingsQuestion::alone),
+        Column.of("share", "Share", Format.SHARE, PlacingRow::share)
+            .better(Direction.HIGH)
+            .means("Share of the tests counted that were within the first, from 0 to 1.")
+            .leadingTo(PlacingsQuestion::alone),
+        Column.of("shareLow", "from", Format.SHARE, PlacingRow::shareLow)
+            .better(Direction.HIGH)
+            .means("Lower end of its 95 % interval.")
+            .leadingTo(PlacingsQuestion::alone),
+        Column.of("shareHigh", "to", Format.SHARE, PlacingRow::shareHigh)
+            .better(Direction.HIGH)
+            .means("Upper end of its 95 % interval.")
+            .leadingTo(PlacingsQuestion::alone),
         Column.number(
-            "expectedByChance", "By chance", Format.NUMBER, 1, PlacingRow::expectedByChance),
+                "expectedByChance", "By chance", Format.NUMBER, 1, PlacingRow::expectedByChance)
+            .means("Tests within the first if places were drawn.")
+            .leadingTo(PlacingsQuestion::alone),
         Column.number(
-            "chanceOfAtLeast", "P(at least)", Format.CHANCE, 3, PlacingRow::chanceOfAtLeast),
-        Column.of("bestPlace", "Best", Format.PLACE, PlacingRow::bestPlace),
-        Column.number("medianPlace", "Median", Format.PLACE, 1, PlacingRow::medianPlace),
-        Column.of("firstYear", "First", Format.YEAR, PlacingRow::firstYear),
-        Column.of("lastYear", "Last", Format.YEAR, PlacingRow::lastYear),
-        Column.rows("places", "Places", inner, PlacingRow::places));
+                "chanceOfAtLeast", "P(at least)", Format.CHANCE, 3, PlacingRow::chanceOfAtLeast)
+            .better(Direction.LOW)
+            .means("Chance of at least so many then, from 0 to 1.")
+            .leadingTo(PlacingsQuestion::alone),
+        Column.of("bestPlace", "Best", Format.PLACE, PlacingRow::bestPlace)
+            .better(Direction.LOW)
+            .means("Best place.")
+            .leadingTo(PlacingsQuestion::alone),
+        Column.number("medianPlace", "Median", Format.PLACE, 1, PlacingRow::medianPlace)
+            .better(Direction.LOW)
+            .means("Median place.")
+            .leadingTo(PlacingsQuestion::alone),
+        Column.of("firstYear", "First", Format.YEAR, PlacingRow::firstYear)
+            .means("Year of the first dated test."),
+        Column.of("lastYear", "Last", Format.YEAR, PlacingRow::lastYear)
+            .means("Year of the last dated test."),
+        Column.rows("places", "Places", inner, PlacingRow::places)
+            .means("Each place, oldest first."));
   }
 }

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.griplore.query.answer.Answer;
+import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Inquiry;
 import org.griplore.query.discipline.ComparisonScale;
 import org.griplore.query.evidence.Citations;
@@ -70,6 +71,11 @@ public final class RunsQuestion implements Question<RunsRow> {
                 CommonOptions.discipline("wet-braking"), DIFFERENCE, CV, POWER, LEVEL, CANDIDATES));
     options.addAll(Filter.OPTIONS);
     return options;
+  }
+
+  @Override
+  public List<Column<RunsRow>> columns() {
+    return RunsRow.columns(null);
   }
 
   @Override

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.griplore.query.answer.Answer;
+import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.WholeFigure;
 import org.griplore.query.answer.Wording;
@@ -47,6 +48,16 @@ public final class LineQuestion implements Question<ProfileRow> {
     options.addAll(Filter.OPTIONS);
     options.add(CompareOptions.VARIANCE);
     return options;
+  }
+
+  @Override
+  public List<Column<ProfileRow>> columns() {
+    return ProfileColumns.of(true);
+  }
+
+  @Override
+  public List<WholeFigure<?>> wholes() {
+    return List.of(KNOWN);
   }
 
   @Override

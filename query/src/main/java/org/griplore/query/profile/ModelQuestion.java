@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.griplore.query.answer.Answer;
+import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.WholeFigure;
 import org.griplore.query.answer.Wording;
@@ -70,6 +71,16 @@ public final class ModelQuestion implements Question<ProfileRow> {
     options.addAll(Filter.OPTIONS);
     options.add(CompareOptions.VARIANCE);
     return options;
+  }
+
+  @Override
+  public List<Column<ProfileRow>> columns() {
+    return ProfileColumns.of(false);
+  }
+
+  @Override
+  public List<WholeFigure<?>> wholes() {
+    return List.of(KNOWN);
   }
 
   @Override

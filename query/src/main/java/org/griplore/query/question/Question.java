@@ -13,6 +13,9 @@ import org.griplore.query.option.Option;
  * @param <R> what one row of its answers is about
  */
 public interface Question<R> {
+  /** Stands for a discipline's key where columns are told before anything is asked. */
+  String DISCIPLINE = "DISCIPLINE";
+
   /** Its word: the command, the address and the {@code kind} in answers. */
   String kind();
 
@@ -29,9 +32,7 @@ public interface Question<R> {
    * What is told of each row. Where that depends on what is asked: every column there may be, with
    * {@code DISCIPLINE} standing for a discipline's key.
    */
-  default List<Column<R>> columns() {
-    return List.of();
-  }
+  List<Column<R>> columns();
 
   /** The figures about the rows as a whole. */
   default List<WholeFigure<?>> wholes() {

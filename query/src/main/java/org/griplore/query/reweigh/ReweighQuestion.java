@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import org.griplore.query.answer.Answer;
+import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Inquiry;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
@@ -63,6 +64,11 @@ public final class ReweighQuestion implements Question<ReweighRow> {
   }
 
   @Override
+  public List<Column<ReweighRow>> columns() {
+    return ReweighRow.columns("K");
+  }
+
+  @Override
   public Answer<ReweighRow> answer(QueryContext context, Choices choices) {
     Evidence evidence = context.evidence();
     int top = choices.integer("top", 1, 1000).orElseThrow();
@@ -104,7 +110,7 @@ public final class ReweighQuestion implements Question<ReweighRow> {
                     .formatted(who, top, words(choices, weights), filter.words()),
                 choices.given()))
         .summary(summary(rows, who, top, !named.isEmpty()))
-        .columns(ReweighRow.columns(top))
+        .columns(ReweighRow.columns(String.valueOf(top)))
         .rows(rows)
         .excluded(excluded.list())
         .caveats(caveats(reweighed, seed))

@@ -3,6 +3,9 @@ package org.griplore.query.reweigh;
 import java.util.List;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
+import org.griplore.query.answer.Inquiry;
+import org.griplore.query.answer.Lead;
+import org.griplore.store.vocabulary.Direction;
 
 /**
  * One model under the user's weights and under all weights.
@@ -48,37 +51,71 @@ public record ReweighRow(
   public record NewPlace(
       String test, String date, int place, int field, Integer reported, int source) {}
 
-  static List<Column<ReweighRow>> columns(int top) {
+  private static Lead alone(ReweighRow row, Inquiry asked) {
+    return asked.options().getOrDefault("model", List.of()).size() == 1
+        ? null
+        : Lead.again(asked).with("model", row.model());
+  }
+
+  static List<Column<ReweighRow>> columns(String top) {
     List<Column<Acceptance>> acceptance =
         List.of(
-            Column.of("place", "Place", Format.PLACE, Acceptance::place),
-            Column.of("share", "Share of weightings", Format.SHARE, Acceptance::share),
-            Column.number("error", "SE", Format.NUMBER, 4, Acceptance::error));
+            Column.of("place", "Place", Format.PLACE, Acceptance::place).means("The place."),
+            Column.of("share", "Share of weightings", Format.SHARE, Acceptance::share)
+                .better(Direction.HIGH)
+                .means("Share of all weightings that put the model there, from 0 to 1."),
+            Column.number("error", "SE", Format.NUMBER, 4, Acceptance::error)
+                .better(Direction.LOW)
+                .means("Standard error from the number of weightings drawn."));
     List<Column<Favoured>> favoured =
         List.of(
             Column.of("discipline", "Discipline", Format.DISCIPLINE, Favoured::discipline),
-            Column.of("weight", "Mean weight", Format.SHARE, Favoured::weight));
+            Column.of("weight", "Mean weight", Format.SHARE, Favoured::weight)
+                .means(
+                    "Mean share of the weight in the weightings that put the model first, from 0 to 1."));
     List<Column<NewPlace>> places =
         List.of(
             Column.of("test", "Test", Format.TEST, NewPlace::test),
             Column.of("date", "Date", Format.DATE, NewPlace::date),
-            Column.of("place", "Place", Format.PLACE, NewPlace::place),
-            Column.of("field", "Of", Format.COUNT, NewPlace::field),
-            Column.of("reported", "In the report", Format.PLACE, NewPlace::reported),
-            Column.of("source", "Source", Format.COUNT, NewPlace::source));
+            Column.of("place", "Place", Format.PLACE, NewPlace::place)
+                .means("Place under your weights."),
+            Column.of("field", "Of", Format.COUNT, NewPlace::field).means("How many were ranked."),
+            Column.of("reported", "In the report", Format.PLACE, NewPlace::reported)
+                .means("Place by the report's own total."),
+            Column.of("source", "Source", Format.COUNT, NewPlace::source)
+                .means("Number of the report among the sources."));
     return List.of(
         Column.of("model", "Model", Format.MODEL, ReweighRow::model),
-        Column.of("tests", "Tests", Format.COUNT, ReweighRow::tests),
-        Column.of("within", "First " + top, Format.COUNT, ReweighRow::within),
-        Column.of("share", "Share", Format.SHARE, ReweighRow::share),
-        Column.of("reported", "In reports", Format.COUNT, ReweighRow::reported),
-        Column.of("reportedTests", "of", Format.COUNT, ReweighRow::reportedTests),
-        Column.of("acceptable", "All weightings", Format.SHARE, ReweighRow::acceptable),
+        Column.of("tests", "Tests", Format.COUNT, ReweighRow::tests)
+            .means("Tests that could be ranked under your weights.")
+            .leadingTo(ReweighRow::alone),
+        Column.of("within", "First " + top, Format.COUNT, ReweighRow::within)
+            .better(Direction.HIGH)
+            .means("How often it was within the first under your weights.")
+            .leadingTo(ReweighRow::alone),
+        Column.of("share", "Share", Format.SHARE, ReweighRow::share)
+            .better(Direction.HIGH)
+            .means("Share of its tests within the first under your weights, from 0 to 1.")
+            .leadingTo(ReweighRow::alone),
+        Column.of("reported", "In reports", Format.COUNT, ReweighRow::reported)
+            .better(Direction.HIGH)
+            .means("How often it was within the first by the reports' own totals."),
+        Column.of("reportedTests", "of", Format.COUNT, ReweighRow::reportedTests)
+            .means("Tests among them whose report has a total of its own."),
+        Column.of("acceptable", "All weightings", Format.SHARE, ReweighRow::acceptable)
+            .better(Direction.HIGH)
+            .means("Share of all weightings that put it within the first, from 0 to 1.")
+            .leadingTo(ReweighRow::alone),
         Column.<ReweighRow>number(
                 "acceptableError", "SE", Format.NUMBER, 4, ReweighRow::acceptableError)
+            .better(Direction.LOW)
+            .means("Standard error from the number of weightings drawn.")
             .asDetail(),
-        Column.rows("acceptability", "Acceptability", acceptance, ReweighRow::acceptability),
-        Column.rows("favouredBy", "Weights that put it first", favoured, ReweighRow::favouredBy),
-        Column.rows("places", "Places", places, ReweighRow::places));
+        Column.rows("acceptability", "Acceptability", acceptance, ReweighRow::acceptability)
+            .means("Share of all weightings for each place."),
+        Column.rows("favouredBy", "Weights that put it first", favoured, ReweighRow::favouredBy)
+            .means("The mean of the weightings that put it first, the heaviest first."),
+        Column.rows("places", "Places", places, ReweighRow::places)
+            .means("Its place in each test under your weights."));
   }
 }

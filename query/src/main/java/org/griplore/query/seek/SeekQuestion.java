@@ -9,6 +9,7 @@ import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.answer.Inquiry;
+import org.griplore.query.answer.Lead;
 import org.griplore.query.answer.Wording;
 import org.griplore.query.directory.Directory;
 import org.griplore.query.directory.DirectoryEntry;
@@ -42,7 +43,12 @@ public final class SeekQuestion implements Question<SeekQuestion.SeekRow> {
       String about,
       String question,
       String option,
-      String value) {}
+      String value) {
+    /** The question that tells of it, with the option that names it. */
+    Lead lead() {
+      return option == null ? Lead.to(question) : Lead.to(question).with(option, value);
+    }
+  }
 
   /** Finds these questions too. */
   public SeekQuestion(List<Question<?>> questions) {
@@ -159,11 +165,22 @@ public final class SeekQuestion implements Question<SeekQuestion.SeekRow> {
   @Override
   public List<Column<SeekRow>> columns() {
     return List.of(
-        Column.of("kind", "What", Format.TEXT, row -> row.kind().word()),
-        Column.of("name", "Name", Format.TEXT, SeekRow::name),
-        Column.of("about", "About", Format.TEXT, row -> row.about().isEmpty() ? null : row.about()),
-        Column.<SeekRow>of("question", "Question", Format.TEXT, SeekRow::question).asDetail(),
-        Column.<SeekRow>of("option", "Option", Format.TEXT, SeekRow::option).asDetail(),
-        Column.<SeekRow>of("value", "Value", Format.TEXT, SeekRow::value).asDetail());
+        Column.<SeekRow>of("kind", "What", Format.TEXT, row -> row.kind().word())
+            .means("What it is: model, line, test, discipline, note and so on."),
+        Column.of("name", "Name", Format.TEXT, SeekRow::name)
+            .means("Its name.")
+            .leadingTo((row, asked) -> row.lead()),
+        Column.<SeekRow>of(
+                "about", "About", Format.TEXT, row -> row.about().isEmpty() ? null : row.about())
+            .means("What else tells it from others."),
+        Column.<SeekRow>of("question", "Question", Format.TEXT, SeekRow::question)
+            .means("The question that shows it.")
+            .asDetail(),
+        Column.<SeekRow>of("option", "Option", Format.TEXT, SeekRow::option)
+            .means("That question's option.")
+            .asDetail(),
+        Column.<SeekRow>of("value", "Value", Format.TEXT, SeekRow::value)
+            .means("The option's value.")
+            .asDetail());
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Figure;
 import org.griplore.query.answer.Format;
+import org.griplore.store.vocabulary.Direction;
 
 /**
  * A cell of a comparison table. All but the discipline, {@code tests} and {@code basis} may be
@@ -54,15 +55,54 @@ public record ComparedFigure(
   /** What a table that takes one column for each figure says of it, the value first. */
   static List<Column<ComparedFigure>> parts(int decimals, String deltaUnit) {
     return List.of(
-        Column.number("value", "value", Format.NUMBER, decimals, ComparedFigure::value),
-        Column.number("measured", "as measured", Format.NUMBER, decimals, ComparedFigure::measured),
-        Column.number("delta", "difference, " + deltaUnit, Format.DELTA, 1, ComparedFigure::delta),
-        Column.number("low", "from", Format.DELTA, 1, ComparedFigure::low),
-        Column.number("high", "to", Format.DELTA, 1, ComparedFigure::high),
-        Column.of("place", "place", Format.PLACE, ComparedFigure::place),
-        Column.of("tests", "tests", Format.COUNT, ComparedFigure::tests),
-        Column.of("basis", "basis", Format.TEXT, ComparedFigure::basis),
-        Column.of("footnotes", "notes", Format.TEXTS, ComparedFigure::footnotes));
+        Column.number("value", "value", Format.NUMBER, decimals, ComparedFigure::value)
+            .means("The value on the level of one like test."),
+        Column.number("measured", "as measured", Format.NUMBER, decimals, ComparedFigure::measured)
+            .means("Mean of the tyre's own values in like tests."),
+        Column.number("delta", "difference", Format.DELTA, 1, ComparedFigure::delta)
+            .in(deltaUnit)
+            .means("Difference to the reference, plus is better."),
+        Column.number("low", "from", Format.DELTA, 1, ComparedFigure::low)
+            .in(deltaUnit)
+            .means("Lower end of its 95 % interval."),
+        Column.number("high", "to", Format.DELTA, 1, ComparedFigure::high)
+            .in(deltaUnit)
+            .means("Upper end of its 95 % interval."),
+        Column.of("place", "place", Format.PLACE, ComparedFigure::place)
+            .better(Direction.LOW)
+            .means("Place among the tyres of the table."),
+        Column.of("tests", "tests", Format.COUNT, ComparedFigure::tests)
+            .means("Like tests of a measured tyre, else all tests that say something of it."),
+        Column.of("basis", "basis", Format.TEXT, ComparedFigure::basis)
+            .means("Whether it was measured, is expected, or nothing is known."),
+        Column.of("footnotes", "notes", Format.TEXTS, ComparedFigure::footnotes)
+            .means("Numbers of the footnotes on it."),
+        Column.of("discipline", "discipline", Format.DISCIPLINE, ComparedFigure::discipline)
+            .asDetail(),
+        Column.of("unit", "in", Format.UNIT, ComparedFigure::unit)
+            .means("Unit of the values.")
+            .asDetail(),
+        Column.of("deltaUnit", "in", Format.UNIT, ComparedFigure::deltaUnit)
+            .means("Unit of the difference.")
+            .asDetail(),
+        Column.number("predictionLow", "from", Format.DELTA, 1, ComparedFigure::predictionLow)
+            .in(deltaUnit)
+            .means("Lower end of the 95 % interval for the difference in a new test.")
+            .asDetail(),
+        Column.number("predictionHigh", "to", Format.DELTA, 1, ComparedFigure::predictionHigh)
+            .in(deltaUnit)
+            .means("Upper end of that interval.")
+            .asDetail(),
+        Column.of("to", "to", Format.MODEL, ComparedFigure::to)
+            .means("The tyre that the difference is to; missing for the mean.")
+            .asDetail(),
+        Column.number("logDelta", "log", Format.NUMBER, 4, ComparedFigure::logDelta)
+            .means("Natural log behind a difference in per cent.")
+            .asDetail(),
+        Column.number("logSe", "log SE", Format.NUMBER, 4, ComparedFigure::logSe)
+            .means("Standard error of that log.")
+            .asDetail(),
+        Column.of("result", "result", Format.RESULT, ComparedFigure::result).asDetail());
   }
 
   /** The same cell with footnotes. */

@@ -25,11 +25,22 @@ import org.griplore.query.option.Weights;
 import org.griplore.query.question.CommonOptions;
 import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
+import org.griplore.store.vocabulary.Direction;
 import org.griplore.store.vocabulary.Discipline;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
 
 /** The comparison table for a new test. */
 public final class TableQuestion implements Question<TableRow> {
+  private static final Column<TableRow> MODEL =
+      Column.of("model", "Model", Format.MODEL, TableRow::model);
+  private static final Column<TableRow> ROLE =
+      Column.of("role", "Role", Format.TEXT, TableRow::role)
+          .means("Why the tyre is in the table: asked for, predecessor, successor or rival.")
+          .asDetail();
+  private static final Column<TableRow> FOOTNOTES =
+      Column.of("footnotes", "Notes", Format.TEXTS, TableRow::footnotes)
+          .means("Numbers of the footnotes on the tyre.");
+
   /** Which test's level the values of each discipline stand on. */
   public static final WholeFigure<Map<String, String>> LEVELS =
       new WholeFigure<>("levels", "The test on whose level each discipline's values stand.");
@@ -143,43 +154,74 @@ public final class TableQuestion implements Question<TableRow> {
     return List.copyOf(wanted);
   }
 
+  @Override
+  public List<Column<TableRow>> columns() {
+    List<Column<TableRow>> columns = new ArrayList<>();
+    columns.add(MODEL);
+    columns.add(ROLE);
+    columns.add(figure(DISCIPLINE, "Discipline", null, null));
+    columns.addAll(totals());
+    columns.add(FOOTNOTES);
+    return columns;
+  }
+
+  @Override
+  public List<WholeFigure<?>> wholes() {
+    return List.of(LEVELS, LIKE);
+  }
+
+  private static Column<TableRow> figure(
+      String discipline, String name, String unit, String deltaUnit) {
+    int decimals = TestFigure.decimals(unit);
+    return Column.<TableRow, ComparedFigure>figure(
+            discipline,
+            name,
+            decimals,
+            ComparedFigure.parts(decimals, deltaUnit),
+            row -> row.figures().get(discipline))
+        .in(unit)
+        .means("Value, place and difference in this discipline, measured or expected.");
+  }
+
   private static List<Column<TableRow>> columns(
       Evidence evidence,
       Map<String, DisciplineColumn> disciplines,
       boolean weighted,
       List<Footnote> notes) {
     List<Column<TableRow>> columns = new ArrayList<>();
-    columns.add(Column.of("model", "Model", Format.MODEL, TableRow::model));
-    columns.add(Column.<TableRow>of("role", "Role", Format.TEXT, TableRow::role).asDetail());
+    columns.add(MODEL);
+    columns.add(ROLE);
     disciplines.forEach(
-        (key, column) -> {
-          String name = evidence.catalogue().get(key).name();
-          int decimals = TestFigure.decimals(column.unit());
-          columns.add(
-              Column.figure(
-                  key,
-                  column.unit() == null || column.unit().isEmpty()
-                      ? name
-                      : name + ", " + column.unit(),
-                  decimals,
-                  ComparedFigure.parts(decimals, column.network().measure().shownUnit()),
-                  row -> row.figures().get(key)));
-        });
+        (key, column) ->
+            columns.add(
+                figure(
+                    key,
+                    evidence.catalogue().get(key).name(),
+                    column.unit(),
+                    column.network().measure().shownUnit())));
     if (weighted) {
       columns.addAll(totals());
     }
     if (notes.stream().anyMatch(note -> note.model() != null && note.discipline() == null)) {
-      columns.add(Column.of("footnotes", "Notes", Format.TEXTS, TableRow::footnotes));
+      columns.add(FOOTNOTES);
     }
     return columns;
   }
 
   private static List<Column<TableRow>> totals() {
     return List.of(
-        Column.number("total", "Weighted total", Format.DELTA, 2, row -> row.total().value()),
-        Column.number("totalLow", "from", Format.DELTA, 2, row -> row.total().low()),
-        Column.number("totalHigh", "to", Format.DELTA, 2, row -> row.total().high()),
-        Column.of("totalPlace", "Place", Format.PLACE, row -> row.total().place()),
-        Column.of("totalLeftOut", "Left out of it", Format.TEXTS, row -> row.total().leftOut()));
+        Column.<TableRow>number(
+                "total", "Weighted total", Format.DELTA, 2, row -> row.total().value())
+            .means("The total under your weights, plus is better."),
+        Column.<TableRow>number("totalLow", "from", Format.DELTA, 2, row -> row.total().low())
+            .means("Lower end of its 95 % interval."),
+        Column.<TableRow>number("totalHigh", "to", Format.DELTA, 2, row -> row.total().high())
+            .means("Upper end of its 95 % interval."),
+        Column.<TableRow>of("totalPlace", "Place", Format.PLACE, row -> row.total().place())
+            .better(Direction.LOW)
+            .means("Place by that total."),
+        Column.<TableRow>of(
+                "totalLeftOut", "Left out of it", Format.TEXTS, row -> row.total().leftOut())
+            .means("Weighted disciplines in which the tyre has no figure."));
   }
 }

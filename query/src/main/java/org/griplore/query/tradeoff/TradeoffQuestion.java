@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.griplore.query.answer.Answer;
+import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.WholeFigure;
 import org.griplore.query.compare.CompareOptions;
@@ -39,6 +40,9 @@ public final class TradeoffQuestion implements Question<TradeoffRow> {
   /** The generation steps with both. */
   public static final WholeFigure<List<TradeoffStep>> STEPS =
       new WholeFigure<>("steps", "The generation steps that have an estimate in both disciplines.");
+
+  private static final List<Column<TradeoffRow>> NONE_TOLD =
+      TradeoffColumns.of("First discipline", null, "Second discipline", null);
 
   /** Any will do; the same gives the same chances. */
   private static final long SEED = 1906;
@@ -70,6 +74,16 @@ public final class TradeoffQuestion implements Question<TradeoffRow> {
     options.addAll(Filter.OPTIONS);
     options.add(CompareOptions.VARIANCE);
     return options;
+  }
+
+  @Override
+  public List<Column<TradeoffRow>> columns() {
+    return NONE_TOLD;
+  }
+
+  @Override
+  public List<WholeFigure<?>> wholes() {
+    return List.of(RELATION, STEPS);
   }
 
   @Override
@@ -123,7 +137,7 @@ public final class TradeoffQuestion implements Question<TradeoffRow> {
   private static Answer<TradeoffRow> none(Inquiry inquiry, String sentence, Exclusions excluded) {
     return Answer.to(inquiry)
         .summary(sentence)
-        .columns(TradeoffColumns.of("x", "", "y", ""))
+        .columns(NONE_TOLD)
         .excluded(excluded.list())
         .build();
   }
@@ -193,9 +207,9 @@ public final class TradeoffQuestion implements Question<TradeoffRow> {
             TradeoffWords.summary(disciplines.get(0), disciplines.get(1), relation, rows, told))
         .columns(
             TradeoffColumns.of(
-                disciplines.get(0),
+                evidence.catalogue().get(disciplines.get(0)).name(),
                 x.measure().shownUnit(),
-                disciplines.get(1),
+                evidence.catalogue().get(disciplines.get(1)).name(),
                 y.measure().shownUnit()))
         .rows(rows)
         .excluded(excluded.list())

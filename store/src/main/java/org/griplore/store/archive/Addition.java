@@ -4,6 +4,7 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.util.List;
+import java.util.Map;
 import org.griplore.store.vocabulary.Finding;
 import org.griplore.store.vocabulary.LineageRow;
 import org.griplore.store.vocabulary.Refusal;
@@ -49,7 +50,7 @@ public final class Addition implements AutoCloseable {
       Delivery delivery,
       Original original,
       String form,
-      String options,
+      Map<String, String> options,
       Clock clock) {
     WriteLock lock = WriteLock.take(archive, "nothing was added");
     Connection connection = null;
@@ -94,15 +95,15 @@ public final class Addition implements AutoCloseable {
    * models; the first keeps its entries as written and is no longer listed.
    */
   public void settleAs(String name, String means) {
-    rows.read(name, means, ReadingOfName.TOLD);
+    rows.take(name, means, NameTaken.TOLD);
   }
 
   /**
    * Says what the source's next reports mean by a name that is not the model's own: they are kept
    * under the name as written, so that another decision on it reaches them.
    */
-  public void read(String name, String means, ReadingOfName how) {
-    rows.read(name, means, how);
+  public void taken(String name, String means, NameTaken how) {
+    rows.take(name, means, how);
   }
 
   /** Remembers what was said of the columns of the source's tables, for later ones like them. */
@@ -119,13 +120,17 @@ public final class Addition implements AutoCloseable {
     try {
       reports.finish();
       rows.flush();
-      Meanings.settle(connection);
+      boolean renamed = Meanings.settle(connection);
+      Settled.after(connection, revision.id(), revision.superseded(), renamed);
       if (lineage.count() > 0 && !Decisions.standing(connection).isEmpty()) {
         Descent.refuseCircle(ModelReader.all(connection));
       }
       List<String> changes = revision.finish();
       originalIsNew = archive.originals().keep(original);
-      Sql.execute(connection, "UPDATE archive_state SET stamp = stamp + 1");
+      Sql.execute(
+          connection,
+          "UPDATE archive_state SET stamp = stamp + 1, last_result_id = ?",
+          rows.results.highest());
       connection.commit();
       committed = true;
       delivery.stored(revision.delivery());

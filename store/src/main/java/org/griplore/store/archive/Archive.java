@@ -15,6 +15,7 @@ import java.util.Set;
 import org.griplore.store.vocabulary.Decision;
 import org.griplore.store.vocabulary.Problem;
 import org.griplore.store.vocabulary.Refusal;
+import org.griplore.store.vocabulary.TestDecision;
 
 /**
  * An archive of test reports in one folder. Reading is safe from several threads at once; one
@@ -79,7 +80,7 @@ public final class Archive implements AutoCloseable {
       if (writable) {
         Migrations.run(connection);
       } else {
-        Migrations.refuseOther(connection);
+        Migrations.refuseOtherForReading(connection);
       }
       return new Archive(folder, connection, writable);
     } catch (SQLException e) {
@@ -123,16 +124,13 @@ public final class Archive implements AutoCloseable {
 
   /** The current reading of a content that is in the archive already, by its hash. */
   public Optional<Revision> currentRevisionOf(String sha256) {
-    return Sql.first(
-        reading,
-        Revision.SELECT + " WHERE r.sha256 = ? AND r.superseded_by IS NULL ORDER BY r.id",
-        Revision::read,
-        sha256);
+    return Revision.first(
+        reading, "WHERE r.sha256 = ? AND r.superseded_by_id IS NULL ORDER BY r.id", sha256);
   }
 
   /** All readings of all sources, oldest first. */
   public List<Revision> revisions() {
-    return Sql.list(reading, Revision.SELECT + " ORDER BY r.id", Revision::read);
+    return Revision.list(reading, "ORDER BY r.id");
   }
 
   /** The models with what is known of their descent, by name. */
@@ -196,6 +194,23 @@ public final class Archive implements AutoCloseable {
         connection -> new DecisionWriter(connection).decide(decisions));
   }
 
+  /** The decisions on tests told twice that stand, in the order they were made. */
+  public List<TestDecision> testDecisions() {
+    return TestDecisions.standing(reading);
+  }
+
+  /** Takes decisions on tests told twice, all or none; the newest on a pair stands. */
+  public void decideTests(List<TestDecision> decisions) {
+    refuseUnwritable("nothing can be decided");
+    WholeChange.make(
+        this,
+        "nothing was decided",
+        connection -> {
+          decisions.forEach(decision -> TestDecisions.write(connection, decision));
+          return decisions.size();
+        });
+  }
+
   /** Everything current, loaded into columns for whole-archive questions. */
   public Snapshot snapshot() {
     return SnapshotLoader.load(reading);
@@ -224,22 +239,22 @@ public final class Archive implements AutoCloseable {
   public long noteCount() {
     return Sql.number(
         reading,
-        "SELECT count(*) FROM note n JOIN report p ON p.id = n.report"
-            + " JOIN revision r ON r.id = p.revision AND r.superseded_by IS NULL");
+        "SELECT count(*) FROM note n JOIN report p ON p.id = n.report_id"
+            + " JOIN revision r ON r.id = p.revision_id AND r.superseded_by_id IS NULL");
   }
 
   /** How many figures the current reports hold. */
   public long figureCount() {
     return Sql.number(
         reading,
-        "SELECT count(*) FROM revision r JOIN report p ON p.revision = r.id"
-            + " JOIN entry e ON e.report = p.id JOIN result x ON x.entry = e.id"
-            + " WHERE r.superseded_by IS NULL");
+        "SELECT count(*) FROM revision r JOIN report p ON p.revision_id = r.id"
+            + " JOIN entry e ON e.report_id = p.id JOIN result x ON x.entry_id = e.id"
+            + " WHERE r.superseded_by_id IS NULL");
   }
 
   /** How many sources the archive holds. */
   public long sourceCount() {
-    return Sql.number(reading, "SELECT count(*) FROM source_file");
+    return Sql.number(reading, "SELECT count(*) FROM source");
   }
 
   /** How many findings the current revisions hold. */
@@ -247,15 +262,15 @@ public final class Archive implements AutoCloseable {
     return Sql.number(
         reading,
         "SELECT count(*) FROM finding f"
-            + " JOIN revision r ON r.id = f.revision AND r.superseded_by IS NULL");
+            + " JOIN revision r ON r.id = f.revision_id AND r.superseded_by_id IS NULL");
   }
 
   /** What one reading said differently from the one before it, in sentences. */
   public List<String> revisionChanges(int revision) {
     return Sql.list(
         reading,
-        "SELECT sentence FROM revision_change WHERE revision = ? ORDER BY position",
-        row -> row.getString(1),
+        "SELECT code, parameters FROM revision_change WHERE revision_id = ? ORDER BY position",
+        row -> PhraseColumns.words(row, "code", "parameters"),
         revision);
   }
 
@@ -317,12 +332,17 @@ public final class Archive implements AutoCloseable {
 
   /** Starts a delivery: sources that are added together and can be taken back together. */
   public Delivery delivery(Clock clock) {
-    return new Delivery(this, clock);
+    return new Delivery(this, clock, null);
+  }
+
+  /** The same with the reason for it: a correction, say. */
+  public Delivery delivery(Clock clock, String reason) {
+    return new Delivery(this, clock, reason);
   }
 
   /** Starts adding a source that is a delivery of its own; see {@link Delivery#begin}. */
-  public Addition begin(Original original, String form, String options, Clock clock) {
-    return delivery(clock).begin(original, form, options);
+  public Addition begin(Original original, String form, Clock clock) {
+    return delivery(clock).begin(original, form, Map.of());
   }
 
   /** What {@link #undo} would take back; empty when there is nothing. */

@@ -1,9 +1,10 @@
 package org.griplore.store.archive;
 
 import java.util.List;
+import java.util.Locale;
 
 /**
- * A table of an archive as it is given away whole, in words that need no knowledge of the database.
+ * A view of an archive, which is a table of what is given away.
  *
  * @param name its name, in lower case
  * @param title what it holds, in a few words
@@ -27,10 +28,19 @@ public record ArchiveTable(
     INTEGER,
     /** A {@link Double}. */
     NUMBER,
-    /** A {@link Boolean}. */
+    /** A {@link Long}: 1 or 0. */
     BOOLEAN,
-    /** An {@link java.time.Instant}, to the second. */
-    DATETIME
+    /** A {@link String}: ISO 8601 in UTC, to the second. */
+    DATETIME;
+
+    /** The word for it in a Table Schema. */
+    public String word() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+
+    static Type ofWord(String word) {
+      return valueOf(word.toUpperCase(Locale.ROOT));
+    }
   }
 
   /**

@@ -1,28 +1,22 @@
 package org.griplore.store.archive;
 
 import java.sql.Connection;
+import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.griplore.store.vocabulary.Refusal;
 
 /**
- * The whole archive as tables, at one moment: every reading, superseded ones too. Rows are numbered
- * and ordered by what the archive holds alone, so that the same contents give the same tables. Not
- * thread-safe.
+ * The archive's views at one moment, as tables that can be given away: each row of {@code SELECT *
+ * FROM} the view, in the order of its key. Not thread-safe.
  */
 public final class ArchiveTables implements AutoCloseable {
   private final Connection connection;
-  private final Map<String, TableQuery> queries = new LinkedHashMap<>();
 
   private ArchiveTables(Connection connection) {
     this.connection = connection;
-    List<TableQuery> all = new ArrayList<>(new SourceTables(connection).all());
-    all.addAll(new TestTables(connection).all());
-    all.addAll(new ReductionTables(connection).all());
-    all.forEach(query -> queries.put(query.table().name(), query));
   }
 
   /** Opens the archive's tables as they are now; additions made meanwhile are not seen. */
@@ -52,7 +46,7 @@ public final class ArchiveTables implements AutoCloseable {
 
   /** The tables, each after those it refers to. */
   public List<ArchiveTable> all() {
-    return queries.values().stream().map(TableQuery::table).toList();
+    return ViewSheet.tables();
   }
 
   /**
@@ -61,15 +55,39 @@ public final class ArchiveTables implements AutoCloseable {
    * @throws Refusal when a row cannot be read
    */
   public void rows(ArchiveTable table, ArchiveTable.RowTaker taker) {
-    queries.get(table.name()).forEach(connection, taker);
+    List<ArchiveTable.Field> fields = table.fields();
+    Object[] values = new Object[fields.size()];
+    Sql.forEach(
+        connection,
+        "SELECT * FROM " + table.name() + " ORDER BY " + String.join(", ", table.key()),
+        row -> {
+          for (int i = 0; i < values.length; i++) {
+            values[i] = value(row, i + 1, fields.get(i).type());
+          }
+          taker.take(values);
+        });
+  }
+
+  private static Object value(ResultSet row, int column, ArchiveTable.Type type)
+      throws SQLException {
+    return switch (type) {
+      case STRING, DATETIME -> row.getString(column);
+      case NUMBER -> Sql.real(row, column);
+      case INTEGER, BOOLEAN -> {
+        long value = row.getLong(column);
+        yield row.wasNull() ? null : value;
+      }
+    };
   }
 
   /** Keys of the disciplines that any result, run or note is of, in their order. */
   public List<String> disciplines() {
     return Sql.list(
         connection,
-        "SELECT key FROM discipline WHERE id IN (SELECT discipline FROM result UNION"
-            + " SELECT discipline FROM run UNION SELECT discipline FROM note) ORDER BY key",
+        "SELECT key FROM discipline WHERE id IN (SELECT discipline_id FROM result UNION"
+            + " SELECT discipline_id FROM run UNION SELECT discipline_id FROM note UNION"
+            + " SELECT discipline_id FROM report_weight UNION"
+            + " SELECT discipline_id FROM report_omission) ORDER BY key",
         row -> row.getString(1));
   }
 
@@ -78,7 +96,7 @@ public final class ArchiveTables implements AutoCloseable {
     Map<String, String> names = new LinkedHashMap<>();
     Sql.forEach(
         connection,
-        "SELECT sha256, name, min(id) FROM revision GROUP BY sha256 ORDER BY sha256",
+        "SELECT sha256, file, min(id) FROM revision GROUP BY sha256 ORDER BY sha256",
         row -> names.put(row.getString(1), row.getString(2)));
     return names;
   }

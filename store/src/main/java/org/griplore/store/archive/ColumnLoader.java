@@ -7,33 +7,45 @@ import java.sql.SQLException;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import org.griplore.store.vocabulary.TyreState;
+import org.griplore.store.vocabulary.Variant;
 
 /** Loads entries and results of current revisions into arrays, row by row without objects. */
 final class ColumnLoader {
   private static final String CURRENT_ENTRIES =
-      " FROM entry e JOIN report p ON p.id = e.report"
-          + " JOIN revision r ON r.id = p.revision AND r.superseded_by IS NULL";
+      " FROM entry e JOIN report p ON p.id = e.report_id"
+          + " JOIN revision r ON r.id = p.revision_id AND r.superseded_by_id IS NULL";
 
   /**
    * Each column that is fetched costs more than the reading of a row: small whole numbers come
-   * packed into one (the entry above 32 bits, the discipline above 16, the unit; the runs above 32,
-   * the place), and a spread that is not stated comes as infinity.
+   * packed into one (the entry above 32 bits, the discipline above 16, the unit; the runs above 40,
+   * the place above 20, the repeat; the circumstance above 40, the result's number), and a spread
+   * that is not stated comes as infinity.
    */
   private static final String PACKED_RESULTS =
-      "SELECT (entry << 32) | (discipline << 16) | coalesce(unit, 0),"
-          + " (coalesce(runs, 0) << 32) | coalesce(place, 0), coalesce(spread, 9e999), value, id"
+      "SELECT (entry_id << 32) | (discipline_id << 16) | coalesce(unit_id, 0),"
+          + " (coalesce(runs, 0) << 40) | (coalesce(place, 0) << 20) | repeat,"
+          + " coalesce(spread, 9e999), value, (circumstance_id << 40) | id"
           + " FROM result ORDER BY id";
+
+  private static final long IDS = (1L << 40) - 1;
+  private static final long COUNTS = (1L << 20) - 1;
 
   private final Connection connection;
   private final int[] disciplines;
   private final int[] units;
+  private final int[] circumstances;
   private int[] entryPositions = new int[0];
 
   ColumnLoader(
-      Connection connection, Map<Integer, Integer> disciplines, Map<Integer, Integer> units) {
+      Connection connection,
+      Map<Integer, Integer> disciplines,
+      Map<Integer, Integer> units,
+      Map<Integer, Integer> circumstances) {
     this.connection = connection;
     this.disciplines = lookup(disciplines);
     this.units = lookup(units);
+    this.circumstances = lookup(circumstances);
   }
 
   private static int[] lookup(Map<Integer, Integer> positions) {
@@ -57,10 +69,14 @@ final class ColumnLoader {
     int[] model = new int[count];
     int[] report = new int[count];
     String[] size = new String[count];
+    TyreState[] state = new TyreState[count];
+    Variant[] variant = new Variant[count];
     OneEntry sameEntry = new OneEntry(connection);
     try (PreparedStatement statement =
             connection.prepareStatement(
-                "SELECT e.id, e.report, e.model, e.size" + CURRENT_ENTRIES + " ORDER BY e.id");
+                "SELECT e.id, e.report_id, e.model_id, e.size, e.*"
+                    + CURRENT_ENTRIES
+                    + " ORDER BY e.id");
         ResultSet rows = statement.executeQuery()) {
       int i = 0;
       while (rows.next()) {
@@ -80,6 +96,8 @@ final class ColumnLoader {
         test[i] = reports.get(report[i]).test();
         model[i] = modelPositions.get(rows.getInt(3));
         size[i] = rows.getString(4);
+        state[i] = EntryKind.state(rows);
+        variant[i] = EntryKind.variant(rows);
         i++;
       }
       count = i;
@@ -88,7 +106,9 @@ final class ColumnLoader {
         Arrays.copyOf(test, count),
         Arrays.copyOf(model, count),
         Arrays.copyOf(report, count),
-        Arrays.copyOf(size, count));
+        Arrays.copyOf(size, count),
+        Arrays.copyOf(state, count),
+        Arrays.copyOf(variant, count));
   }
 
   /** Reads the whole table in its own order and leaves out what is not current. */
@@ -102,6 +122,8 @@ final class ColumnLoader {
     double[] spread = new double[most];
     int[] runs = new int[most];
     int[] place = new int[most];
+    int[] circumstance = new int[most];
+    short[] repeat = new short[most];
     int count = 0;
     try (PreparedStatement statement = connection.prepareStatement(PACKED_RESULTS);
         ResultSet rows = statement.executeQuery()) {
@@ -114,14 +136,17 @@ final class ColumnLoader {
         int unitNumber = (int) what & 0xffff;
         long counts = rows.getLong(2);
         double stated = rows.getDouble(3);
-        id[count] = rows.getLong(5);
+        long number = rows.getLong(5);
+        id[count] = number & IDS;
+        circumstance[count] = circumstances[(int) (number >> 40)];
+        repeat[count] = (short) (counts & COUNTS);
         entry[count] = position;
         discipline[count] = (short) disciplines[(int) (what >> 16) & 0xffff];
         unit[count] = unitNumber == 0 ? -1 : (short) units[unitNumber];
         value[count] = unitNumber == 0 ? Double.NaN : rows.getDouble(4);
         spread[count] = Double.isInfinite(stated) ? Double.NaN : stated;
-        runs[count] = (int) (counts >> 32);
-        place[count] = (int) counts;
+        runs[count] = (int) (counts >> 40);
+        place[count] = (int) (counts >> 20 & COUNTS);
         count++;
       }
     }
@@ -133,6 +158,8 @@ final class ColumnLoader {
         Arrays.copyOf(value, count),
         Arrays.copyOf(spread, count),
         Arrays.copyOf(runs, count),
-        Arrays.copyOf(place, count));
+        Arrays.copyOf(place, count),
+        Arrays.copyOf(circumstance, count),
+        Arrays.copyOf(repeat, count));
   }
 }

@@ -14,8 +14,8 @@ final class ColumnMaps {
   static List<ColumnMapRecord> standing(Connection connection) {
     return Sql.list(
         connection,
-        "SELECT c.id, c.layout, c.map, r.name, r.added_at FROM column_map c"
-            + " JOIN revision r ON r.id = c.revision WHERE c.forgotten_at IS NULL AND c.id ="
+        "SELECT c.id, c.layout, c.map, r.file, r.added_at FROM column_map c"
+            + " JOIN revision r ON r.id = c.revision_id WHERE c.forgotten_at IS NULL AND c.id ="
             + " (SELECT max(id) FROM column_map n WHERE n.layout = c.layout) ORDER BY c.id DESC",
         row ->
             new ColumnMapRecord(
@@ -29,7 +29,7 @@ final class ColumnMaps {
   static void remember(Connection connection, int revision, String layout, String map) {
     Sql.execute(
         connection,
-        "INSERT INTO column_map (revision, layout, map) VALUES (?, ?, ?)",
+        "INSERT INTO column_map (revision_id, layout, map) VALUES (?, ?, ?)",
         revision,
         layout,
         map);
@@ -47,6 +47,6 @@ final class ColumnMaps {
           new Problem("forget", String.valueOf(id), "a number that `griplore columns` lists"));
     }
     Sql.execute(
-        connection, "UPDATE column_map SET forgotten_at = ? WHERE id = ?", now.toString(), id);
+        connection, "UPDATE column_map SET forgotten_at = ? WHERE id = ?", Moments.text(now), id);
   }
 }

@@ -28,7 +28,7 @@ final class DecidedDescent {
     if (standing.stream().anyMatch(decision -> decision.topic() != Topic.MEANING)) {
       Sql.list(
           connection,
-          "SELECT name, coalesce(same_as, id) FROM model ORDER BY id",
+          "SELECT name, coalesce(same_as_id, id) FROM model ORDER BY id",
           row -> descent.modelsByKey.putIfAbsent(NameKey.of(row.getString(1)), row.getInt(2)));
       standing.forEach(descent::take);
     }

@@ -48,6 +48,7 @@ final class DecisionWriter {
       taken.add(decision);
     }
     Meanings.settle(connection);
+    Settled.models(connection);
     Descent.refuseCircle(ModelReader.all(connection));
     return taken;
   }

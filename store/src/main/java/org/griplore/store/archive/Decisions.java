@@ -43,23 +43,23 @@ final class Decisions {
   static void write(Connection connection, Decision decision) {
     Sql.execute(
         connection,
-        "INSERT INTO decision (name, topic, verdict, value, decided_at, words)"
+        "INSERT INTO decision (name, topic, verdict, value, decided_at, reason)"
             + " VALUES (?, ?, ?, ?, ?, ?)",
         decision.name(),
-        decision.topic().name(),
-        decision.verdict().name(),
+        decision.topic().word(),
+        decision.verdict().word(),
         decision.value(),
-        decision.decidedAt().toString(),
+        Moments.text(decision.decidedAt()),
         decision.words());
   }
 
   private static Decision read(ResultSet row) throws SQLException {
     return new Decision(
         row.getString("name"),
-        Decision.Topic.valueOf(row.getString("topic")),
-        Decision.Verdict.valueOf(row.getString("verdict")),
+        Decision.Topic.ofWord(row.getString("topic")).orElseThrow(),
+        Decision.Verdict.ofWord(row.getString("verdict")).orElseThrow(),
         row.getString("value"),
         Instant.parse(row.getString("decided_at")),
-        row.getString("words"));
+        row.getString("reason"));
   }
 }

@@ -4,7 +4,9 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.util.List;
 import java.util.Map;
+import org.griplore.store.vocabulary.Circumstance;
 import org.griplore.store.vocabulary.Result;
 import org.griplore.store.vocabulary.ResultCells;
 import org.griplore.store.vocabulary.Unit;
@@ -16,23 +18,30 @@ import org.griplore.store.vocabulary.Unit;
 public final class FigureFeed implements AutoCloseable {
   private final Connection connection;
   private final Map<Integer, String> units;
-  private final CellText.SheetNames sheets;
+  private final CellColumns cells;
+  private final Map<Integer, String> rules;
+  private final Map<Integer, Circumstance> circumstances;
   private final PreparedStatement statement;
   private final ResultSet rows;
 
   private FigureFeed(Connection connection, int revision) throws SQLException {
     this.connection = connection;
     this.units = NumberedWords.read(connection, "SELECT id, symbol FROM unit");
-    this.sheets = SheetList.of(connection);
+    this.cells = CellColumns.of(connection);
+    this.rules = Rules.words(connection);
+    this.circumstances = Circumstances.all(connection);
     this.statement =
         connection.prepareStatement(
-            "SELECT t.key, coalesce(s.name, m.name), e.size, e.name_at, d.key, x.value, x.unit,"
-                + " x.spread, x.runs, x.place, x.value_at, x.spread_at, x.runs_at, x.place_at,"
-                + " w.words FROM report p JOIN test t ON t.id = p.test"
-                + " JOIN entry e ON e.report = p.id JOIN model m ON m.id = e.model"
-                + " LEFT JOIN model s ON s.id = m.same_as JOIN result x ON x.entry = e.id"
-                + " JOIN discipline d ON d.id = x.discipline LEFT JOIN rule w ON w.id = x.rule"
-                + " WHERE p.revision = ? ORDER BY x.id");
+            "SELECT t.key, coalesce(s.name, m.name), d.key, x.value, x.unit_id, x.spread, x.runs,"
+                + " x.place, x.rule_id, x.circumstance_id, x.sequence, x.repeat, x.value_sheet_id,"
+                + " x.value_row, x.value_column, x.value_text, x.spread_sheet_id, x.spread_row,"
+                + " x.spread_column, x.spread_text, x.runs_sheet_id, x.runs_row, x.runs_column,"
+                + " x.runs_text, x.place_sheet_id, x.place_row, x.place_column, x.place_text, e.*"
+                + " FROM report p JOIN test t ON t.id = p.test_id"
+                + " JOIN entry e ON e.report_id = p.id JOIN model m ON m.id = e.model_id"
+                + " LEFT JOIN model s ON s.id = m.same_as_id JOIN result x ON x.entry_id = e.id"
+                + " JOIN discipline d ON d.id = x.discipline_id"
+                + " WHERE p.revision_id = ? ORDER BY x.id");
     statement.setInt(1, revision);
     this.rows = statement.executeQuery();
   }
@@ -61,26 +70,31 @@ public final class FigureFeed implements AutoCloseable {
   }
 
   private StoredFigure figure() throws SQLException {
-    String unit = units.get(rows.getInt(7));
-    String rule = rows.getString(15);
+    String unit = units.get(rows.getInt(5));
     return new StoredFigure(
         rows.getString(1),
         rows.getString(2),
-        rows.getString(3),
-        CellText.read(rows.getString(4), sheets),
+        rows.getString("size"),
+        EntryKind.state(rows),
+        EntryKind.variant(rows),
+        cells.read(rows),
         new Result(
-            rows.getString(5),
-            Sql.real(rows, 6),
+            rows.getString(3),
+            Sql.real(rows, 4),
             unit == null ? null : Unit.ofSymbol(unit).orElseThrow(),
-            Sql.real(rows, 8),
-            Sql.integer(rows, 9),
-            Sql.integer(rows, 10),
+            Sql.real(rows, 6),
+            Sql.integer(rows, 7),
+            Sql.integer(rows, 8),
             new ResultCells(
-                CellText.read(rows.getString(11), sheets),
-                CellText.read(rows.getString(12), sheets),
-                CellText.read(rows.getString(13), sheets),
-                CellText.read(rows.getString(14), sheets)),
-            rule == null ? "" : rule));
+                cells.read(rows, 13),
+                cells.read(rows, 17),
+                cells.read(rows, 21),
+                cells.read(rows, 25)),
+            rules.getOrDefault(rows.getInt(9), ""),
+            List.of(),
+            circumstances.get(rows.getInt(10)),
+            Sql.integer(rows, 11),
+            rows.getInt(12)));
   }
 
   @Override

@@ -9,7 +9,7 @@ final class FindingReader {
   private FindingReader() {}
 
   static List<FindingRecord> current(Connection connection) {
-    return read(connection, "r.superseded_by IS NULL");
+    return read(connection, "r.superseded_by_id IS NULL");
   }
 
   static List<FindingRecord> ofRevision(Connection connection, int revision) {
@@ -18,23 +18,23 @@ final class FindingReader {
 
   private static List<FindingRecord> read(
       Connection connection, String condition, Object... parameters) {
-    CellText.SheetNames sheets = SheetList.of(connection);
+    CellColumns cells = CellColumns.of(connection);
     return Sql.list(
         connection,
-        "SELECT f.*, r.name FROM finding f JOIN revision r ON r.id = f.revision WHERE "
+        "SELECT f.*, r.file FROM finding f JOIN revision r ON r.id = f.revision_id WHERE "
             + condition
             + " ORDER BY f.id",
         row ->
             new FindingRecord(
                 row.getLong("id"),
-                row.getInt("revision"),
-                row.getString("name"),
+                row.getInt("revision_id"),
+                row.getString("file"),
                 new Finding(
-                    Finding.Kind.valueOf(row.getString("kind")),
-                    CellText.read(row.getString("stands_at"), sheets),
+                    Finding.Kind.ofWord(row.getString("kind")).orElseThrow(),
+                    cells.read(row),
                     row.getString("found"),
-                    row.getString("expected"),
-                    row.getString("remedy"))),
+                    PhraseColumns.words(row, "expected_code", "expected_parameters"),
+                    PhraseColumns.words(row, "remedy_code", "remedy_parameters"))),
         parameters);
   }
 }

@@ -10,14 +10,14 @@ final class LineageReader {
   private LineageReader() {}
 
   static List<LineageSaid> of(Connection connection, int model) {
-    CellText.SheetNames sheets = SheetList.of(connection);
+    CellColumns cells = CellColumns.of(connection);
     return Sql.list(
         connection,
-        "SELECT l.*, m.name, f.name AS predecessor, r.name AS file FROM lineage l"
-            + " JOIN model m ON m.id = l.model"
-            + " JOIN revision r ON r.id = l.revision AND r.superseded_by IS NULL"
-            + " LEFT JOIN model f ON f.id = l.follows"
-            + " WHERE m.id = ?1 OR m.same_as = ?1 ORDER BY l.id",
+        "SELECT l.*, m.name, f.name AS predecessor, r.file FROM lineage l"
+            + " JOIN model m ON m.id = l.model_id"
+            + " JOIN revision r ON r.id = l.revision_id AND r.superseded_by_id IS NULL"
+            + " LEFT JOIN model f ON f.id = l.follows_id"
+            + " WHERE m.id = ?1 OR m.same_as_id = ?1 ORDER BY l.id",
         row ->
             new LineageSaid(
                 row.getString("file"),
@@ -32,10 +32,16 @@ final class LineageReader {
                     ModelReader.season(row.getString("season")),
                     row.getString("segment"),
                     row.getString("predecessor"),
-                    row.getString("aliases").isEmpty()
-                        ? List.of()
-                        : List.of(row.getString("aliases").split("\\|")),
-                    CellText.read(row.getString("stands_at"), sheets))),
+                    aliases(connection, row.getLong("id")),
+                    cells.read(row))),
         model);
+  }
+
+  private static List<String> aliases(Connection connection, long lineage) {
+    return Sql.list(
+        connection,
+        "SELECT name FROM lineage_alias WHERE lineage_id = ? ORDER BY position",
+        row -> row.getString(1),
+        lineage);
   }
 }

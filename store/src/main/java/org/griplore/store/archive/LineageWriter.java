@@ -14,18 +14,21 @@ final class LineageWriter {
   void put(LineageRow row) {
     int model = rows.model(row.name());
     Integer follows = row.follows() == null ? null : rows.model(row.follows());
-    rows.lineage.add(
-        rows.revision,
-        model,
-        row.maker(),
-        row.line(),
-        row.generation(),
-        row.launched() == null ? null : row.launched().text(),
-        row.season() == null ? null : row.season().name(),
-        row.segment(),
-        follows,
-        String.join("|", row.aliases()),
-        rows.at(row.cell()));
+    long id =
+        rows.lineage.add(
+            rows.revision,
+            model,
+            row.maker(),
+            row.line(),
+            row.generation(),
+            row.launched() == null ? null : row.launched().text(),
+            row.season() == null ? null : row.season().key(),
+            row.segment(),
+            follows,
+            row.cell());
+    for (int i = 0; i < row.aliases().size(); i++) {
+      rows.aliases.add(id, i + 1, row.aliases().get(i));
+    }
     count++;
   }
 

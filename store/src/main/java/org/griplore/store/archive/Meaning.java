@@ -8,7 +8,7 @@ import java.util.Map;
  * The model that a name means which is not its own.
  *
  * @param model the model's number
- * @param revision the reading that took it so; null when the user decided it
+ * @param revision the revision that took it so; null when the user decided it
  */
 record Meaning(int model, Integer revision) {
   /** The meanings that hold, by the number of the name. */
@@ -16,10 +16,11 @@ record Meaning(int model, Integer revision) {
     Map<Integer, Meaning> meanings = new HashMap<>();
     Sql.list(
         connection,
-        "SELECT id, same_as, same_as_revision FROM model WHERE same_as IS NOT NULL",
+        "SELECT id, same_as_id, same_as_revision_id FROM model WHERE same_as_id IS NOT NULL",
         row ->
             meanings.put(
-                row.getInt(1), new Meaning(row.getInt(2), Sql.integer(row, "same_as_revision"))));
+                row.getInt(1),
+                new Meaning(row.getInt(2), Sql.integer(row, "same_as_revision_id"))));
     return meanings;
   }
 }

@@ -25,13 +25,13 @@ final class Meanings {
   private static final String NAMES_BESIDE_ASSUMED =
       """
       WITH entered AS (
-        SELECT p.test, e.model FROM entry e
-        JOIN report p ON p.id = e.report
-        JOIN revision r ON r.id = p.revision AND r.superseded_by IS NULL)
-      SELECT DISTINCT test, model FROM entered
-      WHERE test IN (
-        SELECT test FROM entered
-        WHERE model IN (SELECT name FROM reading_of_name WHERE how = 'ASSUMED'))
+        SELECT p.test_id, e.model_id FROM entry e
+        JOIN report p ON p.id = e.report_id
+        JOIN revision r ON r.id = p.revision_id AND r.superseded_by_id IS NULL)
+      SELECT DISTINCT test_id, model_id FROM entered
+      WHERE test_id IN (
+        SELECT test_id FROM entered
+        WHERE model_id IN (SELECT model_id FROM name_taken WHERE how = 'assumed'))
       """;
 
   private final Connection connection;
@@ -40,13 +40,13 @@ final class Meanings {
   private final Map<Integer, Told> told = new LinkedHashMap<>();
   private final Map<Integer, Meaning> next = new HashMap<>();
 
-  private record Told(int name, int means, int revision, ReadingOfName how) {
+  private record Told(int name, int means, int revision, NameTaken how) {
     Meaning meaning() {
       return new Meaning(means, revision);
     }
 
     boolean assumed() {
-      return how == ReadingOfName.ASSUMED;
+      return how == NameTaken.ASSUMED;
     }
   }
 
@@ -54,8 +54,8 @@ final class Meanings {
     this.connection = connection;
     Sql.list(
         connection,
-        "SELECT name, means, revision, how FROM reading_of_name"
-            + " ORDER BY how = 'TOLD', revision, name",
+        "SELECT model_id, means_id, revision_id, how FROM name_taken"
+            + " ORDER BY how = 'told', revision_id, model_id",
         row ->
             told.put(
                 row.getInt(1),
@@ -63,17 +63,20 @@ final class Meanings {
                     row.getInt(1),
                     row.getInt(2),
                     row.getInt(3),
-                    ReadingOfName.valueOf(row.getString(4)))));
+                    NameTaken.ofWord(row.getString(4)))));
   }
 
-  /** Brings {@code model.same_as} up to date within the caller's transaction. */
-  static void settle(Connection connection) {
+  /**
+   * Brings {@code model.same_as_id} up to date within the caller's transaction.
+   *
+   * @return whether any name changed its meaning
+   */
+  static boolean settle(Connection connection) {
     List<Decision> decisions = Decisions.standing(connection, Decision.Topic.MEANING);
     Meanings meanings = new Meanings(connection);
     Map<Integer, Meaning> before = Meaning.holding(connection);
-    if (!meanings.told.isEmpty() || !decisions.isEmpty() || !before.isEmpty()) {
-      meanings.write(before, meanings.of(decisions));
-    }
+    return (!meanings.told.isEmpty() || !decisions.isEmpty() || !before.isEmpty())
+        && meanings.write(before, meanings.of(decisions));
   }
 
   /** What names mean to the readings alone, as if nothing had been decided. */
@@ -171,7 +174,7 @@ final class Meanings {
     return model;
   }
 
-  private void write(Map<Integer, Meaning> before, Map<Integer, Meaning> now) {
+  private boolean write(Map<Integer, Meaning> before, Map<Integer, Meaning> now) {
     long stamp = Sql.number(connection, "SELECT stamp + 1 FROM archive_state");
     Set<Integer> renamed = new HashSet<>();
     for (int name : names.keySet()) {
@@ -180,7 +183,7 @@ final class Meanings {
       if (!Objects.equals(was, is)) {
         Sql.execute(
             connection,
-            "UPDATE model SET same_as = ?, same_as_revision = ? WHERE id = ?",
+            "UPDATE model SET same_as_id = ?, same_as_revision_id = ? WHERE id = ?",
             is == null ? null : is.model(),
             is == null ? null : is.revision(),
             name);
@@ -192,5 +195,6 @@ final class Meanings {
     renamed.forEach(
         name ->
             Sql.execute(connection, "UPDATE model SET renamed_at = ? WHERE id = ?", stamp, name));
+    return !renamed.isEmpty();
   }
 }

@@ -2,6 +2,7 @@ package org.griplore.store.archive;
 
 import java.sql.Connection;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,7 +28,7 @@ final class ModelReader {
       String season,
       String segment,
       Integer follows,
-      String aliases) {}
+      List<String> aliases) {}
 
   static List<ModelRecord> all(Connection connection) {
     return models(connection, Meaning.holding(connection), DecidedDescent.of(connection));
@@ -72,26 +73,34 @@ final class ModelReader {
     return new HashSet<>(
         Sql.list(
             connection,
-            "SELECT name, revision FROM reading_of_name WHERE how = 'TOLD'",
+            "SELECT model_id, revision_id FROM name_taken WHERE how = 'told'",
             row -> List.of(row.getInt(1), row.getInt(2))));
   }
 
   private static List<LineageLine> lineage(Connection connection, Map<Integer, Meaning> meanings) {
+    Map<Integer, List<String>> aliases = new HashMap<>();
+    Sql.forEach(
+        connection,
+        "SELECT lineage_id, name FROM lineage_alias ORDER BY lineage_id, position",
+        row ->
+            aliases
+                .computeIfAbsent(row.getInt(1), lineage -> new ArrayList<>())
+                .add(row.getString(2)));
     return Sql.list(
         connection,
         "SELECT l.* FROM lineage l"
-            + " JOIN revision r ON r.id = l.revision AND r.superseded_by IS NULL ORDER BY l.id",
+            + " JOIN revision r ON r.id = l.revision_id AND r.superseded_by_id IS NULL ORDER BY l.id",
         row ->
             new LineageLine(
-                meant(row.getInt("model"), meanings),
+                meant(row.getInt("model_id"), meanings),
                 row.getString("maker"),
                 row.getString("line"),
                 row.getString("generation"),
                 row.getString("launched"),
                 row.getString("season"),
                 row.getString("segment"),
-                meant(Sql.integer(row, "follows"), meanings),
-                row.getString("aliases")));
+                meant(Sql.integer(row, "follows_id"), meanings),
+                aliases.getOrDefault(row.getInt("id"), List.of())));
   }
 
   private static Integer meant(Integer name, Map<Integer, Meaning> meanings) {
@@ -112,7 +121,9 @@ final class ModelReader {
             newer(line.segment(), model.segment()),
             newer(line.follows(), model.follows()),
             model.aliases());
-    return line.aliases().isEmpty() ? told : withAliases(told, line.aliases().split("\\|"));
+    return line.aliases().isEmpty()
+        ? told
+        : withAliases(told, line.aliases().toArray(String[]::new));
   }
 
   private static ModelRecord withAliases(ModelRecord model, String... more) {
@@ -140,6 +151,6 @@ final class ModelReader {
   }
 
   static SeasonClass season(String stored) {
-    return stored == null ? null : SeasonClass.valueOf(stored);
+    return stored == null ? null : SeasonClass.ofKey(stored).orElseThrow();
   }
 }

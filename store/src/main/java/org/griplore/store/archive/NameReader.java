@@ -6,18 +6,20 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.griplore.store.archive.NameRecord.Standing;
+import org.griplore.store.vocabulary.Cell;
 import org.griplore.store.vocabulary.Decision;
 import org.griplore.store.vocabulary.NameKey;
 
 /** Reads names, what they mean and where they are used. */
 final class NameReader {
   private static final String CURRENT =
-      " JOIN report p ON p.id = x.report"
-          + " JOIN revision r ON r.id = p.revision AND r.superseded_by IS NULL"
-          + " JOIN model m ON m.id = x.model";
+      " JOIN report p ON p.id = x.report_id"
+          + " JOIN revision r ON r.id = p.revision_id AND r.superseded_by_id IS NULL"
+          + " JOIN model m ON m.id = x.model_id";
 
   private NameReader() {}
 
@@ -39,7 +41,7 @@ final class NameReader {
     Map<List<Integer>, String> how = new HashMap<>();
     Sql.list(
         connection,
-        "SELECT name, revision, how FROM reading_of_name",
+        "SELECT model_id, revision_id, how FROM name_taken",
         row -> how.put(List.of(row.getInt(1), row.getInt(2)), row.getString(3)));
     Map<Integer, String> names = new LinkedHashMap<>();
     Sql.list(
@@ -70,8 +72,8 @@ final class NameReader {
     return new HashSet<>(
         Sql.list(
             connection,
-            "SELECT DISTINCT l.model FROM lineage l"
-                + " JOIN revision r ON r.id = l.revision AND r.superseded_by IS NULL",
+            "SELECT DISTINCT l.model_id FROM lineage l"
+                + " JOIN revision r ON r.id = l.revision_id AND r.superseded_by_id IS NULL",
             row -> row.getInt(1)));
   }
 
@@ -80,7 +82,7 @@ final class NameReader {
       return decision.verdict() == Decision.Verdict.IS ? Standing.SAME : Standing.OWN;
     }
     if (how != null) {
-      return Standing.valueOf(how);
+      return Standing.valueOf(how.toUpperCase(Locale.ROOT));
     }
     return listed ? Standing.LISTED : Standing.MET;
   }
@@ -95,9 +97,9 @@ final class NameReader {
               Sql.list(
                   connection,
                   "SELECT DISTINCT t.key FROM model n"
-                      + " JOIN entry e ON e.model = n.id JOIN report p ON p.id = e.report"
-                      + " JOIN revision r ON r.id = p.revision AND r.superseded_by IS NULL"
-                      + " JOIN test t ON t.id = p.test WHERE n.name = ?",
+                      + " JOIN entry e ON e.model_id = n.id JOIN report p ON p.id = e.report_id"
+                      + " JOIN revision r ON r.id = p.revision_id AND r.superseded_by_id IS NULL"
+                      + " JOIN test t ON t.id = p.test_id WHERE n.name = ?",
                   row -> row.getString(1),
                   name)));
     }
@@ -109,35 +111,36 @@ final class NameReader {
     int tests;
     int notes;
     String file;
-    String at;
+    Cell at;
   }
 
   /** Uses of names by current reports; a reference set is no entry and does not count. */
   static List<NameUse> uses(Connection connection) {
+    CellColumns cells = CellColumns.of(connection);
     Map<String, Counts> uses = new LinkedHashMap<>();
     Sql.list(
         connection,
-        "SELECT m.name, count(*), count(DISTINCT p.test), r.name, x.name_at, min(x.id)"
+        "SELECT m.name, count(*), count(DISTINCT p.test_id), r.file, x.*, min(x.id)"
             + " FROM entry x"
             + CURRENT
-            + " GROUP BY x.model ORDER BY m.name",
+            + " GROUP BY x.model_id ORDER BY m.name",
         row -> {
           Counts counts = uses.computeIfAbsent(row.getString(1), name -> new Counts());
           counts.entries = row.getInt(2);
           counts.tests = row.getInt(3);
           counts.file = row.getString(4);
-          counts.at = row.getString(5);
+          counts.at = cells.read(row);
           return counts;
         });
     for (String table : List.of("note", "run")) {
       Sql.list(
           connection,
-          "SELECT m.name, count(*), count(DISTINCT p.test), r.name, min(x.id) FROM "
+          "SELECT m.name, count(*), count(DISTINCT p.test_id), r.file, min(x.id) FROM "
               + table
               + " x"
               + CURRENT
-              + (table.equals("run") ? " WHERE x.role = 'CANDIDATE'" : "")
-              + " GROUP BY x.model ORDER BY m.name",
+              + (table.equals("run") ? " WHERE x.role = 'candidate'" : "")
+              + " GROUP BY x.model_id ORDER BY m.name",
           row -> {
             Counts counts = uses.computeIfAbsent(row.getString(1), name -> new Counts());
             counts.notes = table.equals("note") ? row.getInt(2) : counts.notes;
@@ -146,18 +149,12 @@ final class NameReader {
             return counts;
           });
     }
-    CellText.SheetNames sheets = SheetList.of(connection);
     return uses.entrySet().stream()
         .map(
             use -> {
               Counts counts = use.getValue();
               return new NameUse(
-                  use.getKey(),
-                  counts.entries,
-                  counts.tests,
-                  counts.notes,
-                  counts.file,
-                  CellText.read(counts.at, sheets));
+                  use.getKey(), counts.entries, counts.tests, counts.notes, counts.file, counts.at);
             })
         .toList();
   }

@@ -55,12 +55,12 @@ public final class NoteFeed implements AutoCloseable {
 
   /** The newest reading; empty in a new archive. */
   public Optional<Revision> newest() {
-    return Sql.first(connection, Revision.SELECT + " ORDER BY r.id DESC LIMIT 1", Revision::read);
+    return Revision.first(connection, "ORDER BY r.id DESC LIMIT 1");
   }
 
   /** The reading with this number. */
   public Optional<Revision> revision(int id) {
-    return Sql.first(connection, Revision.SELECT + " WHERE r.id = ?", Revision::read, id);
+    return Revision.first(connection, "WHERE r.id = ?", id);
   }
 
   /** The highest number that a note has, superseded ones included; 0 without notes. */

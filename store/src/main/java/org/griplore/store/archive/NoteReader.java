@@ -17,9 +17,9 @@ import org.griplore.store.vocabulary.TestDate;
  */
 final class NoteReader {
   private static final String CURRENT_NOTES =
-      " FROM note n JOIN report p ON p.id = n.report"
-          + " JOIN revision r ON r.id = p.revision AND r.superseded_by IS NULL"
-          + " LEFT JOIN model m ON m.id = n.model WHERE ";
+      " FROM note n JOIN report p ON p.id = n.report_id"
+          + " JOIN revision r ON r.id = p.revision_id AND r.superseded_by_id IS NULL"
+          + " LEFT JOIN model m ON m.id = n.model_id WHERE ";
 
   private final Connection connection;
   private final boolean all;
@@ -31,20 +31,20 @@ final class NoteReader {
     this.connection = connection;
     this.all = since.revision() == 0;
     String newer =
-        "SELECT id FROM revision WHERE id > %1$d OR superseded_by > %1$d"
+        "SELECT id FROM revision WHERE id > %1$d OR superseded_by_id > %1$d"
             .formatted(since.revision());
     String renamed = "m.renamed_at > " + since.stamp();
     this.tests =
-        "SELECT test FROM report WHERE revision IN ("
+        "SELECT test_id FROM report WHERE revision_id IN ("
             + newer
-            + ") UNION SELECT p.test FROM model m JOIN entry e ON e.model = m.id"
-            + " JOIN report p ON p.id = e.report WHERE "
+            + ") UNION SELECT p.test_id FROM model m JOIN entry e ON e.model_id = m.id"
+            + " JOIN report p ON p.id = e.report_id WHERE "
             + renamed;
     this.models =
-        "SELECT coalesce(m.same_as, m.id) FROM lineage l JOIN model m ON m.id = l.model"
-            + " WHERE l.revision IN ("
+        "SELECT coalesce(m.same_as_id, m.id) FROM lineage l JOIN model m ON m.id = l.model_id"
+            + " WHERE l.revision_id IN ("
             + newer
-            + ") UNION SELECT coalesce(m.same_as, m.id) FROM model m WHERE "
+            + ") UNION SELECT coalesce(m.same_as_id, m.id) FROM model m WHERE "
             + renamed;
   }
 
@@ -64,17 +64,16 @@ final class NoteReader {
     return Sql.number(connection, "SELECT count(*)" + CURRENT_NOTES + changed());
   }
 
-  /**
-   * The condition on a note. There is no index from models to notes: they are only looked through
-   * where a name did change.
-   */
+  /** The condition on a note. Notes by their models are only looked for where a name did change. */
   private String changed() {
     if (all) {
       return "true";
     }
-    String ofTests = "p.test IN (" + tests + ")";
+    String ofTests = "p.test_id IN (" + tests + ")";
     boolean renamed = Sql.first(connection, models, row -> row.getInt(1)).isPresent();
-    return renamed ? "(" + ofTests + " OR coalesce(m.same_as, m.id) IN (" + models + "))" : ofTests;
+    return renamed
+        ? "(" + ofTests + " OR coalesce(m.same_as_id, m.id) IN (" + models + "))"
+        : ofTests;
   }
 
   List<String> tests() {
@@ -90,12 +89,13 @@ final class NoteReader {
     Map<Integer, List<String>> names = modelNames();
     Map<Integer, String> disciplines =
         NumberedWords.read(connection, "SELECT id, key FROM discipline");
-    CellText.SheetNames sheets = SheetList.of(connection);
+    CellColumns cells = CellColumns.of(connection);
     try (PreparedStatement statement =
         connection.prepareStatement(
-            "SELECT n.id, n.report, p.test, p.revision, r.name, coalesce(m.same_as, m.id),"
-                + " n.discipline, n.words, n.stands_at, (SELECT CASE WHEN count(*) = 1 THEN"
-                + " max(e.size) END FROM entry e WHERE e.report = n.report AND e.model = n.model)"
+            "SELECT n.id, n.report_id, p.test_id, p.revision_id, r.file,"
+                + " coalesce(m.same_as_id, m.id), n.discipline_id, n.text, n.sheet_id, n.row,"
+                + " n.\"column\", n.cell_text, (SELECT CASE WHEN count(*) = 1 THEN max(e.size) END"
+                + " FROM entry e WHERE e.report_id = n.report_id AND e.model_id = n.model_id)"
                 + CURRENT_NOTES
                 + changed()
                 + " ORDER BY n.id")) {
@@ -113,12 +113,12 @@ final class NoteReader {
                   report.test().key,
                   either(report.title(), report.test().title),
                   date == null ? null : new TestDate(date),
-                  either(row.getString(10), either(report.size(), report.test().size)),
-                  source == null ? null : SourceKind.valueOf(source),
+                  either(row.getString(13), either(report.size(), report.test().size)),
+                  source == null ? null : SourceKind.ofKey(source).orElseThrow(),
                   model == 0 ? null : names.get(model).get(0),
                   disciplines.get(row.getInt(7)),
                   row.getString(8),
-                  CellText.read(row.getString(9), sheets)),
+                  cells.read(row, 9)),
               model == 0
                   ? tested.getOrDefault(row.getInt(3), List.of())
                   : names.getOrDefault(model, List.of()));
@@ -139,10 +139,10 @@ final class NoteReader {
     Map<Integer, Report> reports = new HashMap<>();
     Sql.list(
         connection,
-        "SELECT p.id, p.test, t.key, p.title, p.date, p.size, p.source_kind FROM report p"
-            + " JOIN test t ON t.id = p.test"
-            + " JOIN revision r ON r.id = p.revision AND r.superseded_by IS NULL"
-            + " WHERE p.test IN (SELECT p.test"
+        "SELECT p.id, p.test_id, t.key, p.title, p.date, p.size, p.source_kind FROM report p"
+            + " JOIN test t ON t.id = p.test_id"
+            + " JOIN revision r ON r.id = p.revision_id AND r.superseded_by_id IS NULL"
+            + " WHERE p.test_id IN (SELECT p.test_id"
             + CURRENT_NOTES
             + changed()
             + ") ORDER BY p.id",
@@ -166,13 +166,13 @@ final class NoteReader {
     Map<Integer, List<String>> tested = new HashMap<>();
     Sql.list(
         connection,
-        "SELECT DISTINCT q.test, coalesce(s.name, k.name) FROM entry e"
-            + " JOIN report q ON q.id = e.report"
-            + " JOIN revision v ON v.id = q.revision AND v.superseded_by IS NULL"
-            + " JOIN model k ON k.id = e.model LEFT JOIN model s ON s.id = k.same_as"
-            + " WHERE q.test IN (SELECT p.test"
+        "SELECT DISTINCT q.test_id, coalesce(s.name, k.name) FROM entry e"
+            + " JOIN report q ON q.id = e.report_id"
+            + " JOIN revision v ON v.id = q.revision_id AND v.superseded_by_id IS NULL"
+            + " JOIN model k ON k.id = e.model_id LEFT JOIN model s ON s.id = k.same_as_id"
+            + " WHERE q.test_id IN (SELECT p.test_id"
             + CURRENT_NOTES
-            + "n.model IS NULL AND "
+            + "n.model_id IS NULL AND "
             + changed()
             + ") ORDER BY 1, 2",
         row ->

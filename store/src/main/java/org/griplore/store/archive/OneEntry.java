@@ -74,7 +74,7 @@ final class OneEntry {
     return new HashSet<>(
         Sql.list(
             connection,
-            "SELECT discipline FROM result WHERE entry = ?",
+            "SELECT discipline_id FROM result WHERE entry_id = ?",
             row -> row.getInt(1),
             entry));
   }

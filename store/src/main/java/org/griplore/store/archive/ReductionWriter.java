@@ -5,6 +5,7 @@ import java.util.Map;
 import org.griplore.store.vocabulary.LoggedRun;
 import org.griplore.store.vocabulary.ReducedSet;
 import org.griplore.store.vocabulary.Reduction;
+import org.griplore.store.wording.PhraseBook;
 
 /** Writes how runs were reduced, beside the runs themselves. */
 final class ReductionWriter {
@@ -23,23 +24,23 @@ final class ReductionWriter {
         rows.reductions.add(
             report,
             rows.disciplines.number(reduction.discipline()),
-            reduction.measure(),
             rows.units.number(reduction.unit().symbol()),
             reduction.byRatio() ? 1 : 0,
-            reduction.better().name(),
+            reduction.better().word(),
             reduction.coastBy(),
             reduction.fromKmh(),
             reduction.toKmh(),
             reduction.level(),
-            reduction.levelWords(),
-            trace.words(),
             trace.slope(),
             trace.trendP(),
             trace.stepAfter(),
             trace.stepSize(),
-            trace.stepP(),
-            lines(reduction.cycles()),
-            lines(reduction.limits()));
+            trace.stepP());
+    account(rows.reductionAccounts, id, "measure", List.of(reduction.measure()));
+    account(rows.reductionAccounts, id, "level", List.of(reduction.levelWords()));
+    account(rows.reductionAccounts, id, "trace", List.of(trace.words()));
+    account(rows.reductionAccounts, id, "cycle", reduction.cycles());
+    account(rows.reductionAccounts, id, "limit", reduction.limits());
     reduction.sets().forEach(set -> put(id, set, numbers));
   }
 
@@ -49,24 +50,33 @@ final class ReductionWriter {
             reduction,
             set.sequence(),
             rows.model(set.model()),
-            set.role().name(),
+            set.role().word(),
             set.cycle(),
             set.mean(),
             set.deviation(),
             set.counted(),
             set.reference(),
-            set.referenceWords(),
             set.effect(),
             set.effectError(),
-            set.valid() ? 1 : 0,
-            set.standing(),
-            lines(set.reasons()));
+            set.valid() ? 1 : 0);
+    if (!set.referenceWords().isEmpty()) {
+      account(rows.setAccounts, id, "reference", List.of(set.referenceWords()));
+    }
+    account(rows.setAccounts, id, "standing", List.of(set.standing()));
+    account(rows.setAccounts, id, "reason", set.reasons());
     for (ReducedSet.ReducedRun run : set.runs()) {
-      rows.reducedRuns.add(id, numbers.get(run.run()), run.figure(), run.leftOut(), run.flag());
+      rows.reducedRuns.add(
+          id,
+          numbers.get(run.run()),
+          run.figure(),
+          RowWriters.phrase(run.leftOut()),
+          RowWriters.phrase(run.flag()));
     }
   }
 
-  private static String lines(List<String> sentences) {
-    return String.join("\n", sentences);
+  private static void account(BatchInsert into, long of, String part, List<String> words) {
+    for (int i = 0; i < words.size(); i++) {
+      into.add(of, part, i + 1, PhraseBook.phrase(words.get(i)));
+    }
   }
 }

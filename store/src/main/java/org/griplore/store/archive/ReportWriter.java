@@ -1,18 +1,24 @@
 package org.griplore.store.archive;
 
 import java.sql.Connection;
-import java.util.BitSet;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
 import org.griplore.store.vocabulary.Cell;
 import org.griplore.store.vocabulary.Details;
 import org.griplore.store.vocabulary.Entry;
 import org.griplore.store.vocabulary.Finding;
 import org.griplore.store.vocabulary.LoggedRun;
 import org.griplore.store.vocabulary.Note;
+import org.griplore.store.vocabulary.Price;
+import org.griplore.store.vocabulary.ReportWeight;
 import org.griplore.store.vocabulary.Result;
 import org.griplore.store.vocabulary.Step;
 import org.griplore.store.vocabulary.TestReport;
+import org.griplore.store.vocabulary.TyreState;
+import org.griplore.store.vocabulary.Variant;
 
 /** Writes test reports, puts pieces of one test together and takes each figure once. */
 final class ReportWriter {
@@ -20,7 +26,8 @@ final class ReportWriter {
   private final ReductionWriter reductions;
   private final Map<String, Integer> tests = new HashMap<>();
   private final Map<String, Long> reports = new HashMap<>();
-  private final Map<EntryKey, EntryState> entries = new HashMap<>();
+  private final Map<EntryKey, Told> entries = new HashMap<>();
+  private final Set<WeightKey> weights = new HashSet<>();
   private long entryCount;
   private long resultCount;
   private long noteCount;
@@ -32,9 +39,14 @@ final class ReportWriter {
   private static final String ONCE =
       "one figure for a model and discipline in a test; the first was kept";
 
-  private record EntryKey(long report, int name, String size) {}
+  private record EntryKey(long report, int name, String size, TyreState state, Variant variant) {}
 
-  private record EntryState(long id, BitSet disciplines) {}
+  /** An entry's number and what it holds a figure of. */
+  private record Told(long id, Set<FigureKey> figures) {}
+
+  private record FigureKey(int discipline, int circumstance, int repeat) {}
+
+  private record WeightKey(long report, int discipline) {}
 
   ReportWriter(Connection connection, RowWriters rows) {
     this.rows = rows;
@@ -48,6 +60,7 @@ final class ReportWriter {
 
   void put(TestReport report) {
     long id = report(report);
+    report.weights().forEach(weight -> put(id, weight));
     report.entries().forEach(entry -> put(id, entry));
     report.notes().forEach(note -> put(id, note));
     Map<LoggedRun, Long> numbers = new HashMap<>();
@@ -68,55 +81,93 @@ final class ReportWriter {
             rows.revision,
             details.title(),
             details.publication(),
-            details.kind() == null ? null : details.kind().name(),
+            details.kind() == null ? null : details.kind().key(),
             details.date() == null ? null : details.date().text(),
             details.size(),
-            details.season() == null ? null : details.season().name(),
+            details.season() == null ? null : details.season().key(),
             details.vehicle(),
             details.vehicleMassKg(),
             details.venue(),
             details.surfaceC(),
-            details.airC(),
-            DetailCells.write(details.cells(), rows.sheets));
+            details.airC());
+    new TreeMap<>(details.cells()).forEach((detail, cell) -> rows.details.add(id, detail, cell));
     reports.put(report.key(), id);
     return id;
   }
 
   private void put(long report, Entry entry) {
-    EntryState state =
+    Told told =
         entries.computeIfAbsent(
-            new EntryKey(report, rows.model(entry.model()), entry.size()),
-            key -> {
-              entryCount++;
-              long id = rows.entries.add(report, key.name(), key.size(), rows.at(entry.name()));
-              return new EntryState(id, new BitSet());
-            });
+            new EntryKey(
+                report, rows.model(entry.model()), entry.size(), entry.state(), entry.variant()),
+            key -> new Told(entry(key, entry.name()), new HashSet<>()));
     for (Result result : entry.results()) {
-      put(state, entry, result);
+      put(told, entry, result);
+    }
+    entry.prices().forEach(price -> put(told.id(), price));
+  }
+
+  private long entry(EntryKey key, Cell name) {
+    entryCount++;
+    return rows.entries.add(
+        key.report(),
+        key.name(),
+        key.size(),
+        key.state().wear().key(),
+        key.state().treadMm(),
+        key.state().mileageKm(),
+        key.state().ageYears(),
+        key.variant().ev() ? 1 : 0,
+        key.variant().extraLoad() ? 1 : 0,
+        key.variant().runFlat() ? 1 : 0,
+        key.variant().seal() ? 1 : 0,
+        name);
+  }
+
+  private void put(long entry, Price price) {
+    rows.prices.add(
+        entry,
+        price.amount(),
+        price.currency(),
+        price.day() == null ? null : price.day().text(),
+        price.per().key(),
+        price.size(),
+        price.shop(),
+        price.cell());
+  }
+
+  /** The first weight of a discipline counts, as the first figure does. */
+  private void put(long report, ReportWeight weight) {
+    int discipline = rows.disciplines.number(weight.discipline());
+    if (weights.add(new WeightKey(report, discipline))) {
+      rows.weights.add(report, discipline, weight.weight(), weight.cell());
     }
   }
 
-  private void put(EntryState state, Entry entry, Result result) {
+  private void put(Told told, Entry entry, Result result) {
     int discipline = rows.disciplines.number(result.discipline());
-    if (state.disciplines().get(discipline)) {
+    int circumstance = rows.circumstances.number(result.circumstance());
+    if (!told.figures().add(new FigureKey(discipline, circumstance, result.repeat()))) {
       repeated(entry, result);
       return;
     }
-    state.disciplines().set(discipline);
     long id =
         rows.results.add(
-            state.id(),
+            told.id(),
             discipline,
+            circumstance,
+            result.repeat(),
+            result.sequence(),
             result.value(),
             result.unit() == null ? null : rows.units.number(result.unit().symbol()),
             result.spread(),
             result.runs(),
             result.place(),
-            rows.at(result.cells().value()),
-            rows.at(result.cells().spread()),
-            rows.at(result.cells().runs()),
-            rows.at(result.cells().place()),
-            result.rule().isEmpty() ? null : rows.rules.number(result.rule()));
+            rows.rules.number(result.rule()),
+            result.cells().value(),
+            result.cells().spread(),
+            result.cells().runs(),
+            result.cells().place());
     resultCount++;
     result.steps().forEach(step -> put(id, step));
   }
@@ -124,13 +175,13 @@ final class ReportWriter {
   private void put(long result, Step step) {
     rows.steps.add(
         result,
-        step.rule(),
+        RowWriters.phrase(step.rule()),
         step.before(),
         step.beforeUnit() == null ? null : rows.units.number(step.beforeUnit().symbol()),
         step.after(),
         rows.units.number(step.afterUnit().symbol()),
-        step.label(),
-        rows.at(step.cell()));
+        RowWriters.phrase(step.label()),
+        step.cell());
   }
 
   private void repeated(Entry entry, Result result) {
@@ -171,7 +222,7 @@ final class ReportWriter {
         note.model() == null ? null : rows.model(note.model()),
         rows.disciplines.number(note.discipline()),
         note.text(),
-        rows.at(note.cell()));
+        note.cell());
     noteCount++;
   }
 
@@ -181,7 +232,7 @@ final class ReportWriter {
         rows.disciplines.number(run.discipline()),
         run.sequence(),
         rows.model(run.model()),
-        run.role().name(),
+        run.role().word(),
         run.run(),
         run.fromKmh(),
         run.toKmh(),
@@ -193,7 +244,7 @@ final class ReportWriter {
         run.surfaceC(),
         run.airC(),
         run.remark(),
-        rows.at(run.cell()));
+        run.cell());
   }
 
   long tests() {

@@ -7,32 +7,33 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import org.griplore.store.vocabulary.Phrase;
 
 /**
- * Says in sentences how one reading of a source differs from the one before. Both readings' figures
- * come sorted by what they are figures of, and are compared side by side: memory does not grow with
+ * Says how one revision of a source differs from the one before. Both revisions' figures come
+ * sorted by what they are figures of, and are compared side by side: memory does not grow with
  * their number.
  */
 final class RevisionChanges {
   /** Beyond this many, the rest is counted. */
-  private static final int SENTENCES = 50;
+  private static final int LISTED = 50;
 
-  private final List<String> sentences = new ArrayList<>();
+  private final List<Phrase> changes = new ArrayList<>();
   private long more;
 
   private RevisionChanges() {}
 
-  static List<String> sentences(Connection connection, int older, int newer) {
-    RevisionChanges changes = new RevisionChanges();
+  static List<Phrase> between(Connection connection, int older, int newer) {
+    RevisionChanges told = new RevisionChanges();
     try (FigureCursor before = new FigureCursor(connection, older);
         FigureCursor after = new FigureCursor(connection, newer)) {
-      changes.compare(before, after);
+      told.compare(before, after);
     } catch (SQLException e) {
       throw ArchiveFailure.of(e);
     }
-    changes.addCount("notes", count(connection, "note", older), count(connection, "note", newer));
-    changes.addCount("runs", count(connection, "run", older), count(connection, "run", newer));
-    return changes.told();
+    told.addCount("notes", count(connection, "note", older), count(connection, "note", newer));
+    told.addCount("runs", count(connection, "run", older), count(connection, "run", newer));
+    return told.told();
   }
 
   private void compare(FigureCursor before, FigureCursor after) throws SQLException {
@@ -41,11 +42,11 @@ final class RevisionChanges {
     while (old != null || now != null) {
       int order = old == null ? 1 : now == null ? -1 : order(old, now);
       if (order < 0) {
-        add("Gone: " + before.of(old) + " (was " + old + ").");
+        add("figure-gone", before, old, old.toString());
       } else if (order > 0) {
-        add("New: " + after.of(now) + ": " + now + ".");
+        add("figure-new", after, now, now.toString());
       } else if (!sameFigure(old, now)) {
-        add("Changed: " + after.of(now) + ": " + old + " became " + now + ".");
+        add("figure-changed", after, now, old.toString(), now.toString());
       }
       old = order <= 0 ? before.next() : old;
       now = order >= 0 ? after.next() : now;
@@ -58,7 +59,7 @@ final class RevisionChanges {
         && Objects.equals(old.place(), now.place());
   }
 
-  /** The order of the database: numbers, then the size by its bytes, none first. */
+  /** The order of the database: numbers, then the size by its bytes, none first, then numbers. */
   private static int order(FigureCursor.Figure old, FigureCursor.Figure now) {
     if (old.test() != now.test()) {
       return Integer.compare(old.test(), now.test());
@@ -67,16 +68,23 @@ final class RevisionChanges {
       return Integer.compare(old.model(), now.model());
     }
     int size = Arrays.compareUnsigned(bytes(old.size()), bytes(now.size()));
-    return size != 0 ? size : Integer.compare(old.discipline(), now.discipline());
+    return size != 0 ? size : Arrays.compare(old.rest(), now.rest());
   }
 
   private static byte[] bytes(String text) {
     return text == null ? null : text.getBytes(StandardCharsets.UTF_8);
   }
 
-  private void add(String sentence) {
-    if (sentences.size() < SENTENCES) {
-      sentences.add(sentence);
+  private void add(
+      String code, FigureCursor cursor, FigureCursor.Figure figure, String... figures) {
+    List<String> parameters = new ArrayList<>(cursor.of(figure));
+    parameters.addAll(List.of(figures));
+    add(new Phrase(code, parameters));
+  }
+
+  private void add(Phrase change) {
+    if (changes.size() < LISTED) {
+      changes.add(change);
     } else {
       more++;
     }
@@ -84,18 +92,18 @@ final class RevisionChanges {
 
   private void addCount(String what, long before, long after) {
     if (before != after) {
-      add("The number of " + what + " went from " + before + " to " + after + ".");
+      add(Phrase.of("count-changed", what, Long.toString(before), Long.toString(after)));
     }
   }
 
-  private List<String> told() {
-    if (sentences.isEmpty()) {
-      sentences.add("The content changed, but no result or note that is read from it.");
+  private List<Phrase> told() {
+    if (changes.isEmpty()) {
+      changes.add(Phrase.of("content-changed"));
     }
     if (more > 0) {
-      sentences.add("And " + more + " more changes.");
+      changes.add(Phrase.of("more-changes", Long.toString(more)));
     }
-    return sentences;
+    return changes;
   }
 
   private static long count(Connection connection, String table, int revision) {
@@ -103,7 +111,7 @@ final class RevisionChanges {
         connection,
         "SELECT count(*) FROM "
             + table
-            + " x JOIN report p ON p.id = x.report WHERE p.revision = ?",
+            + " x JOIN report p ON p.id = x.report_id WHERE p.revision_id = ?",
         revision);
   }
 }

@@ -3,7 +3,10 @@ package org.griplore.store.archive;
 import java.sql.Connection;
 import java.time.Clock;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.griplore.store.vocabulary.Phrase;
+import org.griplore.store.wording.PhraseBook;
 
 /** Writes the revision of a source, retires the one before it and says what changed. */
 final class RevisionWriter {
@@ -23,26 +26,19 @@ final class RevisionWriter {
       Connection connection,
       Original original,
       String form,
-      String options,
+      Map<String, String> options,
       int delivery,
       Clock clock) {
-    Sql.execute(
-        connection, "INSERT OR IGNORE INTO source_file (origin) VALUES (?)", original.origin());
+    Sql.execute(connection, "INSERT OR IGNORE INTO source (origin) VALUES (?)", original.origin());
     int source =
-        (int)
-            Sql.number(
-                connection, "SELECT id FROM source_file WHERE origin = ?", original.origin());
+        (int) Sql.number(connection, "SELECT id FROM source WHERE origin = ?", original.origin());
     Optional<Revision> before =
-        Sql.first(
-            connection,
-            Revision.SELECT + " WHERE r.source_file = ? ORDER BY r.number DESC LIMIT 1",
-            Revision::read,
-            source);
-    int id = (int) Numbers.next(connection, "revision");
+        Revision.first(connection, "WHERE r.source_id = ? ORDER BY r.number DESC LIMIT 1", source);
+    int id = (int) NextId.of(connection, "revision");
     Sql.execute(
         connection,
-        "INSERT INTO revision (id, source_file, number, sha256, bytes, name, form, options,"
-            + " added_at, delivery) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+        "INSERT INTO revision (id, source_id, number, sha256, bytes, file, form, added_at,"
+            + " delivery_id) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
         id,
         source,
         before.map(Revision::number).orElse(0) + 1,
@@ -50,14 +46,23 @@ final class RevisionWriter {
         original.bytes(),
         original.name(),
         form,
-        options,
-        clock.instant().toString(),
+        Moments.text(clock.instant()),
         delivery);
+    int position = 0;
+    for (Map.Entry<String, String> option : options.entrySet()) {
+      Sql.execute(
+          connection,
+          "INSERT INTO revision_option (revision_id, position, name, value) VALUES (?, ?, ?, ?)",
+          id,
+          ++position,
+          option.getKey(),
+          option.getValue());
+    }
     before.ifPresent(
         old ->
             Sql.execute(
                 connection,
-                "UPDATE revision SET superseded_by = ? WHERE id = ? AND superseded_by IS NULL",
+                "UPDATE revision SET superseded_by_id = ? WHERE id = ? AND superseded_by_id IS NULL",
                 id,
                 old.id()));
     return new RevisionWriter(connection, id, delivery, before);
@@ -75,18 +80,25 @@ final class RevisionWriter {
     return before.isEmpty();
   }
 
-  /** Stores and returns what changed; nothing for a first reading. */
+  /** The revision whose place this one takes; empty for the first of its source. */
+  Optional<Integer> superseded() {
+    return before.map(Revision::id);
+  }
+
+  /** Stores what changed and returns it in sentences; nothing for a first revision. */
   List<String> finish() {
-    List<String> changes =
-        before.map(old -> RevisionChanges.sentences(connection, old.id(), id)).orElse(List.of());
+    List<Phrase> changes =
+        before.map(old -> RevisionChanges.between(connection, old.id(), id)).orElse(List.of());
     for (int i = 0; i < changes.size(); i++) {
       Sql.execute(
           connection,
-          "INSERT INTO revision_change (revision, position, sentence) VALUES (?, ?, ?)",
+          "INSERT INTO revision_change (revision_id, position, code, parameters)"
+              + " VALUES (?, ?, ?, ?)",
           id,
           i + 1,
-          changes.get(i));
+          changes.get(i).code(),
+          PhraseColumns.json(changes.get(i).parameters()));
     }
-    return changes;
+    return changes.stream().map(PhraseBook::words).toList();
   }
 }

@@ -1,34 +1,44 @@
 package org.griplore.store.archive;
 
 import java.sql.Connection;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.griplore.store.vocabulary.Cell;
 import org.griplore.store.vocabulary.Finding;
+import org.griplore.store.vocabulary.Phrase;
+import org.griplore.store.wording.PhraseBook;
 
 /** The tables an addition writes to, with the words and names they share. */
 final class RowWriters implements AutoCloseable {
   final int revision;
   final SharedWords disciplines;
   final SharedWords units;
-  final SharedWords rules;
+  final Rules rules;
+  final Circumstances circumstances;
   final SharedWords sheets;
   final BatchInsert tests;
   final BatchInsert reports;
+  final BatchInsert details;
+  final BatchInsert weights;
   final BatchInsert entries;
+  final BatchInsert prices;
   final BatchInsert results;
   final BatchInsert steps;
   final BatchInsert runs;
   final BatchInsert reductions;
+  final BatchInsert reductionAccounts;
   final BatchInsert reducedSets;
+  final BatchInsert setAccounts;
   final BatchInsert reducedRuns;
   final BatchInsert notes;
   final BatchInsert lineage;
+  final BatchInsert aliases;
   private final BatchInsert models;
   private final BatchInsert findings;
   private final Connection connection;
   private final Map<String, Integer> modelNumbers = new HashMap<>();
+  private final List<BatchInsert> inOrder = new ArrayList<>();
   private long findingCount;
 
   RowWriters(Connection connection, int revision) {
@@ -36,16 +46,16 @@ final class RowWriters implements AutoCloseable {
     this.revision = revision;
     this.disciplines = new SharedWords(connection, "discipline", "key");
     this.units = new SharedWords(connection, "unit", "symbol");
-    this.rules = new SharedWords(connection, "rule", "words");
+    this.rules = new Rules(connection);
+    this.circumstances = new Circumstances(connection);
     this.sheets = new SharedWords(connection, "sheet", "name");
-    this.models = new BatchInsert(connection, "model", "name");
-    this.tests = new BatchInsert(connection, "test", "key");
+    this.models = numbered("model", "name");
+    this.tests = numbered("test", "key");
     this.reports =
-        new BatchInsert(
-                connection,
+        numbered(
                 "report",
-                "test",
-                "revision",
+                "test_id",
+                "revision_id",
                 "title",
                 "publication",
                 "source_kind",
@@ -56,50 +66,68 @@ final class RowWriters implements AutoCloseable {
                 "vehicle_mass_kg",
                 "venue",
                 "surface_c",
-                "air_c",
-                "details_at")
+                "air_c")
             .after(tests);
+    this.details = unnumbered("report_detail", "report_id", "detail", ":cell").after(reports);
+    this.weights =
+        unnumbered("report_weight", "report_id", "discipline_id", "weight", ":cell").after(reports);
     this.entries =
-        new BatchInsert(connection, "entry", "report", "model", "size", "name_at")
-            .after(reports, models);
-    this.results =
-        new BatchInsert(
-                connection,
-                "result",
+        numbered(
                 "entry",
-                "discipline",
+                "report_id",
+                "model_id",
+                "size",
+                "state",
+                "tread_mm",
+                "mileage_km",
+                "age_years",
+                "ev",
+                "extra_load",
+                "run_flat",
+                "seal",
+                ":cell")
+            .after(reports, models);
+    this.prices =
+        numbered("price", "entry_id", "amount", "currency", "day", "per", "size", "shop", ":cell")
+            .after(entries);
+    this.results =
+        numbered(
+                "result",
+                "entry_id",
+                "discipline_id",
+                "circumstance_id",
+                "repeat",
+                "sequence",
                 "value",
-                "unit",
+                "unit_id",
                 "spread",
                 "runs",
                 "place",
-                "value_at",
-                "spread_at",
-                "runs_at",
-                "place_at",
-                "rule")
+                "rule_id",
+                "value:cell",
+                "spread:cell",
+                "runs:cell",
+                "place:cell")
             .after(entries);
     this.steps =
-        new BatchInsert(
-                connection,
+        numbered(
                 "result_step",
-                "result",
-                "rule",
+                "result_id",
+                ":phrase",
                 "before",
-                "before_unit",
+                "before_unit_id",
                 "after",
-                "after_unit",
-                "label",
-                "stands_at")
+                "after_unit_id",
+                "label:phrase",
+                ":cell")
             .after(results);
     this.runs =
-        new BatchInsert(
-                connection,
+        numbered(
                 "run",
-                "report",
-                "discipline",
+                "report_id",
+                "discipline_id",
                 "sequence",
-                "model",
+                "model_id",
                 "role",
                 "run",
                 "from_kmh",
@@ -108,82 +136,82 @@ final class RowWriters implements AutoCloseable {
                 "time_s",
                 "level_db",
                 "value",
-                "unit",
+                "unit_id",
                 "surface_c",
                 "air_c",
                 "remark",
-                "stands_at")
+                ":cell")
             .after(reports, models);
     this.reductions =
-        new BatchInsert(
-                connection,
+        numbered(
                 "reduction",
-                "report",
-                "discipline",
-                "measure",
-                "unit",
+                "report_id",
+                "discipline_id",
+                "unit_id",
                 "by_ratio",
                 "better",
                 "coast_by",
                 "from_kmh",
                 "to_kmh",
                 "level",
-                "level_words",
-                "trace",
                 "slope",
                 "trend_p",
                 "step_after",
                 "step_size",
-                "step_p",
-                "cycles",
-                "limits")
+                "step_p")
             .after(reports);
+    this.reductionAccounts =
+        unnumbered("reduction_account", "reduction_id", "part", "position", ":phrase")
+            .after(reductions);
     this.reducedSets =
-        new BatchInsert(
-                connection,
+        numbered(
                 "reduced_set",
-                "reduction",
+                "reduction_id",
                 "sequence",
-                "model",
+                "model_id",
                 "role",
                 "cycle",
                 "mean",
                 "deviation",
                 "counted",
                 "reference",
-                "reference_words",
                 "effect",
                 "effect_error",
-                "valid",
-                "standing",
-                "reasons")
+                "valid")
             .after(reductions, models);
+    this.setAccounts =
+        unnumbered("reduced_set_account", "reduced_set_id", "part", "position", ":phrase")
+            .after(reducedSets);
     this.reducedRuns =
-        new BatchInsert(
-                connection, "reduced_run", "reduced_set", "run", "figure", "left_out", "flag")
+        numbered(
+                "reduced_run",
+                "reduced_set_id",
+                "run_id",
+                "figure",
+                "left_out:phrase",
+                "flag:phrase")
             .after(reducedSets, runs);
     this.notes =
-        new BatchInsert(connection, "note", "report", "model", "discipline", "words", "stands_at")
+        numbered("note", "report_id", "model_id", "discipline_id", "text", ":cell")
             .after(reports, models);
     this.lineage =
-        new BatchInsert(
-                connection,
+        numbered(
                 "lineage",
-                "revision",
-                "model",
+                "revision_id",
+                "model_id",
                 "maker",
                 "line",
                 "generation",
                 "launched",
                 "season",
                 "segment",
-                "follows",
-                "aliases",
-                "stands_at")
+                "follows_id",
+                ":cell")
             .after(models);
+    this.aliases = unnumbered("lineage_alias", "lineage_id", "position", "name").after(lineage);
     this.findings =
-        new BatchInsert(
-            connection, "finding", "revision", "kind", "stands_at", "found", "expected", "remedy");
+        numbered(
+            "finding", "revision_id", "kind", "found", "expected:phrase", "remedy:phrase", ":cell");
     Sql.list(
             connection,
             "SELECT name, id FROM model",
@@ -191,23 +219,37 @@ final class RowWriters implements AutoCloseable {
         .forEach(model -> modelNumbers.put(model.getKey(), model.getValue()));
   }
 
+  private BatchInsert numbered(String table, String... columns) {
+    return keep(BatchInsert.numbered(connection, sheets, table, columns));
+  }
+
+  private BatchInsert unnumbered(String table, String... columns) {
+    return keep(BatchInsert.into(connection, sheets, table, columns));
+  }
+
+  private BatchInsert keep(BatchInsert insert) {
+    inOrder.add(insert);
+    return insert;
+  }
+
   /** The number of the model with this name, which is added when it is new. */
   int model(String name) {
     return modelNumbers.computeIfAbsent(name, added -> (int) models.add(added));
   }
 
-  String at(Cell cell) {
-    return CellText.write(cell, sheets);
+  /** The words as a phrase; null stays null. */
+  static Phrase phrase(String words) {
+    return words == null ? null : PhraseBook.phrase(words);
   }
 
   void finding(Finding finding) {
     findings.add(
         revision,
-        finding.kind().name(),
-        at(finding.cell()),
+        finding.kind().word(),
         finding.found(),
-        finding.expected(),
-        finding.remedy());
+        phrase(finding.expected()),
+        phrase(finding.remedy()),
+        finding.cell());
     findingCount++;
   }
 
@@ -215,7 +257,7 @@ final class RowWriters implements AutoCloseable {
     return findingCount;
   }
 
-  void read(String name, String means, ReadingOfName how) {
+  void take(String name, String means, NameTaken how) {
     int from = model(name);
     int to = model(means);
     if (from == to) {
@@ -224,37 +266,21 @@ final class RowWriters implements AutoCloseable {
     flush();
     Sql.execute(
         connection,
-        "INSERT OR REPLACE INTO reading_of_name (revision, name, means, how) VALUES (?, ?, ?, ?)",
+        "INSERT OR REPLACE INTO name_taken (revision_id, model_id, means_id, how)"
+            + " VALUES (?, ?, ?, ?)",
         revision,
         from,
         to,
-        how.name());
-  }
-
-  private List<BatchInsert> inOrder() {
-    return List.of(
-        models,
-        tests,
-        reports,
-        entries,
-        results,
-        steps,
-        runs,
-        reductions,
-        reducedSets,
-        reducedRuns,
-        notes,
-        lineage,
-        findings);
+        how.word());
   }
 
   /** Sends all waiting rows, parents first. */
   void flush() {
-    inOrder().forEach(BatchInsert::flush);
+    inOrder.forEach(BatchInsert::flush);
   }
 
   @Override
   public void close() {
-    inOrder().forEach(BatchInsert::close);
+    inOrder.forEach(BatchInsert::close);
   }
 }

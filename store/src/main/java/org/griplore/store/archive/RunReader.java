@@ -15,41 +15,41 @@ final class RunReader {
 
   /** The words that a run refers to. */
   static final String WORDS =
-      " JOIN model m ON m.id = x.model LEFT JOIN model s ON s.id = m.same_as"
-          + " JOIN discipline d ON d.id = x.discipline LEFT JOIN unit u ON u.id = x.unit";
+      " JOIN model m ON m.id = x.model_id LEFT JOIN model s ON s.id = m.same_as_id"
+          + " JOIN discipline d ON d.id = x.discipline_id LEFT JOIN unit u ON u.id = x.unit_id";
 
   private RunReader() {}
 
   static List<RunRecord> ofTest(Connection connection, int test) {
-    return read(connection, "r.superseded_by IS NULL AND p.test = ?", test);
+    return read(connection, "r.superseded_by_id IS NULL AND p.test_id = ?", test);
   }
 
   static List<RunRecord> ofRevision(Connection connection, int revision) {
-    return read(connection, "p.revision = ?", revision);
+    return read(connection, "p.revision_id = ?", revision);
   }
 
   private static List<RunRecord> read(Connection connection, String which, int number) {
-    CellText.SheetNames sheets = SheetList.of(connection);
+    CellColumns cells = CellColumns.of(connection);
     return Sql.list(
         connection,
         SELECT
-            + ", r.name AS file FROM run x JOIN report p ON p.id = x.report"
-            + " JOIN revision r ON r.id = p.revision"
+            + ", r.file FROM run x JOIN report p ON p.id = x.report_id"
+            + " JOIN revision r ON r.id = p.revision_id"
             + WORDS
             + " WHERE "
             + which
             + " ORDER BY x.id",
-        row -> new RunRecord(row.getInt("report"), row.getString("file"), run(row, sheets)),
+        row -> new RunRecord(row.getInt("report_id"), row.getString("file"), run(row, cells)),
         number);
   }
 
   /** The run of a row of {@link #SELECT}. */
-  static LoggedRun run(ResultSet row, CellText.SheetNames sheets) throws SQLException {
+  static LoggedRun run(ResultSet row, CellColumns cells) throws SQLException {
     return new LoggedRun(
         row.getString("key"),
         row.getInt("sequence"),
         row.getString("model_name"),
-        LoggedRun.Role.valueOf(row.getString("role")),
+        LoggedRun.Role.ofWord(row.getString("role")).orElseThrow(),
         Sql.integer(row, "run"),
         Sql.real(row, "from_kmh"),
         Sql.real(row, "to_kmh"),
@@ -63,6 +63,6 @@ final class RunReader {
         Sql.real(row, "surface_c"),
         Sql.real(row, "air_c"),
         row.getString("remark"),
-        CellText.read(row.getString("stands_at"), sheets));
+        cells.read(row));
   }
 }

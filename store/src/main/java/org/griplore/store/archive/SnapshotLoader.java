@@ -9,6 +9,8 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.griplore.store.vocabulary.Cell;
+import org.griplore.store.vocabulary.Circumstance;
 import org.griplore.store.vocabulary.Details;
 import org.griplore.store.vocabulary.SourceKind;
 import org.griplore.store.vocabulary.TestDate;
@@ -47,7 +49,7 @@ final class SnapshotLoader {
     }
     Sql.list(
             connection,
-            "SELECT id, same_as FROM model WHERE same_as IS NOT NULL",
+            "SELECT id, same_as_id FROM model WHERE same_as_id IS NOT NULL",
             row -> Map.entry(row.getInt(1), row.getInt(2)))
         .forEach(same -> modelPositions.put(same.getKey(), modelPositions.get(same.getValue())));
     List<StoredReport> stored = storedReports();
@@ -69,7 +71,16 @@ final class SnapshotLoader {
     }
     Words disciplines = new Words("SELECT id, key FROM discipline ORDER BY key");
     Words units = new Words("SELECT id, symbol FROM unit ORDER BY symbol");
-    ColumnLoader columns = new ColumnLoader(connection, disciplines.positions, units.positions);
+    List<Circumstance> circumstances = new ArrayList<>();
+    Map<Integer, Integer> circumstancePositions = new HashMap<>();
+    Circumstances.all(connection)
+        .forEach(
+            (number, circumstance) -> {
+              circumstancePositions.put(number, circumstances.size());
+              circumstances.add(circumstance);
+            });
+    ColumnLoader columns =
+        new ColumnLoader(connection, disciplines.positions, units.positions, circumstancePositions);
     EntryColumns entries = columns.entries(reports, reportPositions, modelPositions);
     return new Snapshot(
         stamp,
@@ -78,6 +89,8 @@ final class SnapshotLoader {
         List.copyOf(reports),
         disciplines.words,
         units.words,
+        List.copyOf(circumstances),
+        TestDecisions.standing(connection),
         entries,
         columns.results());
   }
@@ -101,28 +114,42 @@ final class SnapshotLoader {
       int id, int test, String key, int revision, String file, Details details) {}
 
   private List<StoredReport> storedReports() {
-    CellText.SheetNames sheets = SheetList.of(connection);
+    Map<Integer, Map<String, Cell>> cells = detailCells();
     return Sql.list(
         connection,
-        "SELECT p.*, t.key, r.name AS file FROM report p JOIN test t ON t.id = p.test"
-            + " JOIN revision r ON r.id = p.revision AND r.superseded_by IS NULL ORDER BY p.id",
+        "SELECT p.*, t.key, r.file FROM report p JOIN test t ON t.id = p.test_id"
+            + " JOIN revision r ON r.id = p.revision_id AND r.superseded_by_id IS NULL"
+            + " ORDER BY p.id",
         row ->
             new StoredReport(
                 row.getInt("id"),
-                row.getInt("test"),
+                row.getInt("test_id"),
                 row.getString("key"),
-                row.getInt("revision"),
+                row.getInt("revision_id"),
                 row.getString("file"),
-                details(row, sheets)));
+                details(row, cells.getOrDefault(row.getInt("id"), Map.of()))));
   }
 
-  private static Details details(ResultSet row, CellText.SheetNames sheets) throws SQLException {
+  /** Where the details of all reports stand, by the report's number. */
+  private Map<Integer, Map<String, Cell>> detailCells() {
+    CellColumns cells = CellColumns.of(connection);
+    Map<Integer, Map<String, Cell>> all = new HashMap<>();
+    Sql.forEach(
+        connection,
+        "SELECT * FROM report_detail",
+        row ->
+            all.computeIfAbsent(row.getInt("report_id"), report -> new HashMap<>())
+                .put(row.getString("detail"), cells.read(row)));
+    return all;
+  }
+
+  private static Details details(ResultSet row, Map<String, Cell> cells) throws SQLException {
     String kind = row.getString("source_kind");
     String date = row.getString("date");
     return new Details(
         row.getString("title"),
         date == null ? null : new TestDate(date),
-        kind == null ? null : SourceKind.valueOf(kind),
+        kind == null ? null : SourceKind.ofKey(kind).orElseThrow(),
         row.getString("publication"),
         row.getString("size"),
         ModelReader.season(row.getString("season")),
@@ -131,7 +158,7 @@ final class SnapshotLoader {
         row.getString("venue"),
         Sql.real(row, "surface_c"),
         Sql.real(row, "air_c"),
-        DetailCells.read(row.getString("details_at"), sheets));
+        cells);
   }
 
   private static List<TestRecord> tests(List<StoredReport> stored) {

@@ -12,21 +12,19 @@ import org.griplore.store.vocabulary.Note;
  */
 public record StoredNote(String test, Note note) {
   static List<StoredNote> ofRevision(Connection connection, int revision) {
-    CellText.SheetNames sheets = SheetList.of(connection);
+    CellColumns cells = CellColumns.of(connection);
     return Sql.list(
         connection,
-        "SELECT t.key, coalesce(s.name, m.name), d.key, n.words, n.stands_at FROM report p"
-            + " JOIN test t ON t.id = p.test JOIN note n ON n.report = p.id"
-            + " LEFT JOIN model m ON m.id = n.model LEFT JOIN model s ON s.id = m.same_as"
-            + " LEFT JOIN discipline d ON d.id = n.discipline WHERE p.revision = ? ORDER BY n.id",
+        "SELECT t.key, coalesce(s.name, m.name), d.key, n.text, n.sheet_id, n.row, n.\"column\","
+            + " n.cell_text FROM report p"
+            + " JOIN test t ON t.id = p.test_id JOIN note n ON n.report_id = p.id"
+            + " LEFT JOIN model m ON m.id = n.model_id LEFT JOIN model s ON s.id = m.same_as_id"
+            + " LEFT JOIN discipline d ON d.id = n.discipline_id"
+            + " WHERE p.revision_id = ? ORDER BY n.id",
         row ->
             new StoredNote(
                 row.getString(1),
-                new Note(
-                    row.getString(2),
-                    row.getString(3),
-                    row.getString(4),
-                    CellText.read(row.getString(5), sheets))),
+                new Note(row.getString(2), row.getString(3), row.getString(4), cells.read(row, 5))),
         revision);
   }
 }

@@ -13,10 +13,10 @@ import java.util.Set;
 /** Takes back the last delivery in one transaction, or says what that would take back. */
 final class Undo {
   /** The readings of the delivery: its number is parameter 1. */
-  private static final String READINGS = "(SELECT id FROM revision WHERE delivery = ?1)";
+  private static final String READINGS = "(SELECT id FROM revision WHERE delivery_id = ?1)";
 
   private static final String REPORTS =
-      "(SELECT id FROM report WHERE revision IN " + READINGS + ")";
+      "(SELECT id FROM report WHERE revision_id IN " + READINGS + ")";
 
   private final Connection connection;
   private final int delivery;
@@ -39,7 +39,7 @@ final class Undo {
       connection.setAutoCommit(false);
       Optional<TakenBack> taken = Optional.empty();
       try {
-        int last = (int) Sql.number(connection, "SELECT coalesce(max(delivery), 0) FROM revision");
+        int last = (int) Sql.number(connection, "SELECT coalesce(max(id), 0) FROM delivery");
         if (last > 0) {
           taken = Optional.of(new Undo(connection, last).run());
         }
@@ -70,34 +70,33 @@ final class Undo {
   }
 
   private TakenBack run() {
-    keepNumbers();
-    List<Revision> readings = revisions("r.delivery = ?1");
-    List<Revision> currentAgain = revisions("r.delivery <> ?1 AND r.superseded_by IN " + READINGS);
+    List<Revision> readings = revisions("r.delivery_id = ?1");
+    List<Revision> currentAgain =
+        revisions("r.delivery_id <> ?1 AND r.superseded_by_id IN " + READINGS);
     Map<String, String> meanings = meanings();
     rememberModels();
-    String ofEntries = "entry IN (SELECT id FROM entry WHERE report IN " + REPORTS + ")";
-    delete("result_step", "result IN (SELECT id FROM result WHERE " + ofEntries + ")");
-    long results = delete("result", ofEntries);
-    long entries = delete("entry", "report IN " + REPORTS);
-    String ofReductions = "reduction IN (SELECT id FROM reduction WHERE report IN " + REPORTS + ")";
-    delete("reduced_run", "reduced_set IN (SELECT id FROM reduced_set WHERE " + ofReductions + ")");
-    delete("reduced_set", ofReductions);
-    delete("reduction", "report IN " + REPORTS);
-    long runs = delete("run", "report IN " + REPORTS);
-    long notes = delete("note", "report IN " + REPORTS);
-    delete("report", "revision IN " + READINGS);
-    long lineage = delete("lineage", "revision IN " + READINGS);
-    long findings = delete("finding", "revision IN " + READINGS);
-    delete("reading_of_name", "revision IN " + READINGS);
-    delete("column_map", "revision IN " + READINGS);
-    delete("revision_change", "revision IN " + READINGS);
-    execute("UPDATE revision SET superseded_by = NULL WHERE superseded_by IN " + READINGS);
+    String ofReports = " WHERE report_id IN " + REPORTS;
+    long results = count("result WHERE entry_id IN (SELECT id FROM entry" + ofReports + ")");
+    long entries = count("entry" + ofReports);
+    long runs = count("run" + ofReports);
+    long notes = count("note" + ofReports);
+    long lineage = count("lineage WHERE revision_id IN " + READINGS);
+    long findings = count("finding WHERE revision_id IN " + READINGS);
+    List<Integer> told =
+        Sql.list(
+            connection,
+            "SELECT DISTINCT p.test_id FROM report p JOIN revision r ON r.id = p.revision_id"
+                + " WHERE r.delivery_id = ?1 OR r.superseded_by_id IN "
+                + READINGS,
+            row -> row.getInt(1),
+            delivery);
+    execute("DELETE FROM delivery WHERE id = ?1");
     Meanings.settle(connection);
-    delete("revision", "delivery = ?1");
-    delete("source_file", "id NOT IN (SELECT source_file FROM revision)");
-    List<String> tests = names("test", "key", "NOT IN (SELECT test FROM report)");
-    delete("test", "id NOT IN (SELECT test FROM report)");
+    execute("DELETE FROM source WHERE id NOT IN (SELECT source_id FROM revision)");
+    List<String> tests = names("test", "key", "NOT IN (SELECT test_id FROM report)");
+    execute("DELETE FROM test WHERE id NOT IN (SELECT test_id FROM report)");
     List<String> removed = removeModels();
+    Settled.afterUndo(connection, told);
     List<String> apartAgain = new ArrayList<>();
     Map<String, String> now = meanings();
     meanings.forEach(
@@ -122,30 +121,8 @@ final class Undo {
         apartAgain);
   }
 
-  private void keepNumbers() {
-    for (String table :
-        List.of(
-            "revision",
-            "model",
-            "lineage",
-            "test",
-            "report",
-            "entry",
-            "result",
-            "run",
-            "note",
-            "finding")) {
-      Numbers.keep(connection, table);
-    }
-    Numbers.keepDelivery(connection);
-  }
-
   private List<Revision> revisions(String which) {
-    return Sql.list(
-        connection,
-        Revision.SELECT + " WHERE " + which + " ORDER BY r.id",
-        Revision::read,
-        delivery);
+    return Revision.list(connection, "WHERE " + which + " ORDER BY r.id", delivery);
   }
 
   /** The names that mean other models, and those models; by name. */
@@ -153,7 +130,7 @@ final class Undo {
     Map<String, String> meanings = new LinkedHashMap<>();
     Sql.list(
         connection,
-        "SELECT m.name, s.name FROM model m JOIN model s ON s.id = m.same_as ORDER BY m.name",
+        "SELECT m.name, s.name FROM model m JOIN model s ON s.id = m.same_as_id ORDER BY m.name",
         row -> meanings.put(row.getString(1), row.getString(2)));
     return meanings;
   }
@@ -163,13 +140,13 @@ final class Undo {
     execute("CREATE TEMP TABLE spoken_of (id INTEGER PRIMARY KEY)");
     for (String models :
         List.of(
-            "model FROM entry WHERE report IN " + REPORTS,
-            "model FROM run WHERE report IN " + REPORTS,
-            "model FROM note WHERE model IS NOT NULL AND report IN " + REPORTS,
-            "model FROM lineage WHERE revision IN " + READINGS,
-            "follows FROM lineage WHERE follows IS NOT NULL AND revision IN " + READINGS,
-            "name FROM reading_of_name WHERE revision IN " + READINGS,
-            "means FROM reading_of_name WHERE revision IN " + READINGS)) {
+            "model_id FROM entry WHERE report_id IN " + REPORTS,
+            "model_id FROM run WHERE report_id IN " + REPORTS,
+            "model_id FROM note WHERE model_id IS NOT NULL AND report_id IN " + REPORTS,
+            "model_id FROM lineage WHERE revision_id IN " + READINGS,
+            "follows_id FROM lineage WHERE follows_id IS NOT NULL AND revision_id IN " + READINGS,
+            "model_id FROM name_taken WHERE revision_id IN " + READINGS,
+            "means_id FROM name_taken WHERE revision_id IN " + READINGS)) {
       execute("INSERT OR IGNORE INTO spoken_of SELECT " + models);
     }
   }
@@ -179,7 +156,8 @@ final class Undo {
     Sql.list(
             connection,
             "SELECT t.name, k.\"from\" FROM sqlite_schema t, pragma_foreign_key_list(t.name) k"
-                + " WHERE t.type = 'table' AND k.\"table\" = 'model'",
+                + " WHERE t.type = 'table' AND k.\"table\" = 'model'"
+                + " AND NOT (t.name = 'model' AND k.\"from\" = 'follows_id')",
             row -> List.of(row.getString(1), row.getString(2)))
         .forEach(
             key ->
@@ -199,8 +177,8 @@ final class Undo {
         row -> row.getString(1));
   }
 
-  private int delete(String table, String which) {
-    return execute("DELETE FROM " + table + " WHERE " + which);
+  private long count(String which) {
+    return Sql.number(connection, "SELECT count(*) FROM " + which, delivery);
   }
 
   private int execute(String sql) {

@@ -9,7 +9,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import org.griplore.store.archive.ArchiveTable;
 
 /**
@@ -28,9 +27,8 @@ final class Descriptor {
     root.put("title", "An archive of comparative car-tyre tests");
     root.put(
         "description",
-        "Every reading of every source, with each figure's cell. Rows that do not count any more"
-            + " are marked by `current`. Results of different reports hold for their own size, car,"
-            + " track and day.");
+        "What counts of every source, with each figure's cell, and every source as it was given."
+            + " Results of different reports hold for their own size, car, track and day.");
     resources = root.putArray("resources");
   }
 
@@ -63,7 +61,7 @@ final class Descriptor {
 
   private static void add(ObjectNode node, ArchiveTable.Field field) {
     node.put("name", field.name());
-    node.put("type", field.type().name().toLowerCase(Locale.ROOT));
+    node.put("type", field.type().word());
     node.put("description", field.describes());
     if (field.required() || !field.words().isEmpty()) {
       ObjectNode constraints = node.putObject("constraints");

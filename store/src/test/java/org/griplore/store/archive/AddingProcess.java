@@ -20,7 +20,7 @@ public final class AddingProcess {
         arguments[1].equals("halt-keeping")
             ? haltingWhenKept()
             : Figures.original("other.csv", "other");
-    Addition addition = archive.begin(original, "table", "", Figures.NOON);
+    Addition addition = archive.begin(original, "table", Figures.NOON);
     for (int test = 0; test < 300; test++) {
       addition.put(Figures.report(test, 5));
     }

@@ -100,7 +100,7 @@ class AdditionTest {
   }
 
   private AdditionOutcome add(Archive archive, Original original, TestReport report) {
-    try (Addition addition = archive.begin(original, "table", "", NOON)) {
+    try (Addition addition = archive.begin(original, "table", NOON)) {
       addition.put(report);
       addition.put(
           new Finding(
@@ -167,7 +167,7 @@ class AdditionTest {
   void withoutCommitNothingStays() {
     try (Archive archive = Archive.openOrCreate(folder)) {
       Original wet = original("wet.csv", "a");
-      try (Addition addition = archive.begin(wet, "table", "", NOON)) {
+      try (Addition addition = archive.begin(wet, "table", NOON)) {
         addition.put(report(31.2));
       }
       assertThat(archive.stamp()).isZero();
@@ -179,8 +179,8 @@ class AdditionTest {
   @Test
   void oneAddsAtATime() {
     try (Archive archive = Archive.openOrCreate(folder);
-        Addition first = archive.begin(original("a", "a"), "table", "", NOON)) {
-      assertThatThrownBy(() -> archive.begin(original("b", "b"), "table", "", NOON))
+        Addition first = archive.begin(original("a", "a"), "table", NOON)) {
+      assertThatThrownBy(() -> archive.begin(original("b", "b"), "table", NOON))
           .isInstanceOf(Refusal.class)
           .hasMessageContaining("Somebody else is adding");
       first.put(report(31.2));
@@ -193,7 +193,7 @@ class AdditionTest {
   @Test
   void aSecondFigureForTheSameThingIsAFinding() {
     try (Archive archive = Archive.openOrCreate(folder);
-        Addition addition = archive.begin(original("a", "a"), "table", "", NOON)) {
+        Addition addition = archive.begin(original("a", "a"), "table", NOON)) {
       addition.put(report(31.2));
       addition.put(report(31.4));
       AdditionOutcome outcome = addition.commit();
@@ -210,7 +210,7 @@ class AdditionTest {
   void aSettledNameCountsForItsModelAndLineageIsKnown() {
     try (Archive archive = Archive.openOrCreate(folder)) {
       add(archive, original("wet.csv", "a"), report(31.2));
-      try (Addition addition = archive.begin(original("lineage", "l"), "lineage", "", NOON)) {
+      try (Addition addition = archive.begin(original("lineage", "l"), "lineage", NOON)) {
         addition.put(
             new LineageRow(
                 "Maker Alpha 1",

@@ -74,7 +74,7 @@ class BadFoldersTest {
     try (Archive archive = Archive.openOrCreate(folder)) {
       assertThatThrownBy(
               () -> {
-                try (Addition addition = archive.begin(original, "table", "", Figures.NOON)) {
+                try (Addition addition = archive.begin(original, "table", Figures.NOON)) {
                   addition.put(Figures.report(1, 0));
                   addition.commit();
                 }

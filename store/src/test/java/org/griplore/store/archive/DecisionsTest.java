@@ -52,8 +52,7 @@ class DecisionsTest {
   }
 
   private void lineage(String file, String model, String follows) {
-    try (Addition addition =
-        archive.begin(Figures.original(file, file), "lineage", "", Figures.NOON)) {
+    try (Addition addition = archive.begin(Figures.original(file, file), "lineage", Figures.NOON)) {
       addition.put(
           new LineageRow(
               model, "Velmar", "Ostra", null, null, null, null, follows, List.of(), null));
@@ -63,11 +62,10 @@ class DecisionsTest {
 
   /** "Velmar Ostro 4" is read as a misspelling; other names as models. */
   private void test(String file, String key, String... models) {
-    try (Addition addition =
-        archive.begin(Figures.original(file, file), "table", "", Figures.NOON)) {
+    try (Addition addition = archive.begin(Figures.original(file, file), "table", Figures.NOON)) {
       for (String model : models) {
         if (model.equals("Velmar Ostro 4")) {
-          addition.read(model, "Velmar Ostra 4", ReadingOfName.ASSUMED);
+          addition.taken(model, "Velmar Ostra 4", NameTaken.ASSUMED);
         }
       }
       addition.put(
@@ -147,8 +145,7 @@ class DecisionsTest {
 
   @Test
   void whatOneReportSaysOfOneModelUnderTwoNamesIsOneEntry() {
-    try (Addition addition =
-        archive.begin(Figures.original("d.csv", "d"), "table", "", Figures.NOON)) {
+    try (Addition addition = archive.begin(Figures.original("d.csv", "d"), "table", Figures.NOON)) {
       addition.put(
           new TestReport(
               "T4",
@@ -227,7 +224,7 @@ class DecisionsTest {
   @Test
   void whatALineageTableSaysTheOtherWayRoundIsRefused() {
     try (Addition addition =
-        archive.begin(Figures.original("late.csv", "late"), "lineage", "", Figures.NOON)) {
+        archive.begin(Figures.original("late.csv", "late"), "lineage", Figures.NOON)) {
       addition.settleAs("Ostra Three", "Velmar Ostra 3");
       addition.commit();
     }

@@ -60,8 +60,7 @@ public final class Figures {
 
   /** Adds so many tests as one file. */
   public static AdditionOutcome add(Archive archive, String file, int tests, double shift) {
-    try (Addition addition =
-        archive.begin(original(file, file + tests + shift), "table", "", NOON)) {
+    try (Addition addition = archive.begin(original(file, file + tests + shift), "table", NOON)) {
       for (int test = 0; test < tests; test++) {
         addition.put(report(test, shift));
       }

@@ -32,7 +32,7 @@ class NoteFeedTest {
 
   private static void add(Archive archive, String file, TestReport report) {
     try (Addition addition =
-        archive.begin(Figures.original(file, report.toString()), "notes", "", Figures.NOON)) {
+        archive.begin(Figures.original(file, report.toString()), "notes", Figures.NOON)) {
       addition.put(report);
       addition.commit();
     }
@@ -106,7 +106,7 @@ class NoteFeedTest {
         assertThat(names(feed, 2)).containsExactly("on 3[Ostra 3]", "day 3[Ostra 3]");
         assertThat(names(feed, 3)).isEmpty();
         try (Addition addition =
-            archive.begin(Figures.original("lineage", "l"), "lineage", "", Figures.NOON)) {
+            archive.begin(Figures.original("lineage", "l"), "lineage", Figures.NOON)) {
           addition.put(
               new LineageRow(
                   "Ostra 1", null, null, null, null, null, null, null, List.of("Ostra One"), null));

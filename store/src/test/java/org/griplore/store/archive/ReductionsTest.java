@@ -76,7 +76,7 @@ class ReductionsTest {
 
   private static void add(Archive archive, String content, double mean) {
     try (Addition addition =
-        archive.begin(Figures.original("log.csv", content), "run log", "", Figures.NOON)) {
+        archive.begin(Figures.original("log.csv", content), "run log", Figures.NOON)) {
       addition.put(
           new TestReport(
               "log-1", Details.NONE, List.of(), List.of(), List.of(RUN), List.of(reduction(mean))));

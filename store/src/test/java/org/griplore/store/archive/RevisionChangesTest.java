@@ -28,7 +28,7 @@ class RevisionChangesTest {
 
   private static AdditionOutcome add(Archive archive, Map<Key, Double> figures, long content) {
     try (Addition addition =
-        archive.begin(Figures.original("a.csv", "content " + content), "t", "", Figures.NOON)) {
+        archive.begin(Figures.original("a.csv", "content " + content), "t", Figures.NOON)) {
       figures.forEach(
           (key, value) -> {
             Result result =

@@ -67,7 +67,7 @@ class TwoProcessesTest {
           .allMatch(CheckLine::good)
           .anyMatch(line -> line.sentence().startsWith("No reading was made of"));
       try (Addition addition =
-          archive.begin(Figures.original("other.csv", "other"), "table", "", Figures.NOON)) {
+          archive.begin(Figures.original("other.csv", "other"), "table", Figures.NOON)) {
         addition.put(Figures.report(7, 0));
         addition.commit();
       }

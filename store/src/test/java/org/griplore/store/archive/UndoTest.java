@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.griplore.store.check.ArchiveCheck;
 import org.griplore.store.check.CheckLine;
 import org.griplore.store.vocabulary.Cell;
@@ -31,7 +32,7 @@ class UndoTest {
 
   private static void add(Delivery delivery, String file, int tests, double shift) {
     try (Addition addition =
-        delivery.begin(Figures.original(file, file + tests + shift), "table", "")) {
+        delivery.begin(Figures.original(file, file + tests + shift), "table", Map.of())) {
       for (int test = 0; test < tests; test++) {
         addition.put(Figures.report(test, shift));
       }
@@ -45,8 +46,7 @@ class UndoTest {
   }
 
   private void settle(String file, String name, String means) {
-    try (Addition addition =
-        archive.begin(Figures.original(file, file), "lineage", "", Figures.NOON)) {
+    try (Addition addition = archive.begin(Figures.original(file, file), "lineage", Figures.NOON)) {
       addition.put(lineage(means));
       addition.settleAs(name, means);
       addition.commit();
@@ -117,7 +117,7 @@ class UndoTest {
   @Test
   void anAdditionThatDidNotStayGivesItsDeliveryNoNumber() {
     Delivery mine = archive.delivery(Figures.NOON);
-    try (Addition left = mine.begin(Figures.original("a.csv", "a"), "table", "")) {
+    try (Addition left = mine.begin(Figures.original("a.csv", "a"), "table", Map.of())) {
       left.put(Figures.report(1, 0));
     }
     Figures.add(archive, "other.csv", 1, 1);
@@ -174,8 +174,7 @@ class UndoTest {
   void anOriginalThatAnotherReadingWasMadeOfStays() {
     byte[] content = "same".getBytes(java.nio.charset.StandardCharsets.UTF_8);
     for (String file : List.of("a.csv", "b.csv")) {
-      try (Addition addition =
-          archive.begin(Original.of(file, content), "table", "", Figures.NOON)) {
+      try (Addition addition = archive.begin(Original.of(file, content), "table", Figures.NOON)) {
         addition.put(Figures.report(1, 0));
         addition.commit();
       }
@@ -187,8 +186,7 @@ class UndoTest {
   @Test
   void nothingIsTakenBackWhileSomebodyAdds() {
     Figures.add(archive, "first.csv", 1, 0);
-    try (Addition adding =
-        archive.begin(Figures.original("b.csv", "b"), "table", "", Figures.NOON)) {
+    try (Addition adding = archive.begin(Figures.original("b.csv", "b"), "table", Figures.NOON)) {
       adding.put(Figures.report(2, 0));
       assertThatThrownBy(archive::undo)
           .isInstanceOf(Refusal.class)

@@ -121,7 +121,7 @@ public final class FindBench {
   private void add(Archive archive, int notes) {
     byte[] content = "made".getBytes(StandardCharsets.UTF_8);
     try (Addition addition =
-        archive.begin(Original.of("made", content), "notes", "", Clock.systemUTC())) {
+        archive.begin(Original.of("made", content), "notes", Clock.systemUTC())) {
       for (int test = 0; test < notes / NOTES_A_TEST; test++) {
         List<Note> some = new ArrayList<>();
         for (int i = 0; i < NOTES_A_TEST; i++) {

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
@@ -76,13 +77,14 @@ public final class PackageOnDisk {
     return tables.get(name);
   }
 
-  /** Every file with its bytes in hexadecimal, by path: two packages are the same if these are. */
+  /** Every file's bytes, a character each, by path: two packages are the same if these are. */
   public static Map<String, String> bytes(Path folder) {
     Map<String, String> files = new TreeMap<>();
     try (Stream<Path> all = Files.walk(folder)) {
       for (Path file : all.filter(Files::isRegularFile).toList()) {
         files.put(
-            folder.relativize(file).toString(), HexFormat.of().formatHex(Files.readAllBytes(file)));
+            folder.relativize(file).toString(),
+            new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1));
       }
       return files;
     } catch (IOException e) {

@@ -82,7 +82,7 @@ final class RandomSources {
     Original original =
         Original.of("file-" + random.nextInt(4), content.getBytes(StandardCharsets.UTF_8));
     List<String> known = archive.models().stream().map(ModelRecord::name).toList();
-    try (Addition addition = delivery.begin(original, "table", any(ODD))) {
+    try (Addition addition = delivery.begin(original, "table", Map.of("title", any(ODD)))) {
       for (int i = random.nextInt(3); i >= 0; i--) {
         addition.put(report());
       }

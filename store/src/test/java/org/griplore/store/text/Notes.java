@@ -86,7 +86,7 @@ final class Notes {
 
   void addTo(Archive archive, More more) {
     byte[] content = (file + reports).getBytes(StandardCharsets.UTF_8);
-    try (Addition addition = archive.begin(Original.of(file, content), "notes", "", NOON)) {
+    try (Addition addition = archive.begin(Original.of(file, content), "notes", NOON)) {
       reports.forEach(addition::put);
       more.to(addition);
       addition.commit();

@@ -66,7 +66,7 @@ final class HtmlAnswer {
     out.println("<caption>" + escaped(caption) + "</caption>");
     out.println(
         shown.stream()
-            .map(column -> "<th scope=\"col\">" + escaped(column.heading()) + "</th>")
+            .map(HtmlAnswer::head)
             .collect(Collectors.joining("", "<thead><tr>", "</tr></thead>")));
     out.println("<tbody>");
     for (R row : rows) {
@@ -81,6 +81,12 @@ final class HtmlAnswer {
     }
     out.println("</tbody>");
     out.println("</table>");
+  }
+
+  private static String head(Column<?> column) {
+    String meaning = column.sense().meaning();
+    String title = meaning.isEmpty() ? "" : " title=\"" + escaped(meaning) + "\"";
+    return "<th scope=\"col\"" + title + ">" + escaped(column.heading()) + "</th>";
   }
 
   private static <R> String cell(Column<R> column, R row) {

@@ -12,7 +12,6 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Column;
-import org.griplore.query.answer.Figure;
 import org.griplore.query.answer.Sense;
 import org.griplore.store.text.Snippet;
 import org.griplore.store.vocabulary.Problem;
@@ -83,14 +82,19 @@ public final class JsonAnswer {
       throws IOException {
     json.writeStartArray();
     for (R row : rows) {
-      json.writeStartObject();
-      for (Column<R> column : columns) {
-        json.writeFieldName(column.key());
-        value(json, column, column.value().apply(row));
-      }
-      json.writeEndObject();
+      row(json, columns, row);
     }
     json.writeEndArray();
+  }
+
+  private static <R> void row(JsonGenerator json, List<Column<R>> columns, R row)
+      throws IOException {
+    json.writeStartObject();
+    for (Column<R> column : columns) {
+      json.writeFieldName(column.key());
+      value(json, column, column.value().apply(row));
+    }
+    json.writeEndObject();
   }
 
   private static void value(JsonGenerator json, Column<?> column, Object value) throws IOException {
@@ -101,7 +105,7 @@ public final class JsonAnswer {
     switch (column.format()) {
       case ROWS -> inner(json, column.inner(), (List<?>) value);
       case SNIPPET -> json.writeString(marked((Snippet) value));
-      case FIGURE -> figure(json, (Figure) value);
+      case FIGURE -> figure(json, column.inner(), value);
       default -> {
         if (value instanceof Double number && !Double.isFinite(number)) {
           throw new IllegalStateException(column.key() + " is no finite number");
@@ -111,8 +115,11 @@ public final class JsonAnswer {
     }
   }
 
-  private static void figure(JsonGenerator json, Figure figure) throws IOException {
-    json.writeObject(figure);
+  /** The parts belong to the figure: both come from the same {@code Column.figure}. */
+  @SuppressWarnings("unchecked")
+  private static <F> void figure(JsonGenerator json, List<? extends Column<?>> parts, Object figure)
+      throws IOException {
+    row(json, (List<Column<F>>) parts, (F) figure);
   }
 
   /** The inner columns belong to the inner rows: both come from the same {@code Column.rows}. */

@@ -22,7 +22,7 @@ final class SheetCell {
       return;
     }
     switch (column.format()) {
-      case TEXT, MODEL, LINE, TEST, DISCIPLINE -> any(sheet, row, at, value);
+      case TEXT, UNIT, MODEL, LINE, TEST, DISCIPLINE -> any(sheet, row, at, value);
       case DATE -> date(sheet, row, at, String.valueOf(value));
       case COUNT, YEAR, RESULT -> number(sheet, row, at, (Number) value, "0");
       case PLACE -> number(sheet, row, at, (Number) value, "General");

@@ -32,12 +32,19 @@ final class SheetRows<R> {
     for (Column<R> column : this.columns) {
       head(at++, column.heading());
       if (column.format() == Format.FIGURE) {
-        String name = column.heading().replaceFirst(", [^,]*$", "");
-        for (Column<?> part : column.inner().subList(1, column.inner().size())) {
-          head(at++, name + ": " + part.heading());
+        for (Column<?> part : shown(column.inner()).subList(1, shown(column.inner()).size())) {
+          head(at++, column.title() + ": " + part.title() + unit(part));
         }
       }
     }
+  }
+
+  private static List<? extends Column<?>> shown(List<? extends Column<?>> parts) {
+    return parts.stream().filter(part -> !part.detail()).toList();
+  }
+
+  private static String unit(Column<?> part) {
+    return part.sense().unit() == null ? "" : ", " + part.sense().unit();
   }
 
   /** Writes the head of a column. */
@@ -63,7 +70,7 @@ final class SheetRows<R> {
     for (Column<R> column : columns) {
       Object value = column.value().apply(values);
       if (column.format() == Format.FIGURE) {
-        at = figure(column.inner(), (Figure) value, at);
+        at = figure(shown(column.inner()), (Figure) value, at);
       } else {
         at = cell(column, value, at);
       }

@@ -45,7 +45,7 @@ public final class Shown {
 
   private static String worded(Column<?> column, Object value) {
     return switch (column.format()) {
-      case TEXT, MODEL, LINE, TEST, DISCIPLINE, DATE -> text(value);
+      case TEXT, UNIT, MODEL, LINE, TEST, DISCIPLINE, DATE -> text(value);
       case COUNT, YEAR, RESULT -> String.valueOf(value);
       case PLACE -> place(value);
       case SHARE -> String.format(Locale.ROOT, "%.0f %%", 100 * (Double) value);

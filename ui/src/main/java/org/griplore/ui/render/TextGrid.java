@@ -61,7 +61,7 @@ final class TextGrid {
   static boolean isNumber(Format format) {
     return switch (format) {
       case COUNT, YEAR, PLACE, SHARE, CHANCE, NUMBER, DELTA, FIGURE, RESULT -> true;
-      case TEXT, MODEL, LINE, TEST, DISCIPLINE, DATE, FLAG, SNIPPET, ROWS, TEXTS -> false;
+      case TEXT, UNIT, MODEL, LINE, TEST, DISCIPLINE, DATE, FLAG, SNIPPET, ROWS, TEXTS -> false;
     };
   }
 

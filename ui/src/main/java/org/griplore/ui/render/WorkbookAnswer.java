@@ -15,6 +15,7 @@ import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Exclusion;
 import org.griplore.query.answer.Footnote;
 import org.griplore.query.answer.Format;
+import org.griplore.query.answer.Sense;
 import org.griplore.query.answer.SourceReference;
 
 /**
@@ -96,6 +97,7 @@ final class WorkbookAnswer {
       SheetCell.number(sheet, row++, 1, left.count(), "0");
     }
     row += answer.excluded().isEmpty() ? 0 : 1;
+    row = meanings(sheet, row, answer.columns());
     List<String> heads = List.of("Source", "title", "kind", "date", "test", "file");
     row = heading(sheet, row, heads, answer.sources().isEmpty());
     for (SourceReference source : answer.sources()) {
@@ -106,6 +108,26 @@ final class WorkbookAnswer {
       SheetCell.text(sheet, row, 4, source.test());
       SheetCell.text(sheet, row++, 5, source.file());
     }
+  }
+
+  /** What the columns mean, those of rows inside rows behind their column's title. */
+  private static int meanings(Worksheet sheet, int from, List<? extends Column<?>> columns) {
+    int row = heading(sheet, from, List.of("Column", "meaning", "unit", "better"), false);
+    return meanings(sheet, row, "", columns) + 1;
+  }
+
+  private static int meanings(
+      Worksheet sheet, int from, String under, List<? extends Column<?>> columns) {
+    int row = from;
+    for (Column<?> column : columns) {
+      Sense sense = column.sense();
+      SheetCell.text(sheet, row, 0, under + column.title());
+      SheetCell.text(sheet, row, 1, sense.meaning());
+      SheetCell.text(sheet, row, 2, sense.unit());
+      SheetCell.text(sheet, row++, 3, sense.betterWord());
+      row = meanings(sheet, row, under + column.title() + ": ", column.inner());
+    }
+    return row;
   }
 
   private static int texts(Worksheet sheet, int from, String heading, List<String> texts) {

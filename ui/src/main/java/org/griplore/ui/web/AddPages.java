@@ -178,7 +178,7 @@ final class AddPages {
   String add(Context context) {
     Draft draft = drafts.of(context.formParam("draft"));
     DraftEntries said = said(context, draft);
-    if (!said.options().text().equals(draft.options().text()) || !said.problems().isEmpty()) {
+    if (!said.options().kept().equals(draft.options().kept()) || !said.problems().isEmpty()) {
       return correct(context);
     }
     AddedSource added = intake.add(Original.of(draft.name(), draft.content()), draft.options());

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.griplore.query.answer.Inquiry;
+import org.griplore.query.answer.Lead;
 
 /** Builds every address of the explorer: {@code /QUESTION?option=value}. */
 public final class Addresses {
@@ -85,6 +86,11 @@ public final class Addresses {
   /** What one reading of a file told. */
   static String reading(int revision) {
     return of("reading", "", Map.of("revision", List.of(String.valueOf(revision))));
+  }
+
+  /** The page of the question that a figure leads to. */
+  public static String of(Lead lead) {
+    return of(lead.question(), lead.options());
   }
 
   /** Any question's page with options. */

@@ -45,8 +45,10 @@ public record AnswerView(
         question,
         answer,
         Form.of(question, answer.inquiry().options(), offers),
-        TableView.of(columns, cut ? rows.subList(0, ROWS_SHOWN) : rows, EvidenceLinks.of(answer)),
-        answer.rows().size() <= ROWS_OPENED ? TableView.inner(columns, answer.rows()) : List.of(),
+        TableView.of(columns, cut ? rows.subList(0, ROWS_SHOWN) : rows, answer.inquiry()),
+        answer.rows().size() <= ROWS_OPENED
+            ? TableView.inner(columns, answer.rows(), answer.inquiry())
+            : List.of(),
         Charts.of(answer),
         citation.of(answer.inquiry()));
   }

@@ -40,7 +40,6 @@ public record CoverageView(List<Head> heads, List<Row> rows, Paging pages) {
   public record Box(String text, String address, String level) {}
 
   static <R> CoverageView of(Answer<R> answer) {
-    EvidenceLink<R> links = EvidenceLinks.of(answer);
     List<Column<R>> disciplines =
         answer.columns().stream().skip(4).filter(column -> !column.detail()).toList();
     List<String> missing = answer.inquiry().options().getOrDefault("missing", List.of());
@@ -50,7 +49,11 @@ public record CoverageView(List<Head> heads, List<Row> rows, Paging pages) {
     for (R row : answer.rows()) {
       List<Box> boxes = new ArrayList<>();
       for (Column<R> discipline : disciplines) {
-        boxes.add(box((CoverageRow) row, discipline.key(), links.address(discipline, row)));
+        boxes.add(
+            box(
+                (CoverageRow) row,
+                discipline.key(),
+                discipline.lead(row, answer.inquiry()).map(Addresses::of).orElse(null)));
       }
       CoverageRow told = (CoverageRow) row;
       rows.add(
@@ -58,10 +61,10 @@ public record CoverageView(List<Head> heads, List<Row> rows, Paging pages) {
               TableView.CellView.of(told.model(), Addresses.model(told.model()), "words"),
               told.season() == null ? Shown.MISSING : told.season(),
               TableView.CellView.of(
-                  String.valueOf(told.tests()), link(answer, links, "tests", row), "number"),
+                  String.valueOf(told.tests()), link(answer, "tests", row), "number"),
               TableView.CellView.of(
                   told.lastYear() == null ? Shown.MISSING : String.valueOf(told.lastYear()),
-                  link(answer, links, "lastYear", row),
+                  link(answer, "lastYear", row),
                   "number"),
               boxes));
     }
@@ -82,12 +85,8 @@ public record CoverageView(List<Head> heads, List<Row> rows, Paging pages) {
     return new Head(discipline, Addresses.of(answer.inquiry().kind(), options), chosen);
   }
 
-  private static <R> String link(Answer<R> answer, EvidenceLink<R> links, String key, R row) {
-    return answer.columns().stream()
-        .filter(column -> column.key().equals(key))
-        .findFirst()
-        .map(column -> links.address(column, row))
-        .orElse(null);
+  private static <R> String link(Answer<R> answer, String key, R row) {
+    return answer.lead(key, row).map(Addresses::of).orElse(null);
   }
 
   private static Box box(CoverageRow row, String discipline, String address) {

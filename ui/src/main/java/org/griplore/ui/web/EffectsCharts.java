@@ -8,7 +8,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.griplore.query.answer.Answer;
-import org.griplore.query.answer.Column;
 import org.griplore.query.compare.ContrastQuestion.ContrastRow;
 import org.griplore.query.compare.GenerationsQuestion.GenerationRow;
 import org.griplore.query.compare.StandingRow;
@@ -41,10 +40,9 @@ final class EffectsCharts {
       String address) {}
 
   static <R> List<Chart> of(Answer<R> answer) {
-    EvidenceLink<R> links = EvidenceLinks.of(answer);
     Map<String, List<Dot>> plots = new LinkedHashMap<>();
     for (R row : answer.rows()) {
-      Dot dot = dot(row, answer.columns(), links);
+      Dot dot = dot(row, answer);
       if (dot.effect() != null) {
         plots.computeIfAbsent(dot.plot(), plot -> new ArrayList<>()).add(dot);
       }
@@ -59,7 +57,7 @@ final class EffectsCharts {
     return charts;
   }
 
-  private static <R> Dot dot(R row, List<Column<R>> columns, EvidenceLink<R> links) {
+  private static <R> Dot dot(R row, Answer<R> answer) {
     if (row instanceof StandingRow standing) {
       return new Dot(
           standing.unit(),
@@ -72,7 +70,8 @@ final class EffectsCharts {
           Addresses.model(standing.model()));
     }
     if (row instanceof ProfileRow profile) {
-      boolean alone = columns.stream().anyMatch(c -> c.key().equals("model") && c.detail());
+      boolean alone =
+          answer.columns().stream().anyMatch(c -> c.key().equals("model") && c.detail());
       return new Dot(
           alone ? profile.unit() : profile.discipline() + ", " + profile.unit(),
           alone ? profile.discipline() : profile.model(),
@@ -81,31 +80,23 @@ final class EffectsCharts {
           profile.high(),
           profile.unit(),
           profile.tests(),
-          behind("effect", row, columns, links));
+          behind("effect", row, answer));
     }
     if (row instanceof ContrastRow contrast) {
       Difference difference = contrast.difference();
       return dot(
-          difference.unit(),
-          contrast.discipline(),
-          difference,
-          behind("difference", row, columns, links));
+          difference.unit(), contrast.discipline(), difference, behind("difference", row, answer));
     }
     GenerationRow step = (GenerationRow) row;
     return dot(
         step.discipline() + ", " + step.step().unit(),
         apart(step.older(), step.line()) + " \u2192 " + apart(step.newer(), step.line()),
         step.step(),
-        behind("step", row, columns, links));
+        behind("step", row, answer));
   }
 
-  private static <R> String behind(
-      String key, R row, List<Column<R>> columns, EvidenceLink<R> links) {
-    return columns.stream()
-        .filter(column -> column.key().equals(key))
-        .findFirst()
-        .map(column -> links.address(column, row))
-        .orElse(null);
+  private static <R> String behind(String key, R row, Answer<R> answer) {
+    return answer.lead(key, row).map(Addresses::of).orElse(null);
   }
 
   private static Dot dot(String plot, String label, Difference difference, String address) {

@@ -1,6 +1,7 @@
 package org.griplore.ui.web;
 
 import java.util.List;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.query.label.LabelClaim;
 
 /**
@@ -10,10 +11,10 @@ import org.griplore.query.label.LabelClaim;
  * @param said what they hold for, and why others have none, a sentence each
  */
 public record LabelsView(TableView classes, List<String> said) {
-  static LabelsView of(List<LabelClaim> claims) {
+  static LabelsView of(List<LabelClaim> claims, Inquiry asked) {
     List<LabelClaim> classed = claims.stream().filter(LabelClaim::hasClass).toList();
     return new LabelsView(
-        classed.isEmpty() ? null : TableView.of(LabelClaim.COLUMNS, classed),
+        classed.isEmpty() ? null : TableView.of(LabelClaim.COLUMNS, classed, asked),
         claims.stream().map(LabelsView::said).distinct().toList());
   }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.griplore.query.Questions;
 import org.griplore.query.answer.Answer;
+import org.griplore.query.evidence.Filter;
 import org.griplore.query.profile.LineQuestion;
 import org.griplore.query.profile.ModelQuestion;
 import org.griplore.query.profile.ModelQuestion.Known;
@@ -36,7 +37,7 @@ public record RecordView(
 
   static RecordView ofModel(Answer<?> answer, QueryContext queryContext) {
     Known known = answer.whole(ModelQuestion.KNOWN).orElseThrow();
-    Map<String, List<String>> filters = EvidenceLinks.filters(answer.inquiry());
+    Map<String, List<String>> filters = Filter.given(answer.inquiry());
     Answer<?> notes =
         ask(
             queryContext,
@@ -63,7 +64,7 @@ public record RecordView(
     List<String> models =
         answer.whole(LineQuestion.KNOWN).orElseThrow().stream().map(Known::model).toList();
     List<String> lines = answer.inquiry().options().get("line");
-    Map<String, List<String>> filters = EvidenceLinks.filters(answer.inquiry());
+    Map<String, List<String>> filters = Filter.given(answer.inquiry());
     Map<String, String> ways = new LinkedHashMap<>();
     ways.put("Coverage", Addresses.of("coverage", Map.of("line", lines)));
     ways.put("Placings", Addresses.of("placings", with(filters, Map.of("model", models))));
@@ -145,7 +146,7 @@ public record RecordView(
     return steps.hasEvidence()
         ? new StepsView(
             steps.summary(),
-            TableView.of(steps.columns(), steps.rows(), EvidenceLinks.of(steps)),
+            TableView.of(steps.columns(), steps.rows(), steps.inquiry()),
             Addresses.page(steps.inquiry()))
         : null;
   }

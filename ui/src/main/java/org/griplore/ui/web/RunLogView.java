@@ -61,7 +61,8 @@ public record RunLogView(List<Log> logs, List<Chart> charts) {
                       log.columns().stream()
                           .filter(column -> !column.key().equals("discipline"))
                           .toList(),
-                      sets),
+                      sets,
+                      answer.inquiry()),
                   sets.stream().map(set -> runs(log, set)).toList()));
         });
     return new RunLogView(logs, charts);
@@ -70,7 +71,7 @@ public record RunLogView(List<Log> logs, List<Chart> charts) {
   private static TableView.Inner runs(Answer<LogRow> log, LogRow set) {
     String heading = "Sequence " + set.sequence() + ", " + set.tyre() + ", " + set.role();
     return new TableView.Inner(
-        heading, TableView.inner(log.columns(), List.of(set)).get(0).table());
+        heading, TableView.inner(log.columns(), List.of(set), log.inquiry()).get(0).table());
   }
 
   private static LogReduced reduced(Answer<?> answer, String discipline, String file) {

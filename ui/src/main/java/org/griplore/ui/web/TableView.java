@@ -5,6 +5,7 @@ import java.util.List;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Figure;
 import org.griplore.query.answer.Format;
+import org.griplore.query.answer.Inquiry;
 import org.griplore.store.text.Snippet;
 import org.griplore.ui.render.Shown;
 
@@ -15,8 +16,12 @@ import org.griplore.ui.render.Shown;
  * @param rows cells in the order of the heads
  */
 public record TableView(List<Head> heads, List<List<CellView>> rows) {
-  /** A column head, shaped like its cells. */
-  public record Head(String label, String shape) {}
+  /**
+   * A column head, shaped like its cells.
+   *
+   * @param meaning what the column tells; null when that is not said
+   */
+  public record Head(String label, String shape, String meaning) {}
 
   /**
    * One cell.
@@ -35,28 +40,30 @@ public record TableView(List<Head> heads, List<List<CellView>> rows) {
     }
   }
 
-  /** The columns of a table that are not details, laid out. */
-  static <R> TableView of(List<Column<R>> columns, List<R> rows) {
-    return of(columns, rows, EvidenceLink.none());
-  }
-
-  /** The same, its figures leading to what is behind them. */
-  static <R> TableView of(List<Column<R>> columns, List<R> rows, EvidenceLink<R> link) {
+  /**
+   * The columns of a table that are not details, laid out; their figures lead on from a question.
+   */
+  static <R> TableView of(List<Column<R>> columns, List<R> rows, Inquiry asked) {
     List<Column<R>> shown =
         columns.stream().filter(column -> !column.detail() && isTold(column, rows)).toList();
-    List<Head> heads =
-        shown.stream()
-            .map(column -> new Head(Symbols.set(column.heading()), shape(column.format())))
-            .toList();
+    List<Head> heads = shown.stream().map(TableView::head).toList();
     List<List<CellView>> cells = new ArrayList<>();
     for (R row : rows) {
-      cells.add(shown.stream().map(column -> cell(column, row, link)).toList());
+      cells.add(shown.stream().map(column -> cell(column, row, asked)).toList());
     }
     return new TableView(heads, cells);
   }
 
+  private static Head head(Column<?> column) {
+    String meaning = column.sense().meaning();
+    return new Head(
+        Symbols.set(column.heading()),
+        shape(column.format()),
+        meaning.isEmpty() ? null : Symbols.set(meaning));
+  }
+
   /** The tables inside a row, each with its heading. */
-  static <R> List<Inner> inner(List<Column<R>> columns, List<R> rows) {
+  static <R> List<Inner> inner(List<Column<R>> columns, List<R> rows, Inquiry asked) {
     List<Inner> tables = new ArrayList<>();
     for (Column<R> column : columns) {
       if (column.format() == Format.ROWS) {
@@ -65,7 +72,7 @@ public record TableView(List<Head> heads, List<List<CellView>> rows) {
           tables.add(
               new Inner(
                   column.heading() + ": " + about,
-                  inside(column.inner(), (List<?>) column.value().apply(row))));
+                  inside(column.inner(), (List<?>) column.value().apply(row), asked)));
         }
       }
     }
@@ -77,8 +84,9 @@ public record TableView(List<Head> heads, List<List<CellView>> rows) {
 
   /** The inner columns belong to the inner rows: both come from the same {@code Column.rows}. */
   @SuppressWarnings("unchecked")
-  private static <S> TableView inside(List<? extends Column<?>> columns, List<?> rows) {
-    return of((List<Column<S>>) columns, (List<S>) rows, EvidenceLinks.inside());
+  private static <S> TableView inside(
+      List<? extends Column<?>> columns, List<?> rows, Inquiry asked) {
+    return of((List<Column<S>>) columns, (List<S>) rows, asked);
   }
 
   /** A column without a single value takes no room. */
@@ -89,41 +97,30 @@ public record TableView(List<Head> heads, List<List<CellView>> rows) {
   private static String shape(Format format) {
     return switch (format) {
       case COUNT, YEAR, PLACE, SHARE, CHANCE, NUMBER, DELTA, FIGURE, RESULT -> "number";
-      case DATE, FLAG, DISCIPLINE -> "whole";
+      case DATE, FLAG, DISCIPLINE, UNIT -> "whole";
       case TEXTS -> "list";
       case MODEL, LINE -> "name";
       case TEXT, TEST, SNIPPET, ROWS -> "words";
     };
   }
 
-  private static <R> CellView cell(Column<R> column, R row, EvidenceLink<R> link) {
+  private static <R> CellView cell(Column<R> column, R row, Inquiry asked) {
     Object value = column.value().apply(row);
     String shape = shape(column.format());
     if (value == null) {
       return CellView.of(Shown.MISSING, null, shape.equals("words") ? "whole" : shape);
     }
     String text = Shown.value(column, value);
-    String behind = link.address(column, row);
-    if (behind != null) {
-      return CellView.of(text, behind, shape);
-    }
+    String address = column.lead(row, asked).map(Addresses::of).orElse(null);
     return switch (column.format()) {
-      case MODEL -> CellView.of(text, Addresses.model(text), shape);
-      case LINE -> CellView.of(text, Addresses.line(text), shape);
-      case TEST -> CellView.of(text, Addresses.test(text), shape);
-      case DISCIPLINE -> CellView.of(text, Addresses.discipline(text), shape);
-      case RESULT -> CellView.of("cell", Addresses.result((Long) value), shape);
+      case RESULT -> CellView.of("cell", address, shape);
       case SNIPPET -> new CellView("", null, shape, null, ((Snippet) value).pieces());
-      case FIGURE -> figure((Figure) value, column);
-      case DATE -> CellView.of(day(text), null, shape);
-      case TEXT -> CellView.of(unit(column, text), null, text.length() > 26 ? shape : "whole");
-      default -> CellView.of(text, null, shape);
+      case FIGURE -> figure((Figure) value, column, address);
+      case DATE -> CellView.of(day(text), address, shape);
+      case UNIT -> CellView.of(Symbols.set(text), address, shape);
+      case TEXT -> CellView.of(text, address, text.length() > 26 ? shape : "whole");
+      default -> CellView.of(text, address, shape);
     };
-  }
-
-  /** Only units have their symbols set: what was found in a source stays as it stands there. */
-  private static String unit(Column<?> column, String text) {
-    return column.heading().matches("(?i)unit|in") ? Symbols.set(text) : text;
   }
 
   /** A moment is shown to the minute. */
@@ -132,7 +129,7 @@ public record TableView(List<Head> heads, List<List<CellView>> rows) {
   }
 
   /** A value with its difference and place under it; the unit of both is in the column's head. */
-  private static CellView figure(Figure figure, Column<?> column) {
+  private static CellView figure(Figure figure, Column<?> column, String address) {
     String value =
         figure.value() == null ? Shown.MISSING : Shown.number(figure.value(), column.decimals());
     List<String> extra = new ArrayList<>();
@@ -143,11 +140,7 @@ public record TableView(List<Head> heads, List<List<CellView>> rows) {
       extra.add(ordinal(figure.place()));
     }
     return new CellView(
-        value,
-        figure.result() == null ? null : Addresses.result(figure.result()),
-        "number",
-        extra.isEmpty() ? null : String.join(" · ", extra),
-        List.of());
+        value, address, "number", extra.isEmpty() ? null : String.join(" · ", extra), List.of());
   }
 
   static String ordinal(int place) {

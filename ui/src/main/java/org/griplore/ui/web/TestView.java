@@ -55,7 +55,7 @@ public record TestView(
             .sorted()
             .toList(),
         asked.containsKey("reference") ? asked.get("reference").get(0) : null,
-        LabelsView.of(test.whole(TestFacts.LABELS).orElseThrow()),
+        LabelsView.of(test.whole(TestFacts.LABELS).orElseThrow(), test.inquiry()),
         RunLogView.of(log),
         new ArrayList<>(FindView.hits(notes)),
         notes.excluded().isEmpty() ? null : Addresses.page(notes.inquiry()));

@@ -5,9 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.griplore.query.Questions;
 import org.griplore.ui.DemoArchive;
@@ -20,8 +18,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** The example that each command's help shows can be typed as it stands on the demo archive. */
 class ExamplesTest {
-  private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|\\S+");
-
   @TempDir Path folder;
 
   private Path archive;
@@ -64,7 +60,7 @@ class ExamplesTest {
 
   @Test
   void ofTheSettledNameIsOneOfTheUndecided() {
-    String name = words(exampleOf("settle")).get(1);
+    String name = Typed.words(exampleOf("settle")).get(1);
     assertThat(run("settle").out().replaceAll("\\s+", " ")).contains(name);
     assertThat(run(exampleOf("settle")).code()).isZero();
     assertThat(run("settle").out().replaceAll("\\s+", " ")).doesNotContain(name);
@@ -81,7 +77,8 @@ class ExamplesTest {
   }
 
   private Run run(String line) {
-    List<String> words = words(line.replace("my-package", folder.resolve("package").toString()));
+    List<String> words =
+        Typed.words(line.replace("my-package", folder.resolve("package").toString()));
     int at = words.indexOf("--archive");
     if (at >= 0) {
       words.set(at + 1, archive.toString());
@@ -89,13 +86,5 @@ class ExamplesTest {
       words.addAll(List.of("--archive", archive.toString()));
     }
     return Run.of(words.toArray(String[]::new));
-  }
-
-  private static List<String> words(String line) {
-    List<String> words = new ArrayList<>();
-    WORD.matcher(line)
-        .results()
-        .forEach(word -> words.add(word.group(1) == null ? word.group() : word.group(1)));
-    return words;
   }
 }

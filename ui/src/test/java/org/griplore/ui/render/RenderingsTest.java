@@ -52,7 +52,7 @@ class RenderingsTest {
   private static final List<Column<Cut>> PARTS =
       List.of(
           Column.number("value", "value", Format.NUMBER, 1, Cut::value),
-          Column.number("delta", "difference, %", Format.DELTA, 1, Cut::delta),
+          Column.number("delta", "difference", Format.DELTA, 1, Cut::delta).in("%"),
           Column.of("place", "place", Format.PLACE, Cut::place));
 
   private static final List<Column<Line>> COLUMNS =
@@ -62,7 +62,7 @@ class RenderingsTest {
           Column.of("count", "Tests", Format.COUNT, Line::count),
           Column.of("share", "Share", Format.SHARE, Line::share),
           Column.number("step", "Step", Format.DELTA, 1, Line::step),
-          Column.figure("wet-braking", "Wet braking, m", 1, PARTS, Line::cut),
+          Column.figure("wet-braking", "Wet braking", 1, PARTS, Line::cut).in("m"),
           Column.of("flag", "Tied", Format.FLAG, Line::flag),
           Column.rows(
               "places",
@@ -127,7 +127,8 @@ class RenderingsTest {
             <p>Two &amp; more.</p>
             <table>
             <caption>How do &lt;tyres&gt; compare?</caption>
-            <thead><tr><th scope="col">Model</th><th scope="col">Date</th><th scope="col">Tests</th>\
+            <thead><tr><th scope="col" title="The model&#39;s full name.">Model</th>\
+            <th scope="col" title="The test&#39;s date, as exactly as known.">Date</th><th scope="col">Tests</th>\
             <th scope="col">Share</th><th scope="col">Step</th><th scope="col">Wet braking, m</th>\
             <th scope="col">Tied</th></tr></thead>
             <tbody>
@@ -139,14 +140,14 @@ class RenderingsTest {
             </table>
             <table>
             <caption>Places: &lt;b&gt;A&lt;/b&gt;</caption>
-            <thead><tr><th scope="col">Test</th><th scope="col">Place</th></tr></thead>
+            <thead><tr><th scope="col" title="The test&#39;s key.">Test</th><th scope="col">Place</th></tr></thead>
             <tbody>
             <tr><th scope="row">t-1</th><td>2</td></tr>
             </tbody>
             </table>
             <table>
             <caption>Places: B</caption>
-            <thead><tr><th scope="col">Test</th><th scope="col">Place</th></tr></thead>
+            <thead><tr><th scope="col" title="The test&#39;s key.">Test</th><th scope="col">Place</th></tr></thead>
             <tbody>
             <tr><th scope="row">t-1</th><td>2</td></tr>
             </tbody>

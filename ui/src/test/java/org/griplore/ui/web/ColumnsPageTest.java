@@ -88,7 +88,7 @@ class ColumnsPageTest {
   void busy() {
     String number = String.valueOf(archive.columnMaps().get(0).id());
     Original other = Original.of("other.csv", "other".getBytes(StandardCharsets.UTF_8));
-    try (Addition held = archive.begin(other, "table", "", CLOCK)) {
+    try (Addition held = archive.begin(other, "table", CLOCK)) {
       HttpResponse<String> answer = forget(number);
       assertThat(answer.statusCode()).isEqualTo(409);
       assertThat(answer.body()).contains("Somebody else is adding", "nothing was forgotten");
