@@ -9,6 +9,9 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import org.griplore.ingest.grid.Content;
+import org.griplore.ingest.grid.markup.RtfReader;
+import org.griplore.ingest.grid.packed.LetterReader;
+import org.griplore.ingest.grid.print.PdfReader;
 import org.griplore.ingest.grid.text.DelimitedText;
 import org.griplore.ingest.grid.text.TextDecoding;
 import org.griplore.ingest.grid.workbook.OpenDocumentReader;
@@ -104,17 +107,22 @@ public final class Document {
             throw ForeignContent.refusal(
                 original.name(), "XML of a kind that is not read: save it as CSV, XLSX or a page");
         case PDF ->
-            throw ForeignContent.refusal(
-                original.name(), "a PDF: copy its table into a CSV file or paste it");
-        case RICH_TEXT ->
-            throw ForeignContent.refusal(
-                original.name(), "a rich-text document: save it as plain text");
-        case LETTER ->
-            throw ForeignContent.refusal(original.name(), "a letter: save its table as a file");
+            PdfReader.read(original);
+        case RICH_TEXT -> TextSource.lines(original, RtfReader.read(original));
+        case LETTER -> letter();
       };
     } catch (IOException e) {
       throw unreadable(original, e);
     }
+  }
+
+  /** A letter that is nothing but its body is read as that. */
+  private Content letter() throws IOException {
+    Content.Members members = LetterReader.read(original);
+    Original first = members.members().get(0);
+    return members.members().size() == 1 && LetterReader.isBody(original, first)
+        ? Document.of(first).content()
+        : members;
   }
 
   static Refusal unreadable(Original original, IOException cause) {

@@ -3,6 +3,7 @@ package org.griplore.ingest.grid.source;
 import java.io.IOException;
 import java.util.Map;
 import org.griplore.ingest.grid.Content;
+import org.griplore.ingest.grid.markup.DocxReader;
 import org.griplore.ingest.grid.packed.PackedFile;
 import org.griplore.ingest.grid.packed.PackedFolder;
 import org.griplore.ingest.grid.workbook.OpenDocumentReader;
@@ -30,7 +31,10 @@ final class PackedSource {
         return XlsxReader.read(file);
       }
       if (file.has("content.xml")) {
-        return OpenDocumentReader.read(file);
+        return TextSource.lines(original, OpenDocumentReader.read(file));
+      }
+      if (file.has("word/document.xml")) {
+        return TextSource.lines(original, DocxReader.read(file));
       }
       return PackedFolder.members(original, file);
     }

@@ -1,19 +1,26 @@
 package org.griplore.ingest.grid.source;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.Reader;
 import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.griplore.ingest.grid.Content;
 import org.griplore.ingest.grid.Grid;
 import org.griplore.ingest.grid.json.JsonReader;
 import org.griplore.ingest.grid.markup.HtmlReader;
 import org.griplore.ingest.grid.markup.MarkdownReader;
+import org.griplore.ingest.grid.text.Conversation;
 import org.griplore.ingest.grid.text.DelimitedText;
 import org.griplore.ingest.grid.text.DelimiterFinder;
+import org.griplore.ingest.grid.text.FixedWidthText;
 import org.griplore.ingest.grid.text.MarkupStart;
 import org.griplore.ingest.grid.text.PlainText;
+import org.griplore.ingest.grid.text.StackedText;
 import org.griplore.ingest.grid.text.TextDecoding;
 import org.griplore.store.archive.Original;
 import org.griplore.store.vocabulary.Problem;
@@ -28,6 +35,7 @@ import org.griplore.store.vocabulary.Refusal;
  */
 record TextSource(Original original, Charset charset, String start) {
   private static final int LINES_LOOKED_AT = 60;
+  private static final Pattern COMMA_BETWEEN_FIELDS = Pattern.compile("(?<!\\d),(?! )|,(?![\\d ])");
 
   Content read() throws IOException {
     if (start.isBlank()) {
@@ -47,17 +55,49 @@ record TextSource(Original original, Charset charset, String start) {
         : lines();
   }
 
+  /**
+   * A document's paragraphs read as a text of so many lines, which may be a table of its own;
+   * tables as they are.
+   */
+  static Content lines(Original original, Content content) throws IOException {
+    if (!(content instanceof Content.Prose prose)) {
+      return content;
+    }
+    StringBuilder text = new StringBuilder();
+    int line = 1;
+    for (Content.Line each : prose.lines()) {
+      text.append("\n".repeat(Math.max(0, each.number() - line))).append(each.text());
+      line = each.number();
+    }
+    if (text.toString().isBlank()) {
+      throw new Refusal(
+          original.name() + " is a document without tables and without text.",
+          new Problem(original.name(), "an empty document", "a table or notes"));
+    }
+    byte[] bytes = text.toString().getBytes(StandardCharsets.UTF_8);
+    Original lines =
+        new Original(
+            original.origin(),
+            original.name(),
+            original.sha256(),
+            bytes.length,
+            () -> new ByteArrayInputStream(bytes));
+    String start = text.substring(0, Math.min(text.length(), DelimitedText.CHARACTERS_LOOKED_AT));
+    return new TextSource(lines, StandardCharsets.UTF_8, start).read();
+  }
+
   /** The text as delimited text; empty when it is something else. */
   Optional<DelimitedText> delimited() throws IOException {
     if (MarkupStart.isHtml(start) || isJson()) {
       return Optional.empty();
     }
     List<String> lines = start.lines().toList();
-    if (MarkdownReader.hasTable(lines)) {
+    if (MarkdownReader.hasTable(lines) || isConversation(lines)) {
       return Optional.empty();
     }
     boolean brokenOff = start.length() >= DelimitedText.CHARACTERS_LOOKED_AT;
     return DelimiterFinder.find(start, brokenOff)
+        .filter(candidate -> candidate.delimiter() != ',' || !isAligned(lines))
         .filter(candidate -> candidate.isPlain() || !hasMarkdownMarks(lines))
         .map(candidate -> new DelimitedText(original, charset, candidate.delimiter()));
   }
@@ -91,6 +131,27 @@ record TextSource(Original original, Charset charset, String start) {
         return new Content.Tables("Markdown", grids);
       }
     }
-    return new Content.Prose(lines);
+    return Conversation.read(lines)
+        .or(() -> FixedWidthText.read(lines))
+        .or(() -> StackedText.read(lines))
+        .orElseGet(() -> new Content.Prose(lines));
+  }
+
+  private static boolean isConversation(List<String> lines) {
+    return Conversation.read(numbered(lines)).isPresent();
+  }
+
+  /** Whether commas stand inside figures only, in a table whose columns are parted by blanks. */
+  private static boolean isAligned(List<String> lines) {
+    return lines.stream().limit(LINES_LOOKED_AT).noneMatch(COMMA_BETWEEN_FIELDS.asPredicate())
+        && FixedWidthText.read(numbered(lines)).isPresent();
+  }
+
+  private static List<Content.Line> numbered(List<String> lines) {
+    List<Content.Line> numbered = new ArrayList<>();
+    for (String line : lines.subList(0, Math.min(lines.size(), LINES_LOOKED_AT))) {
+      numbered.add(new Content.Line(numbered.size() + 1, line));
+    }
+    return numbered;
   }
 }

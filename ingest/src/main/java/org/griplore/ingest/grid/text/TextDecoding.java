@@ -23,7 +23,7 @@ import org.griplore.store.vocabulary.Refusal;
  * change by guessing.
  */
 public final class TextDecoding {
-  static final Charset WINDOWS_1252 = Charset.forName("windows-1252");
+  public static final Charset WINDOWS_1252 = Charset.forName("windows-1252");
   private static final int LOOKED_AT = 64 * 1024;
   private static final Pattern DECLARED =
       Pattern.compile("(?i)<meta[^>]{0,200}charset\\s*=\\s*[\"']?([-\\w:]{2,40})");
