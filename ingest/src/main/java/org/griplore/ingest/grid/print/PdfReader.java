@@ -19,9 +19,10 @@ import org.griplore.store.vocabulary.Problem;
 import org.griplore.store.vocabulary.Refusal;
 
 /**
- * Reads the pages of a PDF that has text, through Apache PDFBox: its letters by their positions, put
- * together to lines and columns. Nothing in the file says which texts belong together, so that what
- * is read of it is never more than a draft. Scripts, links, attached files and forms are left alone.
+ * Reads the pages of a PDF that has text, through Apache PDFBox: its letters by their positions,
+ * put together to lines and columns. Nothing in the file says which texts belong together, so that
+ * what is read of it is never more than a draft. Scripts, links, attached files and forms are left
+ * alone.
  */
 public final class PdfReader {
   static final String DRAFT =

@@ -106,8 +106,7 @@ public final class Document {
         case OTHER_XML ->
             throw ForeignContent.refusal(
                 original.name(), "XML of a kind that is not read: save it as CSV, XLSX or a page");
-        case PDF ->
-            PdfReader.read(original);
+        case PDF -> PdfReader.read(original);
         case RICH_TEXT -> TextSource.lines(original, RtfReader.read(original));
         case LETTER -> letter();
       };

@@ -15,14 +15,17 @@ import org.griplore.store.vocabulary.Finding;
  * unseen.
  */
 public final class Conversation {
-  private static final String TIME = "\\d{1,2}[:.h]\\d{2}(?:[:.]\\d{2})?(?:\\s?[AaPp]\\.?[Mm]\\.?)?";
+  private static final String TIME =
+      "\\d{1,2}[:.h]\\d{2}(?:[:.]\\d{2})?(?:\\s?[AaPp]\\.?[Mm]\\.?)?";
   private static final String DATE = "\\d{1,4}[./-]\\d{1,2}[./-]\\d{1,4}";
   private static final Pattern LINE =
       Pattern.compile(
           "\\s*[\\[(]?(?:%s[,\\s]*)?%s[\\])]?\\s*(?:[-\u2013]\\s*)?(?:<([^>]{1,40})>|([^:<>]{1,40}):)\\s*(.*)"
               .formatted(DATE, TIME));
   private static final Pattern LINE_NAME_FIRST =
-      Pattern.compile("\\s*([^:\\[(<>]{1,40}?)\\s*[\\[(](?:%s[,\\s]*)?%s[\\])]:?\\s*(.*)".formatted(DATE, TIME));
+      Pattern.compile(
+          "\\s*([^:\\[(<>]{1,40}?)\\s*[\\[(](?:%s[,\\s]*)?%s[\\])]:?\\s*(.*)"
+              .formatted(DATE, TIME));
   private static final Pattern CORRECTS =
       Pattern.compile(
           "(?iu)(?:^\\*|\\*$|\\b(?:correction|corrected|corrigend|sorry|oops|typo|i meant|should be"

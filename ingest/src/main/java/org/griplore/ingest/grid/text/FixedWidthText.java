@@ -12,9 +12,9 @@ import org.griplore.store.vocabulary.Cell;
 import org.griplore.store.vocabulary.Finding;
 
 /**
- * A table typed or printed in letters of one width, its columns parted by two blanks or more. A name
- * that goes on in an indented line below, or begins in the line above its figures, is put together,
- * with a finding.
+ * A table typed or printed in letters of one width, its columns parted by two blanks or more. A
+ * name that goes on in an indented line below, or begins in the line above its figures, is put
+ * together, with a finding.
  */
 public final class FixedWidthText {
   private static final Pattern PIECE = Pattern.compile("\\S+(?: \\S+)*");

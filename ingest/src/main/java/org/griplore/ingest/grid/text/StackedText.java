@@ -14,7 +14,8 @@ import org.griplore.ingest.grid.GridCell;
  * kind throughout.
  */
 public final class StackedText {
-  private static final Pattern NO_FIGURE = Pattern.compile("(?i)[-\u2013\u2014]|n/?a|k\\. ?a\\.|dnf|");
+  private static final Pattern NO_FIGURE =
+      Pattern.compile("(?i)[-\u2013\u2014]|n/?a|k\\. ?a\\.|dnf|");
   private static final int MOST_LINES = 20_000;
   private static final int LONGEST_CELL = 60;
   private static final int MOST_COLUMNS = 40;

@@ -20,7 +20,6 @@ final class CompoundFile {
 
   private static final Map<String, String> OTHERS =
       Map.of(
-          "Book", "a workbook of Excel 5 or 95: save it as XLSX",
           "WordDocument", "a text document of the old binary form: save it as DOCX",
           "PowerPoint Document", "a presentation: copy its tables into a workbook",
           "__properties_version1.0", "a letter of the form MSG: save it as EML");
@@ -45,7 +44,7 @@ final class CompoundFile {
     if (root.hasEntry(ENCRYPTED)) {
       throw password(name);
     }
-    if (root.hasEntry("Workbook") || root.hasEntry("WORKBOOK") || root.hasEntry("BOOK")) {
+    if (root.hasEntry("Workbook") || root.hasEntry("Book") || root.hasEntry("BOOK")) {
       return;
     }
     for (Map.Entry<String, String> other : OTHERS.entrySet()) {
@@ -58,6 +57,10 @@ final class CompoundFile {
 
   static Refusal password(String name) {
     return refusal(name, "a workbook with a password: save it without one");
+  }
+
+  static Refusal old(String name) {
+    return refusal(name, "a workbook of Excel 95 or older: save it as XLSX");
   }
 
   private static Refusal refusal(String name, String what) {

@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.poi.EncryptedDocumentException;
+import org.apache.poi.hssf.OldExcelFormatException;
 import org.apache.poi.hssf.usermodel.HSSFCell;
 import org.apache.poi.hssf.usermodel.HSSFFont;
 import org.apache.poi.hssf.usermodel.HSSFRichTextString;
@@ -61,6 +62,8 @@ public final class XlsReader {
       }
     } catch (EncryptedDocumentException e) {
       throw CompoundFile.password(name);
+    } catch (OldExcelFormatException e) {
+      throw CompoundFile.old(name);
     } catch (Refusal e) {
       throw e;
     } catch (IOException | RuntimeException e) {

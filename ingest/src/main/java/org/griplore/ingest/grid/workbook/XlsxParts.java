@@ -50,7 +50,7 @@ final class XlsxParts {
   private void element(XMLStreamReader xml, Map<String, Relation> byId) throws IOException {
     if (xml.getLocalName().equals("workbookPr")) {
       String date = PlainXml.attribute(xml, "date1904");
-      from1904 = date != null && PlainXml.isOn(date);
+      from1904 |= date != null && PlainXml.isOn(date);
     } else if (xml.getLocalName().equals("sheet")) {
       Relation relation = byId.get(PlainXml.attribute(xml, "id"));
       if (relation != null && !relation.type().endsWith("/worksheet")) {

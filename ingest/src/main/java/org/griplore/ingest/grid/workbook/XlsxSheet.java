@@ -110,7 +110,7 @@ final class XlsxSheet {
             : CellReference.of(reference, name, part);
     column = at.column();
     Stored stored = stored(xml);
-    if (stored.inline != null && stored.value == null) {
+    if (stored.inline != null && (stored.value == null || "inlineStr".equals(type))) {
       text(at, stored.inline, look);
     } else if (stored.value != null) {
       value(at, type == null ? "n" : type, stored.value, look);
