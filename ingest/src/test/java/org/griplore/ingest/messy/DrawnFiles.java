@@ -87,32 +87,40 @@ final class DrawnFiles {
 
   private static byte[] content(List<Sketch> sketches, DrawnLook look, Random random) {
     Sketch first = sketches.get(0);
-    Charset charset = charset(look, random);
-    String text =
-        switch (look.format()) {
-          case SEMICOLONS -> SketchText.delimited(first, ";", false);
-          case COMMAS -> SketchText.delimited(first, ",", false);
-          case TABS -> SketchText.delimited(first, "\t", false);
-          case BARE_COMMAS -> SketchText.delimited(first, ",", true);
-          case FIXED -> SketchText.fixed(first);
-          case PASTED -> SketchText.pasted(first);
-          case MARKDOWN -> SketchText.markdown(first);
-          case PAGE -> SketchPage.write(sketches, first.name());
-          default -> null;
-        };
-    return text == null ? SketchBook.write(sketches) : text.getBytes(charset);
+    return switch (look.format()) {
+      case SEMICOLONS -> text(SketchText.delimited(first, ";", false), look, random);
+      case COMMAS -> text(SketchText.delimited(first, ",", false), look, random);
+      case TABS -> text(SketchText.delimited(first, "\t", false), look, random);
+      case BARE_COMMAS -> text(SketchText.delimited(first, ",", true), look, random);
+      case FIXED -> text(SketchText.fixed(first), look, random);
+      case PASTED -> text(SketchText.pasted(first), look, random);
+      case MARKDOWN -> text(SketchText.markdown(first), look, random);
+      case PAGE -> SketchPage.write(sketches, first.name()).getBytes(StandardCharsets.UTF_8);
+      case WORKBOOK -> SketchBook.write(sketches);
+      case OLD_WORKBOOK -> SketchOldBook.write(sketches);
+      case OPEN_DOCUMENT -> SketchXml.openDocument(sketches);
+      case SPREADSHEET_XML -> SketchXml.spreadsheet(sketches);
+      case DOCUMENT -> SketchXml.document(sketches);
+      case RICH_TEXT -> SketchMail.richText(sketches);
+      case LETTER -> SketchMail.letter(first);
+      case FOLDER -> SketchMail.folder(first);
+      case JSON_FLAT, JSON_NESTED -> throw new IllegalArgumentException("JSON is no sketch");
+    };
+  }
+
+  private static byte[] text(String text, DrawnLook look, Random random) {
+    return text.getBytes(charset(look, random));
   }
 
   private static Charset charset(DrawnLook look, Random random) {
     boolean western =
         List.of("en", "de", "fr", "sv", "es", "it", "nl", "da", "fi", "pt")
             .contains(look.words().language());
-    boolean page = look.format() == DrawnLook.Format.PAGE;
     int draw = random.nextInt(10);
-    if (draw == 0 && western && !page) {
+    if (draw == 0 && western) {
       return Charset.forName("windows-1252");
     }
-    return draw == 1 && !page ? StandardCharsets.UTF_16 : StandardCharsets.UTF_8;
+    return draw == 1 ? StandardCharsets.UTF_16 : StandardCharsets.UTF_8;
   }
 
   private static String ending(DrawnLook.Format format) {
@@ -124,6 +132,13 @@ final class DrawnFiles {
       case MARKDOWN -> ".md";
       case FIXED, PASTED -> ".txt";
       case JSON_FLAT, JSON_NESTED -> ".json";
+      case OLD_WORKBOOK -> ".xls";
+      case OPEN_DOCUMENT -> ".ods";
+      case SPREADSHEET_XML -> ".xml";
+      case DOCUMENT -> ".docx";
+      case RICH_TEXT -> ".rtf";
+      case LETTER -> ".eml";
+      case FOLDER -> ".zip";
     };
   }
 }

@@ -46,7 +46,22 @@ record DrawnLook(
     FIXED,
     PASTED,
     JSON_FLAT,
-    JSON_NESTED;
+    JSON_NESTED,
+    OLD_WORKBOOK,
+    OPEN_DOCUMENT,
+    SPREADSHEET_XML,
+    DOCUMENT,
+    RICH_TEXT,
+    LETTER,
+    FOLDER;
+
+    /** Whether it has sheets. */
+    boolean book() {
+      return this == WORKBOOK
+          || this == OLD_WORKBOOK
+          || this == OPEN_DOCUMENT
+          || this == SPREADSHEET_XML;
+    }
 
     boolean json() {
       return this == JSON_FLAT || this == JSON_NESTED;
@@ -116,7 +131,7 @@ record DrawnLook(
     Shape shape =
         random.nextInt(3) > 0 || format.json() || format == Format.PASTED
             ? Shape.WIDE
-            : Shape.values()[1 + random.nextInt(format == Format.WORKBOOK ? 3 : 2)];
+            : Shape.values()[1 + random.nextInt(format.book() ? 3 : 2)];
     boolean across = shape == Shape.WIDE && random.nextInt(4) == 0;
     Names names =
         across || random.nextInt(2) == 0

@@ -31,7 +31,7 @@ import org.junit.jupiter.api.io.TempDir;
 class MessyFilesTest {
   private static final Path TARGET = Path.of("target");
   private static final String RECORD = System.getProperty("griplore.messy.record", "");
-  private static final int DRAWN_OF_EACH = 15;
+  private static final int DRAWN_OF_EACH = 12;
   private static final String ONLY = System.getProperty("griplore.messy.only", "");
 
   @Test

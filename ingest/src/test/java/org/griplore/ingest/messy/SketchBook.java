@@ -55,20 +55,12 @@ final class SketchBook {
   }
 
   private static void merge(Worksheet sheet, Sketch sketch, int top, int r, int c) {
-    List<String> row = sketch.table().get(r);
-    if (row.get(c).equals(Sketch.LEFT) || row.get(c).equals(Sketch.UP)) {
+    SketchSpans spans = new SketchSpans(sketch.table());
+    if (spans.covered(r, c)) {
       return;
     }
-    int right = c;
-    while (right + 1 < row.size() && row.get(right + 1).equals(Sketch.LEFT)) {
-      right++;
-    }
-    int bottom = r;
-    while (bottom + 1 < sketch.table().size()
-        && c < sketch.table().get(bottom + 1).size()
-        && sketch.table().get(bottom + 1).get(c).equals(Sketch.UP)) {
-      bottom++;
-    }
+    int right = c + spans.across(r, c) - 1;
+    int bottom = r + spans.down(r, c) - 1;
     if (right > c || bottom > r) {
       sheet.range(top + r, c, top + bottom, right).merge();
     }

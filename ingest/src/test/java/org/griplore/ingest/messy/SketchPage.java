@@ -34,32 +34,19 @@ final class SketchPage {
   private static void row(StringBuilder page, Sketch sketch, int r) {
     List<String> row = sketch.table().get(r);
     String tag = r < sketch.headers() ? "th" : "td";
+    SketchSpans spans = new SketchSpans(sketch.table());
     page.append("<tr>");
     for (int c = 0; c < row.size(); c++) {
-      String cell = row.get(c);
-      if (cell.equals(Sketch.LEFT) || cell.equals(Sketch.UP)) {
-        continue;
+      if (!spans.covered(r, c)) {
+        int across = spans.across(r, c);
+        int down = spans.down(r, c);
+        page.append('<').append(tag);
+        page.append(across > 1 ? " colspan=\"" + across + "\"" : "");
+        page.append(down > 1 ? " rowspan=\"" + down + "\"" : "");
+        page.append('>').append(escaped(row.get(c))).append("</").append(tag).append('>');
       }
-      int across = 1;
-      while (c + across < row.size() && row.get(c + across).equals(Sketch.LEFT)) {
-        across++;
-      }
-      int down = 1;
-      while (isUp(sketch, r + down, c)) {
-        down++;
-      }
-      page.append('<').append(tag);
-      page.append(across > 1 ? " colspan=\"" + across + "\"" : "");
-      page.append(down > 1 ? " rowspan=\"" + down + "\"" : "");
-      page.append('>').append(escaped(cell)).append("</").append(tag).append('>');
     }
     page.append("</tr>\n");
-  }
-
-  private static boolean isUp(Sketch sketch, int r, int c) {
-    return r < sketch.table().size()
-        && c < sketch.table().get(r).size()
-        && sketch.table().get(r).get(c).equals(Sketch.UP);
   }
 
   static String escaped(String text) {
