@@ -110,7 +110,8 @@ record NameForm(String model, List<String> words, int makerWords) {
         return;
       }
       if (more && less) {
-        Kind pair = pair(written.get(i), known.get(j), j < makers);
+        boolean last = i == written.size() - 1 || j == known.size() - 1;
+        Kind pair = pair(written.get(i), known.get(j), j < makers, last);
         if (pair != null) {
           take(i, j, 1, 1, pair);
         }
@@ -154,7 +155,7 @@ record NameForm(String model, List<String> words, int makerWords) {
       }
     }
 
-    private static Kind pair(String written, String known, boolean maker) {
+    private static Kind pair(String written, String known, boolean maker, boolean last) {
       if (maker) {
         Kind kind = Spelling.ofMakers(written, known);
         return kind == null && Spelling.isShort(written, known) ? Kind.SHORTENED : kind;
@@ -163,7 +164,7 @@ record NameForm(String model, List<String> words, int makerWords) {
       if (marks) {
         return Numerals.same(written, known) ? Kind.FIGURES : Kind.OTHER_MARK;
       }
-      Kind kind = Spelling.difference(written, known);
+      Kind kind = Spelling.difference(written, known, last);
       return kind == null && Spelling.isShort(written, known) ? Kind.SHORTENED : kind;
     }
 

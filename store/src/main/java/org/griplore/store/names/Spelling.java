@@ -60,8 +60,10 @@ public final class Spelling {
    * What sets two words of a model's name apart; null when they are two words altogether.
    *
    * @param known the word of the known name
+   * @param last whether a name ends with the word: a letter more there is a mark, though it be
+   *     twice
    */
-  static Kind difference(String written, String known) {
+  static Kind difference(String written, String known, boolean last) {
     int shorter = Math.min(written.length(), known.length());
     if (isMark(written) || isMark(known) || Math.abs(written.length() - known.length()) > 2) {
       return null;
@@ -70,7 +72,7 @@ public final class Spelling {
         written.charAt(0) == known.charAt(0)
             && written.charAt(written.length() - 1) == known.charAt(known.length() - 1);
     if (squeezed(written).equals(squeezed(known))) {
-      return isSuffixDoubled(written, known) ? Kind.EDGE_LETTER : Kind.DOUBLED;
+      return isSuffixDoubled(written, known, last) ? Kind.EDGE_LETTER : Kind.DOUBLED;
     }
     int distance = distance(written, known, 2);
     if (distance > 2 || (distance == 2 && shorter < TWO_WRONG)) {
@@ -155,12 +157,12 @@ public final class Spelling {
     return begin;
   }
 
-  /** A last letter twice that makes a plural or a numeral of its own. */
-  private static boolean isSuffixDoubled(String written, String known) {
+  /** A last letter twice that could be a suffix, a plural or a numeral. */
+  private static boolean isSuffixDoubled(String written, String known, boolean last) {
     String longer = written.length() > known.length() ? written : known;
     return longer.length() == shorterOf(written, known).length() + 1
         && longer.startsWith(shorterOf(written, known))
-        && "sivx".indexOf(longer.charAt(longer.length() - 1)) >= 0;
+        && (last || "sivx".indexOf(longer.charAt(longer.length() - 1)) >= 0);
   }
 
   private static boolean isAlike(char some, char other) {

@@ -3,6 +3,7 @@ package org.griplore.store.names;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.griplore.store.names.NameDifference.Kind;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -70,6 +71,12 @@ class SpellingTest {
         "12, 11, -"
       })
   void whatSetsTwoWordsApart(String written, String known, Kind kind) {
-    assertThat(Spelling.difference(written, known)).isEqualTo(kind);
+    assertThat(Spelling.difference(written, known, false)).isEqualTo(kind);
+  }
+
+  @Test
+  void aLastLetterTwiceIsAMarkWhereTheNameEnds() {
+    assertThat(Spelling.difference("tarvionn", "tarvion", true)).isEqualTo(Kind.EDGE_LETTER);
+    assertThat(Spelling.difference("tarvvion", "tarvion", true)).isEqualTo(Kind.DOUBLED);
   }
 }
