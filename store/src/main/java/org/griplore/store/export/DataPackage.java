@@ -103,16 +103,13 @@ public final class DataPackage {
     write(table, csv -> tables.rows(table, csv));
   }
 
-  private interface Filling {
-    void into(ArchiveTable.RowTaker csv);
-  }
-
-  private void write(ArchiveTable table, Filling filling) throws IOException {
+  private void write(ArchiveTable table, RowQueue.Reading filling) throws IOException {
     String path = table.name() + ".csv";
     HashedFile file = new HashedFile(folder.resolve(path));
     try (CsvRows csv = new CsvRows(file)) {
       csv.row(table.fields().stream().map(ArchiveTable.Field::name).toArray());
-      filling.into(
+      RowQueue.between(
+          filling,
           row -> {
             csv.row(row);
             if (++rows % ROWS_A_REPORT == 0) {

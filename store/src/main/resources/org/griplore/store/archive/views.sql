@@ -58,7 +58,7 @@ CREATE VIEW models AS SELECT
   m.season AS season, -- string {summer|winter|all-season}: its season class
   m.segment AS segment, -- string: its segment
   f.name AS follows, -- string -> .model: its predecessor
-  (SELECT count(DISTINCT p.test_id) FROM model n JOIN entry e ON e.model_id = n.id JOIN report p ON p.id = e.report_id JOIN revision r ON r.id = p.revision_id AND r.superseded_by_id IS NULL WHERE n.id = m.id OR n.same_as_id = m.id) AS tests -- integer!: in how many tests it was
+  (SELECT count(DISTINCT p.test_id) FROM model n JOIN entry e ON e.model_id = n.id JOIN report p ON p.id = e.report_id JOIN revision r ON r.id = p.revision_id AND +r.superseded_by_id IS NULL WHERE n.id = m.id OR n.same_as_id = m.id) AS tests -- integer!: in how many tests it was
 FROM model m
   LEFT JOIN model f ON f.id = m.follows_id
   WHERE m.same_as_id IS NULL;
@@ -66,10 +66,10 @@ FROM model m
 -- names | Names | name | A name that sources use, and the model it means.
 CREATE VIEW names AS SELECT
   m.name AS name, -- string!: the name
-  coalesce(s.name, m.name) AS model, -- string! -> models.model: the model it means; the name itself where it is a model
+  s.name AS model, -- string! -> models.model: the model it means; the name itself where it is a model
   m.same_as_revision_id AS revision_id -- integer -> sources.revision_id: the revision that took it so; empty where the user decided it or nobody did
 FROM model m
-  LEFT JOIN model s ON s.id = m.same_as_id;
+  JOIN model s ON s.id = coalesce(m.same_as_id, m.id);
 
 -- names_taken | What names were taken for | revision_id,name | The model that a revision took a name to mean, when that was not the name itself.
 CREATE VIEW names_taken AS SELECT
@@ -169,8 +169,8 @@ CREATE VIEW tests AS SELECT
   t.venue AS venue, -- string: the proving ground
   t.surface_c AS surface_c, -- number: temperature of the surface, degrees Celsius
   t.air_c AS air_c, -- number: temperature of the air, degrees Celsius
-  (SELECT count(*) FROM report p JOIN revision r ON r.id = p.revision_id AND r.superseded_by_id IS NULL WHERE p.test_id = t.id) AS reports, -- integer!: how many current reports tell of it
-  (SELECT count(*) FROM report p JOIN revision r ON r.id = p.revision_id AND r.superseded_by_id IS NULL JOIN entry e ON e.report_id = p.id WHERE p.test_id = t.id) AS entries -- integer!: how many entries these have
+  (SELECT count(*) FROM report p JOIN revision r ON r.id = p.revision_id AND +r.superseded_by_id IS NULL WHERE p.test_id = t.id) AS reports, -- integer!: how many current reports tell of it
+  (SELECT count(*) FROM report p JOIN revision r ON r.id = p.revision_id AND +r.superseded_by_id IS NULL JOIN entry e ON e.report_id = p.id WHERE p.test_id = t.id) AS entries -- integer!: how many entries these have
 FROM test t;
 
 -- reports | Reports | report_id | A test as one current source tells it.
@@ -192,7 +192,7 @@ CREATE VIEW reports AS SELECT
   p.air_c AS air_c -- number: temperature of the air, degrees Celsius
 FROM report p
   JOIN test t ON t.id = p.test_id
-  JOIN revision r ON r.id = p.revision_id AND r.superseded_by_id IS NULL;
+  JOIN revision r ON r.id = p.revision_id AND +r.superseded_by_id IS NULL;
 
 -- report_details | Where details stand | report_id,detail | Where a report states a detail of its test.
 CREATE VIEW report_details AS SELECT
@@ -204,7 +204,7 @@ CREATE VIEW report_details AS SELECT
   x.cell_text AS cell_text -- string: the text found there, unchanged
 FROM report_detail x
   JOIN report p ON p.id = x.report_id
-  JOIN revision r ON r.id = p.revision_id AND r.superseded_by_id IS NULL
+  JOIN revision r ON r.id = p.revision_id AND +r.superseded_by_id IS NULL
   JOIN sheet h ON h.id = x.sheet_id;
 
 -- report_weights | Weights of reports | report_id,discipline | The weight that a report gives a discipline in its total.
@@ -218,7 +218,7 @@ CREATE VIEW report_weights AS SELECT
   x.cell_text AS cell_text -- string: the text found there, unchanged
 FROM report_weight x
   JOIN report p ON p.id = x.report_id
-  JOIN revision r ON r.id = p.revision_id AND r.superseded_by_id IS NULL
+  JOIN revision r ON r.id = p.revision_id AND +r.superseded_by_id IS NULL
   JOIN discipline d ON d.id = x.discipline_id
   LEFT JOIN sheet h ON h.id = x.sheet_id;
 
@@ -229,7 +229,7 @@ CREATE VIEW report_omissions AS SELECT
   x.reason AS reason -- string!: why
 FROM report_omission x
   JOIN report p ON p.id = x.report_id
-  JOIN revision r ON r.id = p.revision_id AND r.superseded_by_id IS NULL
+  JOIN revision r ON r.id = p.revision_id AND +r.superseded_by_id IS NULL
   JOIN discipline d ON d.id = x.discipline_id;
 
 -- entries | Entries | entry_id | A tyre in a report: a model in a size, a state and a variant.
@@ -237,7 +237,7 @@ CREATE VIEW entries AS SELECT
   e.id AS entry_id, -- integer!: its number, in the order of adding
   e.report_id AS report_id, -- integer! -> reports.report_id: the report
   m.name AS name, -- string! -> names.name: the model by the name it was first taken for
-  coalesce(s.name, m.name) AS model, -- string! -> models.model: the model, its name settled
+  s.name AS model, -- string! -> models.model: the model, its name settled
   e.size AS size, -- string: its size, where it has one of its own
   e.state AS state, -- string! {new|worn}: whether the tyre was new
   e.tread_mm AS tread_mm, -- number: depth of its tread, mm
@@ -253,9 +253,9 @@ CREATE VIEW entries AS SELECT
   e.cell_text AS cell_text -- string: the text found there, unchanged
 FROM entry e
   JOIN report p ON p.id = e.report_id
-  JOIN revision r ON r.id = p.revision_id AND r.superseded_by_id IS NULL
+  JOIN revision r ON r.id = p.revision_id AND +r.superseded_by_id IS NULL
   JOIN model m ON m.id = e.model_id
-  LEFT JOIN model s ON s.id = m.same_as_id
+  JOIN model s ON s.id = coalesce(m.same_as_id, m.id)
   LEFT JOIN sheet h ON h.id = e.sheet_id;
 
 -- results | Results | result_id | A figure of a tyre in a discipline, of current revisions, with its test and the cell it was read from.
@@ -273,10 +273,10 @@ CREATE VIEW results AS SELECT
   coalesce(p.venue, t.venue) AS venue, -- string: the proving ground
   coalesce(c.surface_c, p.surface_c, t.surface_c) AS surface_c, -- number: temperature of the surface, degrees Celsius
   coalesce(c.air_c, p.air_c, t.air_c) AS air_c, -- number: temperature of the air, degrees Celsius
-  coalesce(s.maker, m.maker) AS maker, -- string: its maker
-  coalesce(s.line, m.line) AS line, -- string: its product family
-  coalesce(s.name, m.name) AS model, -- string! -> models.model: the model, its name settled
-  coalesce(s.generation, m.generation) AS generation, -- string: its generation within the line
+  s.maker AS maker, -- string: its maker
+  s.line AS line, -- string: its product family
+  s.name AS model, -- string! -> models.model: the model, its name settled
+  s.generation AS generation, -- string: its generation within the line
   d.key AS discipline, -- string! -> disciplines.discipline: what was measured or rated
   x.value AS value, -- number: the value, in the unit
   u.symbol AS unit, -- string: the unit
@@ -306,37 +306,33 @@ CREATE VIEW results AS SELECT
   x.entry_id AS entry_id, -- integer! -> entries.entry_id: the entry
   p.id AS report_id, -- integer! -> reports.report_id: the report
   r.id AS revision_id, -- integer! -> sources.revision_id: the revision
-  x.rule_id AS rule_id -- integer: the rule that was applied to what was found
+  x.rule_id AS rule_id, -- integer: the rule that was applied to what was found
+  hs.name AS spread_sheet, -- string: sheet, table or section where the spread stands
+  x.spread_row AS spread_row, -- integer: its row, from 1
+  x.spread_column AS spread_column, -- integer: its column, from 1
+  x.spread_text AS spread_text, -- string: the text found there, unchanged
+  hr.name AS runs_sheet, -- string: sheet, table or section where the number of runs stands
+  x.runs_row AS runs_row, -- integer: its row, from 1
+  x.runs_column AS runs_column, -- integer: its column, from 1
+  x.runs_text AS runs_text, -- string: the text found there, unchanged
+  hp.name AS place_sheet, -- string: sheet, table or section where the place stands
+  x.place_row AS place_row, -- integer: its row, from 1
+  x.place_column AS place_column, -- integer: its column, from 1
+  x.place_text AS place_text -- string: the text found there, unchanged
 FROM result x
   JOIN entry e ON e.id = x.entry_id
   JOIN report p ON p.id = e.report_id
-  JOIN revision r ON r.id = p.revision_id AND r.superseded_by_id IS NULL
+  JOIN revision r ON r.id = p.revision_id AND +r.superseded_by_id IS NULL
   JOIN test t ON t.id = p.test_id
   JOIN model m ON m.id = e.model_id
-  LEFT JOIN model s ON s.id = m.same_as_id
+  JOIN model s ON s.id = coalesce(m.same_as_id, m.id)
   JOIN discipline d ON d.id = x.discipline_id
   JOIN circumstance c ON c.id = x.circumstance_id
   LEFT JOIN unit u ON u.id = x.unit_id
-  LEFT JOIN sheet h ON h.id = coalesce(x.value_sheet_id, x.place_sheet_id);
-
--- result_cells | Cells of results | result_id,part | Where the further parts of a result stand: spread, number of runs, place.
-CREATE VIEW result_cells AS SELECT
-  y.result_id AS result_id, -- integer! -> results.result_id: the result
-  y.part AS part, -- string! {spread|runs|place}: which part
-  h.name AS sheet, -- string: sheet, table or section where it stands
-  y.row AS row, -- integer!: its row, from 1
-  y.col AS "column", -- integer!: its column, from 1
-  y.cell_text AS cell_text -- string: the text found there, unchanged
-FROM (SELECT x.id AS result_id, 'spread' AS part, x.spread_sheet_id AS sheet_id, x.spread_row AS row, x.spread_column AS col, x.spread_text AS cell_text, x.entry_id FROM result x
-  WHERE x.spread_sheet_id IS NOT NULL
-  UNION ALL SELECT x.id, 'runs', x.runs_sheet_id, x.runs_row, x.runs_column, x.runs_text, x.entry_id FROM result x
-  WHERE x.runs_sheet_id IS NOT NULL
-  UNION ALL SELECT x.id, 'place', x.place_sheet_id, x.place_row, x.place_column, x.place_text, x.entry_id FROM result x
-  WHERE x.place_sheet_id IS NOT NULL) y
-  JOIN entry e ON e.id = y.entry_id
-  JOIN report p ON p.id = e.report_id
-  JOIN revision r ON r.id = p.revision_id AND r.superseded_by_id IS NULL
-  JOIN sheet h ON h.id = y.sheet_id;
+  LEFT JOIN sheet h ON h.id = coalesce(x.value_sheet_id, x.place_sheet_id)
+  LEFT JOIN sheet hs ON hs.id = x.spread_sheet_id
+  LEFT JOIN sheet hr ON hr.id = x.runs_sheet_id
+  LEFT JOIN sheet hp ON hp.id = x.place_sheet_id;
 
 -- rules | Rules | rule_id,position | What was done from the text as found to a result, part by part.
 CREATE VIEW rules AS SELECT
@@ -348,7 +344,7 @@ FROM rule_part x
   WHERE x.rule_id IN (SELECT y.rule_id FROM result y
   JOIN entry e ON e.id = y.entry_id
   JOIN report p ON p.id = e.report_id
-  JOIN revision r ON r.id = p.revision_id AND r.superseded_by_id IS NULL);
+  JOIN revision r ON r.id = p.revision_id AND +r.superseded_by_id IS NULL);
 
 -- result_steps | Steps to results | step_id | One step from what was found to a result, where they are more than reading its number.
 CREATE VIEW result_steps AS SELECT
@@ -370,7 +366,7 @@ FROM result_step x
   JOIN result f ON f.id = x.result_id
   JOIN entry e ON e.id = f.entry_id
   JOIN report p ON p.id = e.report_id
-  JOIN revision r ON r.id = p.revision_id AND r.superseded_by_id IS NULL
+  JOIN revision r ON r.id = p.revision_id AND +r.superseded_by_id IS NULL
   LEFT JOIN unit b ON b.id = x.before_unit_id
   JOIN unit a ON a.id = x.after_unit_id
   LEFT JOIN sheet h ON h.id = x.sheet_id;
@@ -379,7 +375,7 @@ FROM result_step x
 CREATE VIEW prices AS SELECT
   x.id AS price_id, -- integer!: its number
   x.entry_id AS entry_id, -- integer! -> entries.entry_id: the entry
-  coalesce(s.name, m.name) AS model, -- string! -> models.model: the model, its name settled
+  s.name AS model, -- string! -> models.model: the model, its name settled
   x.amount AS amount, -- number!: the amount
   x.currency AS currency, -- string!: its currency: ISO 4217, or `currency` where none is stated
   x.day AS day, -- string: when
@@ -393,9 +389,9 @@ CREATE VIEW prices AS SELECT
 FROM price x
   JOIN entry e ON e.id = x.entry_id
   JOIN report p ON p.id = e.report_id
-  JOIN revision r ON r.id = p.revision_id AND r.superseded_by_id IS NULL
+  JOIN revision r ON r.id = p.revision_id AND +r.superseded_by_id IS NULL
   JOIN model m ON m.id = e.model_id
-  LEFT JOIN model s ON s.id = m.same_as_id
+  JOIN model s ON s.id = coalesce(m.same_as_id, m.id)
   LEFT JOIN sheet h ON h.id = x.sheet_id;
 
 -- runs | Logged runs | run_id | One run of a run log as it stands there.
@@ -405,7 +401,7 @@ CREATE VIEW runs AS SELECT
   coalesce(p.date, t.date) AS date, -- string: when it was tested: a day, a month or a year
   d.key AS discipline, -- string! -> disciplines.discipline: what was measured
   x.sequence AS sequence, -- integer!: place of the set in the order of the day, from 1
-  coalesce(s.name, m.name) AS model, -- string! -> models.model: the model, its name settled
+  s.name AS model, -- string! -> models.model: the model, its name settled
   x.role AS role, -- string! {reference|candidate}: what the set is there for
   x.run AS run, -- integer: number of the run within its set
   x.from_kmh AS from_kmh, -- number: speed at the start of the measured window, km/h
@@ -426,10 +422,10 @@ CREATE VIEW runs AS SELECT
   p.id AS report_id -- integer! -> reports.report_id: the report
 FROM run x
   JOIN report p ON p.id = x.report_id
-  JOIN revision r ON r.id = p.revision_id AND r.superseded_by_id IS NULL
+  JOIN revision r ON r.id = p.revision_id AND +r.superseded_by_id IS NULL
   JOIN test t ON t.id = p.test_id
   JOIN model m ON m.id = x.model_id
-  LEFT JOIN model s ON s.id = m.same_as_id
+  JOIN model s ON s.id = coalesce(m.same_as_id, m.id)
   JOIN discipline d ON d.id = x.discipline_id
   LEFT JOIN unit u ON u.id = x.unit_id
   JOIN sheet h ON h.id = x.sheet_id;
@@ -453,7 +449,7 @@ CREATE VIEW reductions AS SELECT
   x.step_p AS step_p -- number: p of the step, corrected for the search
 FROM reduction x
   JOIN report p ON p.id = x.report_id
-  JOIN revision r ON r.id = p.revision_id AND r.superseded_by_id IS NULL
+  JOIN revision r ON r.id = p.revision_id AND +r.superseded_by_id IS NULL
   JOIN discipline d ON d.id = x.discipline_id
   JOIN unit u ON u.id = x.unit_id;
 
@@ -467,14 +463,14 @@ CREATE VIEW reduction_accounts AS SELECT
 FROM reduction_account x
   JOIN reduction y ON y.id = x.reduction_id
   JOIN report p ON p.id = y.report_id
-  JOIN revision r ON r.id = p.revision_id AND r.superseded_by_id IS NULL;
+  JOIN revision r ON r.id = p.revision_id AND +r.superseded_by_id IS NULL;
 
 -- reduced_sets | Reduced sets | reduced_set_id | One set of tyres at its place in the order of the day.
 CREATE VIEW reduced_sets AS SELECT
   x.id AS reduced_set_id, -- integer!: its number
   x.reduction_id AS reduction_id, -- integer! -> reductions.reduction_id: the reduction
   x.sequence AS sequence, -- integer!: place in the order of the day, from 1
-  coalesce(s.name, m.name) AS model, -- string! -> models.model: the model, its name settled
+  s.name AS model, -- string! -> models.model: the model, its name settled
   x.role AS role, -- string! {reference|candidate}: what the set is there for
   x.cycle AS cycle, -- integer: the cycle a candidate was driven in, from 1
   x.mean AS mean, -- number: mean of the runs that count
@@ -487,9 +483,9 @@ CREATE VIEW reduced_sets AS SELECT
 FROM reduced_set x
   JOIN reduction y ON y.id = x.reduction_id
   JOIN report p ON p.id = y.report_id
-  JOIN revision r ON r.id = p.revision_id AND r.superseded_by_id IS NULL
+  JOIN revision r ON r.id = p.revision_id AND +r.superseded_by_id IS NULL
   JOIN model m ON m.id = x.model_id
-  LEFT JOIN model s ON s.id = m.same_as_id;
+  JOIN model s ON s.id = coalesce(m.same_as_id, m.id);
 
 -- reduced_set_accounts | Accounts of sets | reduced_set_id,part,position | What must be said of a set.
 CREATE VIEW reduced_set_accounts AS SELECT
@@ -502,7 +498,7 @@ FROM reduced_set_account x
   JOIN reduced_set z ON z.id = x.reduced_set_id
   JOIN reduction y ON y.id = z.reduction_id
   JOIN report p ON p.id = y.report_id
-  JOIN revision r ON r.id = p.revision_id AND r.superseded_by_id IS NULL;
+  JOIN revision r ON r.id = p.revision_id AND +r.superseded_by_id IS NULL;
 
 -- reduced_runs | Reduced runs | reduced_run_id | What one logged run went into its set's mean with.
 CREATE VIEW reduced_runs AS SELECT
@@ -517,7 +513,7 @@ CREATE VIEW reduced_runs AS SELECT
 FROM reduced_run x
   JOIN run y ON y.id = x.run_id
   JOIN report p ON p.id = y.report_id
-  JOIN revision r ON r.id = p.revision_id AND r.superseded_by_id IS NULL;
+  JOIN revision r ON r.id = p.revision_id AND +r.superseded_by_id IS NULL;
 
 -- notes | Notes | note_id | What a current report says in words.
 CREATE VIEW notes AS SELECT
@@ -527,10 +523,10 @@ CREATE VIEW notes AS SELECT
   coalesce(p.date, t.date) AS date, -- string: when it was tested: a day, a month or a year
   coalesce(p.publication, t.publication) AS publication, -- string: who published it
   coalesce(p.source_kind, t.source_kind) AS source_kind, -- string {own|independent|maker}: who stands behind it
-  coalesce(s.maker, m.maker) AS maker, -- string: the model's maker
-  coalesce(s.line, m.line) AS line, -- string: its product family
-  coalesce(s.name, m.name) AS model, -- string -> models.model: the model it is about, its name settled; empty when about the test as a whole
-  coalesce(s.generation, m.generation) AS generation, -- string: its generation within the line
+  s.maker AS maker, -- string: the model's maker
+  s.line AS line, -- string: its product family
+  s.name AS model, -- string -> models.model: the model it is about, its name settled; empty when about the test as a whole
+  s.generation AS generation, -- string: its generation within the line
   d.key AS discipline, -- string -> disciplines.discipline: the discipline it is about
   x.text AS text, -- string!: the note
   r.file AS file, -- string!: the file it stands in
@@ -541,10 +537,10 @@ CREATE VIEW notes AS SELECT
   p.id AS report_id -- integer! -> reports.report_id: the report
 FROM note x
   JOIN report p ON p.id = x.report_id
-  JOIN revision r ON r.id = p.revision_id AND r.superseded_by_id IS NULL
+  JOIN revision r ON r.id = p.revision_id AND +r.superseded_by_id IS NULL
   JOIN test t ON t.id = p.test_id
   LEFT JOIN model m ON m.id = x.model_id
-  LEFT JOIN model s ON s.id = m.same_as_id
+  LEFT JOIN model s ON s.id = coalesce(m.same_as_id, m.id)
   LEFT JOIN discipline d ON d.id = x.discipline_id
   JOIN sheet h ON h.id = x.sheet_id;
 
@@ -564,7 +560,7 @@ CREATE VIEW findings AS SELECT
   x.cell_text AS cell_text, -- string: the text found there, unchanged
   r.id AS revision_id -- integer! -> sources.revision_id: the revision
 FROM finding x
-  JOIN revision r ON r.id = x.revision_id AND r.superseded_by_id IS NULL
+  JOIN revision r ON r.id = x.revision_id AND +r.superseded_by_id IS NULL
   LEFT JOIN sheet h ON h.id = x.sheet_id;
 
 -- drafts | Drafts | draft_id | A table that could not be decided on, with the readings of it that were proposed.
