@@ -37,7 +37,7 @@ class ExportCommandTest {
                     .out());
     assertThat(read.table("tests").rows()).hasSize(tests.at("/rows").size());
 
-    List<String> originals = read.table("readings").values("original");
+    List<String> originals = read.table("sources").values("original");
     assertThat(originals).allMatch(path -> Files.exists(folder.resolve("one").resolve(path)));
 
     export(folder.resolve("two"), DemoArchive.folder());
