@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.SplittableRandom;
 import java.util.function.IntPredicate;
 import org.griplore.query.evidence.Exclusions;
 import org.griplore.query.network.Arms;
@@ -16,6 +17,7 @@ import org.griplore.query.network.ModelComparison;
 import org.griplore.query.network.ModelStanding;
 import org.griplore.query.network.NetworkFit;
 import org.griplore.query.network.NotCompared;
+import org.griplore.query.statistics.RankIntervals;
 
 /**
  * The network of one discipline under one filter: which results went in, what was left out, and the
@@ -23,6 +25,9 @@ import org.griplore.query.network.NotCompared;
  * those it holds, so it stays valid when others join the archive.
  */
 public final class Network {
+  /** Ranks are drawn from one seed, so that an answer reads the same each time. */
+  private static final long RANK_SEED = 20_240_501L;
+
   private final DisciplineArms arms;
   private final Exclusions excluded;
   private final int[] models;
@@ -30,6 +35,7 @@ public final class Network {
   private final NetworkFit fit;
   private List<ModelStanding> standings;
   private StepsOfArchive steps;
+  private HangsOn hangsOn;
 
   Network(DisciplineArms arms, Numbered numbered, NetworkFit fit) {
     this.arms = arms;
@@ -214,7 +220,57 @@ public final class Network {
         : fit.combination(own, weights);
   }
 
-  private int own(int model) {
+  /** Whether its tests tell the same. */
+  public Consistency consistency() {
+    return Consistency.of(fit);
+  }
+
+  /** What its estimates hang on; made when first asked for. */
+  public synchronized HangsOn hangsOn(org.griplore.query.evidence.Evidence evidence) {
+    if (hangsOn == null) {
+      hangsOn = new HangsOn(this, fit, evidence);
+    }
+    return hangsOn;
+  }
+
+  /**
+   * Intervals of the ranks of some models among themselves, simultaneous for all of them; empty
+   * where no interval can be given.
+   *
+   * @param of positions of models of one component, at least one
+   */
+  public Optional<RankIntervals> ranks(int[] of, double level) {
+    return fit.ranks(
+        Arrays.stream(of).map(this::own).toArray(), level, new SplittableRandom(RANK_SEED));
+  }
+
+  /** Whether intervals are given at all: not where no residual degree of freedom is left. */
+  public boolean givesIntervals() {
+    return fit.intervals().isPresent();
+  }
+
+  /** The difference of two comparable models by the scatter of runs alone. */
+  public Optional<Estimate> byRunsAlone(int first, int second) {
+    return fit.byRunsAlone(own(first), own(second));
+  }
+
+  /** The effect of a model of a component by the scatter of runs alone. */
+  public Optional<Estimate> effectByRunsAlone(int model) {
+    return fit.effectByRunsAlone(own(model));
+  }
+
+  /** Number that the fit gives a model; negative when it has no result. */
+  int own(int model) {
     return Arrays.binarySearch(models, model);
+  }
+
+  /** Position in the evidence of each model of the fit. */
+  int[] modelPositions() {
+    return models;
+  }
+
+  /** Position in the evidence of each test of the fit. */
+  int[] testPositions() {
+    return tests;
   }
 }

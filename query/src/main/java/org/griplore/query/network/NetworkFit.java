@@ -299,6 +299,21 @@ public final class NetworkFit {
     return new FitRanks(this).of(models, level, random);
   }
 
+  /**
+   * The difference of two comparable models by the scatter of runs alone: how sure it is for the
+   * very sets, cars and days that were tested, and for no other. Student's t with Satterthwaite's
+   * degrees of freedom where the runs behind the variances are known. Empty where no run-level
+   * variance is.
+   */
+  public Optional<Estimate> byRunsAlone(int first, int second) {
+    return RunsAlone.of(this, RemovalTarget.difference(this, first, second));
+  }
+
+  /** The effect of a model of a component by the scatter of runs alone, as {@link #byRunsAlone}. */
+  public Optional<Estimate> effectByRunsAlone(int model) {
+    return RunsAlone.of(this, RemovalTarget.effect(this, model));
+  }
+
   /** What each estimate hangs on; small sums over every test are made first. */
   public Influence influence() {
     return new Influence(this);
