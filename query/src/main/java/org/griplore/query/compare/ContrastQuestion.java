@@ -8,9 +8,13 @@ import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Format;
 import org.griplore.query.answer.Inquiry;
 import org.griplore.query.answer.Lead;
+import org.griplore.query.answer.Missing;
 import org.griplore.query.answer.Wording;
+import org.griplore.query.discipline.Consistency;
 import org.griplore.query.discipline.Difference;
+import org.griplore.query.discipline.HangsOn;
 import org.griplore.query.discipline.Network;
+import org.griplore.query.discipline.StrongestRemoval;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
@@ -32,12 +36,20 @@ public final class ContrastQuestion implements Question<ContrastQuestion.Contras
    * @param heterogeneity standard deviation of the heterogeneity of model and test on the
    *     discipline's scale (log ratio, dB, points); null when it was not estimated apart from the
    *     error
+   * @param directShare share of the evidence from tests that held both, 0 to 1
+   * @param consistency whether the tests of the network tell the same
+   * @param inWords that in one line
+   * @param hangsOn the test, source and model without which the difference would move most
    * @param headToHeads the tests that held both, oldest first
    */
   public record ContrastRow(
       String discipline,
       Difference difference,
       Double heterogeneity,
+      Double directShare,
+      Consistency consistency,
+      String inWords,
+      List<StrongestRemoval> hangsOn,
       List<HeadToHead> headToHeads) {}
 
   @Override
@@ -95,6 +107,12 @@ public final class ContrastQuestion implements Question<ContrastQuestion.Contras
               net.tauSquared().isPresent()
                   ? (Double) Math.sqrt(net.tauSquared().getAsDouble())
                   : null,
+              net.evidence(models.get(0), models.get(1))
+                  .map(split -> Missing.orNull(split.directShare()))
+                  .orElse(null),
+              net.consistency(),
+              net.consistency().words(net.measure()),
+              net.hangsOn(evidence).difference(models.get(0), models.get(1), true),
               HeadToHead.of(evidence, net, models.get(0), models.get(1), citations)));
       net.entries().stream()
           .filter(e -> models.contains(evidence.entries().model()[e]))
@@ -111,7 +129,7 @@ public final class ContrastQuestion implements Question<ContrastQuestion.Contras
         .columns(columns())
         .rows(rows)
         .excluded(excluded.list())
-        .caveats(caveats(citations))
+        .caveats(caveats(rows, citations))
         .sources(citations.list())
         .build();
   }
@@ -132,15 +150,17 @@ public final class ContrastQuestion implements Question<ContrastQuestion.Contras
     }
     if (rows.size() == 1) {
       Difference d = rows.get(0).difference();
-      String interval = Wording.interval(d.low(), d.high(), 1);
-      return "%s against %s in %s: %s%s, %d tests with both."
+      return "%s against %s in %s: %s%s, %s with both.%s"
           .formatted(
               first,
               second,
               rows.get(0).discipline(),
-              Wording.difference(d.difference(), d.unit()),
-              interval,
-              d.directTests());
+              DifferenceWords.amount(d),
+              DifferenceWords.intervals(d),
+              Wording.counted(d.directTests(), "test"),
+              HangsOn.telling(rows.get(0).hangsOn())
+                  .map(removal -> " " + removal.words(d.unit()))
+                  .orElse(""));
     }
     long better =
         rows.stream().filter(r -> r.difference().low() != null && r.difference().low() > 0).count();
@@ -152,8 +172,11 @@ public final class ContrastQuestion implements Question<ContrastQuestion.Contras
         .formatted(first, second, better, worse, rows.size() - better - worse, rows.size());
   }
 
-  private static List<String> caveats(Citations citations) {
+  private static List<String> caveats(List<ContrastRow> rows, Citations citations) {
     List<String> caveats = new ArrayList<>();
+    if (rows.size() == 1) {
+      caveats.add(rows.get(0).inWords());
+    }
     caveats.add(CompareOptions.PER_CENT);
     CommonOptions.makerCaveat(citations).ifPresent(caveats::add);
     caveats.add(CommonOptions.RESULTS_HOLD);
@@ -194,12 +217,21 @@ public final class ContrastQuestion implements Question<ContrastQuestion.Contras
             .leadingTo(ContrastQuestion::discipline),
         Column.<ContrastRow>number("low", "from", Format.DELTA, 1, r -> r.difference().low())
             .inUnitOf("unit")
-            .means("Lower end of its 95 % interval.")
+            .means("Lower end of its 95 % interval for another car, size and day.")
             .leadingTo(ContrastQuestion::discipline),
         Column.<ContrastRow>number("high", "to", Format.DELTA, 1, r -> r.difference().high())
             .inUnitOf("unit")
-            .means("Upper end of its 95 % interval.")
+            .means("Upper end of that interval.")
             .leadingTo(ContrastQuestion::discipline),
+        Column.<ContrastRow>number(
+                "runsLow", "This day from", Format.DELTA, 1, r -> r.difference().runsLow())
+            .inUnitOf("unit")
+            .means("Lower end of the 95 % interval for this day's sets and car, by their runs alone.")
+            .asDetail(),
+        Column.<ContrastRow>number("runsHigh", "to", Format.DELTA, 1, r -> r.difference().runsHigh())
+            .inUnitOf("unit")
+            .means("Upper end of that interval.")
+            .asDetail(),
         Column.<ContrastRow>number(
                 "predictionLow",
                 "New test from",
@@ -250,6 +282,35 @@ public final class ContrastQuestion implements Question<ContrastQuestion.Contras
         Column.<ContrastRow>number("logSe", "Log SE", Format.NUMBER, 4, r -> r.difference().logSe())
             .means("Standard error of that log.")
             .asDetail(),
+        Column.<ContrastRow>of("directShare", "Direct share", Format.SHARE, ContrastRow::directShare)
+            .means("Share of the evidence from tests that held both, from 0 to 1.")
+            .asDetail(),
+        Column.<ContrastRow>number("q", "Q", Format.NUMBER, 1, r -> r.consistency().q())
+            .means("Scatter of the network's tests over what their runs let expect.")
+            .asDetail(),
+        Column.<ContrastRow>of("df", "Degrees of freedom", Format.COUNT, r -> r.consistency().df())
+            .means("Results beyond those that tests and models need: what tells how far tests differ.")
+            .asDetail(),
+        Column.<ContrastRow>number("qP", "P(Q)", Format.CHANCE, 3, r -> r.consistency().qP())
+            .means("Chance of a larger Q if tests differed by their runs alone.")
+            .asDetail(),
+        Column.<ContrastRow>of("iSquared", "I squared", Format.SHARE, r -> r.consistency().iSquared())
+            .means("Share of the scatter that runs do not explain, from 0 to 1.")
+            .asDetail(),
+        Column.<ContrastRow>number("withinP", "P(within)", Format.CHANCE, 3, r -> r.consistency().withinP())
+            .means("Chance of more scatter among tests of the same tyres.")
+            .asDetail(),
+        Column.<ContrastRow>number("betweenP", "P(between)", Format.CHANCE, 3, r -> r.consistency().betweenP())
+            .means("Chance of more disagreement of fields of different tyres.")
+            .asDetail(),
+        Column.<ContrastRow>number("residual", "Residual SD", Format.NUMBER, 4, r -> r.consistency().residual())
+            .means("Scatter of a result where no spread of runs is known, on the discipline's scale.")
+            .asDetail(),
+        Column.<ContrastRow>of("consistency", "Consistency", Format.TEXT, ContrastRow::inWords)
+            .means("Whether the tests tell the same, in words.")
+            .asDetail(),
+        Column.rows("hangsOn", "Hangs on", HangsOnColumns.COLUMNS, ContrastRow::hangsOn)
+            .means("The test, source and model without which the difference would move most."),
         Column.rows("headToHeads", "Tests with both", HeadToHead.COLUMNS, ContrastRow::headToHeads)
             .means("The tests that held both, oldest first."));
   }

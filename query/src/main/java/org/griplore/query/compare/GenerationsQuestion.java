@@ -15,6 +15,7 @@ import org.griplore.query.discipline.Difference;
 import org.griplore.query.discipline.ModelStep;
 import org.griplore.query.discipline.Network;
 import org.griplore.query.discipline.StepsOfArchive;
+import org.griplore.query.discipline.StrongestRemoval;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
@@ -41,6 +42,9 @@ public final class GenerationsQuestion implements Question<GenerationsQuestion.G
    * @param steps steps of the archive in this discipline that the percentile is among
    * @param percentile share of the archive's steps that this one is larger than, all drawn towards
    *     their mean by what is known of each; null with fewer than three steps
+   * @param hangsOn the test and the source without which the step would move most; none in an
+   *     archive so large that it would take long
+   * @param consistency whether the tests of the discipline tell the same, in words
    * @param verdict the step in words
    */
   public record GenerationRow(
@@ -55,7 +59,12 @@ public final class GenerationsQuestion implements Question<GenerationsQuestion.G
       Double makerStep,
       int steps,
       Double percentile,
+      List<StrongestRemoval> hangsOn,
+      String consistency,
       String verdict) {}
+
+  /** With more results it is not asked what each step hangs on. */
+  private static final int MOST_ARMS = 50_000;
 
   @Override
   public String kind() {
@@ -109,14 +118,13 @@ public final class GenerationsQuestion implements Question<GenerationsQuestion.G
           choices.has("source")
               ? Optional.empty()
               : context.networks().of(evidence, discipline, filter.onlyMakers(), method);
-      StepsOfArchive steps = network.get().steps(evidence);
       for (ModelStep step : asked) {
         Optional<Difference> difference = Difference.of(network.get(), step.newer(), step.older());
         if (difference.isEmpty()) {
           excluded.add("steps that no tests connect in a discipline");
           continue;
         }
-        rows.add(row(evidence, step, discipline, difference.get(), makers, steps));
+        rows.add(row(evidence, step, discipline, difference.get(), makers, network.get()));
         network.get().entries().stream()
             .filter(
                 e ->
@@ -135,7 +143,7 @@ public final class GenerationsQuestion implements Question<GenerationsQuestion.G
         .columns(columns())
         .rows(rows)
         .excluded(excluded.list())
-        .caveats(caveats(choices))
+        .caveats(caveats(choices, rows))
         .sources(citations.list())
         .build();
   }
@@ -146,7 +154,12 @@ public final class GenerationsQuestion implements Question<GenerationsQuestion.G
       String discipline,
       Difference difference,
       Optional<Network> makers,
-      StepsOfArchive steps) {
+      Network network) {
+    StepsOfArchive steps = network.steps(evidence);
+    List<StrongestRemoval> hangsOn =
+        network.arms().size() > MOST_ARMS
+            ? List.of()
+            : network.hangsOn(evidence).difference(step.newer(), step.older(), false);
     Double percentile = steps.percentile(step);
     Integer years = step.years(evidence.models());
     ComparisonScale measure = new ComparisonScale(evidence.catalogue().get(discipline));
@@ -165,7 +178,9 @@ public final class GenerationsQuestion implements Question<GenerationsQuestion.G
             .orElse(null),
         steps.count(),
         percentile,
-        StepWords.verdict(difference, percentile));
+        hangsOn,
+        network.consistency().words(network.measure()),
+        StepWords.verdict(difference, percentile, hangsOn));
   }
 
   private static double onScale(Difference difference) {
@@ -174,8 +189,12 @@ public final class GenerationsQuestion implements Question<GenerationsQuestion.G
         : difference.logDifference();
   }
 
-  private static List<String> caveats(Choices choices) {
+  private static List<String> caveats(Choices choices, List<GenerationRow> rows) {
     List<String> caveats = new ArrayList<>();
+    List<String> lines = rows.stream().map(GenerationRow::consistency).distinct().toList();
+    if (lines.size() == 1) {
+      caveats.add(lines.get(0));
+    }
     caveats.add(CompareOptions.PER_CENT);
     if (!choices.has("source")) {
       caveats.add("Reports supplied by makers are left out of the steps and shown apart.");
@@ -211,12 +230,21 @@ public final class GenerationsQuestion implements Question<GenerationsQuestion.G
             .means("Unit of the step."),
         Column.<GenerationRow>number("low", "from", Format.DELTA, 1, r -> r.step().low())
             .inUnitOf("unit")
-            .means("Lower end of its 95 % interval.")
+            .means("Lower end of its 95 % interval for another car, size and day.")
             .leadingTo(GenerationsQuestion::contrast),
         Column.<GenerationRow>number("high", "to", Format.DELTA, 1, r -> r.step().high())
             .inUnitOf("unit")
-            .means("Upper end of its 95 % interval.")
+            .means("Upper end of that interval.")
             .leadingTo(GenerationsQuestion::contrast),
+        Column.<GenerationRow>number(
+                "runsLow", "This day from", Format.DELTA, 1, r -> r.step().runsLow())
+            .inUnitOf("unit")
+            .means("Lower end of the 95 % interval for this day's sets and car, by their runs alone.")
+            .asDetail(),
+        Column.<GenerationRow>number("runsHigh", "to", Format.DELTA, 1, r -> r.step().runsHigh())
+            .inUnitOf("unit")
+            .means("Upper end of that interval.")
+            .asDetail(),
         Column.<GenerationRow>number(
                 "predictionLow", "New test from", Format.DELTA, 1, r -> r.step().predictionLow())
             .inUnitOf("unit")
@@ -274,6 +302,12 @@ public final class GenerationsQuestion implements Question<GenerationsQuestion.G
             .better(Direction.HIGH)
             .means(
                 "Share of the archive's steps that this one is larger than, from 0 to 1, all drawn towards their mean by what is known of each."),
+        Column.<GenerationRow>of(
+                "consistency", "Consistency", Format.TEXT, GenerationRow::consistency)
+            .means("Whether the tests of the discipline tell the same, in words.")
+            .asDetail(),
+        Column.rows("hangsOn", "Hangs on", HangsOnColumns.COLUMNS, GenerationRow::hangsOn)
+            .means("The test and the source without which the step would move most."),
         Column.of("verdict", "In words", Format.TEXT, GenerationRow::verdict)
             .means("The step in words."),
         Column.<GenerationRow>number(

@@ -2,6 +2,7 @@ package org.griplore.query.compare;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import org.griplore.query.answer.Answer;
@@ -13,9 +14,13 @@ import org.griplore.query.answer.Missing;
 import org.griplore.query.answer.WholeFigure;
 import org.griplore.query.answer.Wording;
 import org.griplore.query.discipline.ComparisonScale;
+import org.griplore.query.discipline.ComponentRanks;
+import org.griplore.query.discipline.Consistency;
 import org.griplore.query.discipline.Difference;
+import org.griplore.query.discipline.HangsOn;
 import org.griplore.query.discipline.Network;
 import org.griplore.query.discipline.PlacesStanding;
+import org.griplore.query.discipline.StrongestRemoval;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Filter;
@@ -35,6 +40,25 @@ public final class StandingsQuestion implements Question<StandingRow> {
       new WholeFigure<>(
           "agreementWithValues",
           "How well the order by places agrees with that by values (Kendall's tau-b).");
+
+  /** Whether the tests tell the same. */
+  public static final WholeFigure<Consistency> CONSISTENCY =
+      new WholeFigure<>(
+          "consistency",
+          "Whether the tests tell the same: Q, I squared, within and between designs, spreads.");
+
+  /** How surely the first is first. */
+  public static final WholeFigure<Double> FIRST =
+      new WholeFigure<>(
+          "firstIsFirst", "Chance that the first model of the first group is truly its best.");
+
+  /** Results that fit no other. */
+  public static final WholeFigure<List<HangsOn.MisfitResult>> MISFITS =
+      new WholeFigure<>(
+          "misfits", "Results that lie farther from where all others put them than by chance.");
+
+  /** With more results times models it is not asked what each standing hangs on. */
+  private static final long MOST_WORK = 5_000_000;
 
   @Override
   public String kind() {
@@ -88,7 +112,7 @@ public final class StandingsQuestion implements Question<StandingRow> {
     }
     ComparisonScale measure = network.get().measure();
     List<StandingRow> rows =
-        network.get().standings().stream().map(s -> row(evidence, measure, s)).toList();
+        network.get().standings().stream().map(s -> row(evidence, network.get(), s)).toList();
     Citations citations = new Citations(evidence);
     network.get().entries().forEach(citations::citeEntry);
     return Answer.to(inquiry)
@@ -98,13 +122,22 @@ public final class StandingsQuestion implements Question<StandingRow> {
         .excluded(network.get().excluded().list())
         .caveats(
             caveats(
-                network.get(), PlacesStanding.placesAlone(evidence, discipline, filter), citations))
+                evidence, network.get(), PlacesStanding.placesAlone(evidence, discipline, filter), citations))
         .sources(citations.list())
+        .whole(CONSISTENCY, network.get().consistency())
+        .whole(FIRST, network.get().ranks().get(0).firstIsFirst())
+        .whole(MISFITS, network.get().hangsOn(evidence).misfits())
         .build();
   }
 
-  private static StandingRow row(
-      Evidence evidence, ComparisonScale measure, ModelStanding standing) {
+  private static StandingRow row(Evidence evidence, Network network, ModelStanding standing) {
+    ComparisonScale measure = network.measure();
+    boolean small = (long) network.models() * network.arms().size() <= MOST_WORK;
+    Optional<Interval> runs =
+        small
+            ? network.effectByRunsAlone(standing.model()).flatMap(r -> r.interval(Difference.LEVEL))
+            : Optional.empty();
+    ComponentRanks ranks = network.ranks().get(standing.component());
     double effect = standing.effect().value();
     Double se = Missing.orNull(standing.effect().se());
     Optional<Interval> interval = standing.effect().interval(Difference.LEVEL);
@@ -114,12 +147,17 @@ public final class StandingsQuestion implements Question<StandingRow> {
         measure.shownSe(effect, se),
         measure.shownLow(interval),
         measure.shownHigh(interval),
+        measure.shownLow(runs),
+        measure.shownHigh(runs),
+        ranks.low(standing.model()),
+        ranks.high(standing.model()),
         Missing.orNull(standing.score()),
         standing.tests(),
         standing.component() + 1,
         measure.shownUnit(),
         measure.log(effect),
         measure.isRatio() ? se : null,
+        small ? network.hangsOn(evidence).effect(standing.model()).orElse(null) : null,
         null);
   }
 
@@ -129,19 +167,63 @@ public final class StandingsQuestion implements Question<StandingRow> {
         network.components() > 1
             ? " The tests fall into " + network.components() + " groups that no test connects."
             : "";
-    return "%s leads %d models in %s, %s against their mean%s, by %d tests.%s"
+    return "%s leads %d models in %s, %s against their mean%s, by %d tests.%s%s%s"
         .formatted(
             first.model(),
             rows.size(),
             discipline,
             Wording.difference(first.effect(), first.unit()),
-            Wording.interval(first.low(), first.high(), 1),
+            interval(first),
             network.tests(),
+            rank(first, network.ranks().get(0)),
+            hangsOn(first, rows),
             components);
   }
 
-  private static List<String> caveats(Network network, int placesAlone, Citations citations) {
+  private static String interval(StandingRow row) {
+    return row.low() == null
+        ? " (no interval for " + DifferenceWords.ANOTHER + ": nothing tells how far tests differ)"
+        : " (95 % interval for "
+            + DifferenceWords.ANOTHER
+            + ": "
+            + Wording.signed(row.low(), 1)
+            + " to "
+            + Wording.signed(row.high(), 1)
+            + ")";
+  }
+
+  private static String rank(StandingRow first, ComponentRanks ranks) {
+    if (first.rankHigh() == null || ranks.size() < 2) {
+      return "";
+    }
+    return first.rankHigh() == 1
+        ? " It is first beyond doubt of 95 %."
+        : String.format(
+            Locale.ROOT,
+            " Its rank is 1 to %d of %d (95 %%); it is truly first with a chance of %.0f %%.",
+            first.rankHigh(),
+            ranks.size(),
+            100 * ranks.firstIsFirst());
+  }
+
+  private static String hangsOn(StandingRow first, List<StandingRow> rows) {
+    StrongestRemoval test = first.hangsOn();
+    if (test == null || test.without() == null || rows.size() < 2) {
+      return "";
+    }
+    return test.sentenceChanges() || test.without() < rows.get(1).effect()
+        ? " Without " + test.name() + " it would stand at "
+            + Wording.difference(test.without(), first.unit()) + "."
+        : "";
+  }
+
+  private static List<String> caveats(
+      Evidence evidence, Network network, int placesAlone, Citations citations) {
     List<String> caveats = new ArrayList<>();
+    caveats.add(network.consistency().words(network.measure()));
+    for (HangsOn.MisfitResult misfit : network.hangsOn(evidence).misfits()) {
+      caveats.add(misfit.words());
+    }
     if (placesAlone > 0) {
       caveats.add(
           (placesAlone == 1 ? "1 test gives" : placesAlone + " tests give")
@@ -167,7 +249,7 @@ public final class StandingsQuestion implements Question<StandingRow> {
 
   @Override
   public List<WholeFigure<?>> wholes() {
-    return List.of(AGREEMENT);
+    return List.of(AGREEMENT, CONSISTENCY, FIRST, MISFITS);
   }
 
   private static List<Column<StandingRow>> columns(String discipline, String unit) {
@@ -186,12 +268,40 @@ public final class StandingsQuestion implements Question<StandingRow> {
             .leadingTo(model),
         Column.number("low", "from", Format.DELTA, 1, StandingRow::low)
             .in(unit)
-            .means("Lower end of its 95 % interval.")
+            .means("Lower end of its 95 % interval for another car, size and day.")
             .leadingTo(model),
         Column.number("high", "to", Format.DELTA, 1, StandingRow::high)
             .in(unit)
-            .means("Upper end of its 95 % interval.")
+            .means("Upper end of that interval.")
             .leadingTo(model),
+        Column.of("rankLow", "Rank from", Format.COUNT, StandingRow::rankLow)
+            .means("The best rank in its group that the evidence allows, for all ranks at once (95 %)."),
+        Column.of("rankHigh", "to", Format.COUNT, StandingRow::rankHigh)
+            .means("The worst rank in its group that the evidence allows."),
+        Column.<StandingRow>number("runsLow", "This day from", Format.DELTA, 1, StandingRow::runsLow)
+            .in(unit)
+            .means("Lower end of the 95 % interval for this day's sets and car, by their runs alone.")
+            .asDetail(),
+        Column.<StandingRow>number("runsHigh", "to", Format.DELTA, 1, StandingRow::runsHigh)
+            .in(unit)
+            .means("Upper end of that interval.")
+            .asDetail(),
+        Column.<StandingRow>of(
+                "hangsOn",
+                "Hangs on",
+                Format.TEST,
+                row -> row.hangsOn() == null ? null : row.hangsOn().name())
+            .means("The test without which it would move most.")
+            .asDetail(),
+        Column.<StandingRow>number(
+                "withoutIt",
+                "Without it",
+                Format.DELTA,
+                1,
+                row -> row.hangsOn() == null ? null : row.hangsOn().without())
+            .in(unit)
+            .means("The effect without that test.")
+            .asDetail(),
         Column.number("score", "P-score", Format.NUMBER, 2, StandingRow::score)
             .better(Direction.HIGH)
             .means(

@@ -7,15 +7,25 @@ import java.util.Map;
 import org.griplore.query.answer.Wording;
 import org.griplore.query.compare.GenerationsQuestion.GenerationRow;
 import org.griplore.query.discipline.Difference;
+import org.griplore.query.discipline.HangsOn;
+import org.griplore.query.discipline.StrongestRemoval;
 
 /** Generation steps in honest sentences. */
 final class StepWords {
   private StepWords() {}
 
   /** One honest sentence. */
-  static String verdict(Difference step, Double percentile) {
+  static String verdict(Difference step, Double percentile, List<StrongestRemoval> hangsOn) {
+    return verdict(step, percentile)
+        + HangsOn.telling(hangsOn)
+            .filter(StrongestRemoval::sentenceChanges)
+            .map(removal -> ". " + removal.words(step.unit()).replaceFirst("\\.$", ""))
+            .orElse("");
+  }
+
+  private static String verdict(Difference step, Double percentile) {
     if (step.low() == null) {
-      return "no interval: too few tests";
+      return "no interval for " + DifferenceWords.ANOTHER + ": too few tests";
     }
     String place =
         percentile == null
@@ -40,7 +50,7 @@ final class StepWords {
       return alone(rows.get(0));
     }
     Map<String, Integer> verdicts = new HashMap<>();
-    rows.forEach(row -> verdicts.merge(word(row.step()), 1, Integer::sum));
+    rows.forEach(row -> verdicts.merge(DifferenceWords.verdict(row.step()), 1, Integer::sum));
     List<String> disciplines = rows.stream().map(GenerationRow::discipline).distinct().toList();
     return "%s steps in %s: %d better, %d worse, %d that cannot be told from zero."
         .formatted(
@@ -56,7 +66,6 @@ final class StepWords {
   }
 
   private static String alone(GenerationRow row) {
-    String interval = Wording.interval(row.step().low(), row.step().high(), 1);
     String pace =
         row.pace() == null || row.usualPace() == null
             ? ""
@@ -64,21 +73,20 @@ final class StepWords {
                 .formatted(
                     Wording.difference(row.pace(), row.step().unit()),
                     Wording.difference(row.usualPace(), row.step().unit()));
-    return "From %s to %s in %s: %s%s, %s.%s"
+    return "From %s to %s in %s: %s%s%s.%s"
         .formatted(
             row.older(),
             row.newer(),
             row.discipline(),
-            Wording.difference(row.step().difference(), row.step().unit()),
-            interval,
-            row.verdict(),
+            DifferenceWords.amount(row.step()),
+            DifferenceWords.intervals(row.step()),
+            more(row.verdict()),
             pace);
   }
 
-  private static String word(Difference step) {
-    if (step.low() != null && step.low() > 0) {
-      return "better";
-    }
-    return step.high() != null && step.high() < 0 ? "worse" : "open";
+  /** What a verdict says beyond better or worse, which the amount says already. */
+  private static String more(String verdict) {
+    String rest = verdict.replaceFirst("^(better|worse)(, )?", "");
+    return rest.isEmpty() || rest.startsWith(".") ? rest : ", " + rest;
   }
 }

@@ -13,8 +13,12 @@ import org.griplore.query.statistics.Interval;
  *
  * @param difference in {@code unit}
  * @param se standard error, in {@code unit}
- * @param low lower end of the 95 % interval
+ * @param low lower end of the 95 % interval for another car, size and day; null where nothing tells
+ *     how far tests differ
  * @param high upper end
+ * @param runsLow lower end of the 95 % interval for the very sets, cars and days tested, by the
+ *     scatter of runs alone; null where no spread of runs is known
+ * @param runsHigh upper end
  * @param predictionLow lower end of the 95 % interval for the difference in a new test
  * @param predictionHigh upper end
  * @param directTests tests that held both
@@ -30,6 +34,8 @@ public record Difference(
     Double se,
     Double low,
     Double high,
+    Double runsLow,
+    Double runsHigh,
     Double predictionLow,
     Double predictionHigh,
     int directTests,
@@ -40,6 +46,9 @@ public record Difference(
     Double logSe) {
   /** The level of the intervals that answers show. */
   public static final double LEVEL = 0.95;
+
+  /** With more results the interval of runs alone is not made: it takes a sum over all of them. */
+  private static final int MOST_ARMS = 50_000;
 
   /** The difference of two models; empty when nothing connects them. */
   public static Optional<Difference> of(Network network, int first, int second) {
@@ -53,6 +62,10 @@ public record Difference(
     Double se = Missing.orNull(compared.se());
     Optional<Interval> interval = compared.interval(LEVEL);
     Optional<Interval> prediction = compared.prediction(LEVEL);
+    Optional<Interval> runs =
+        network.arms().size() > MOST_ARMS
+            ? Optional.empty()
+            : network.byRunsAlone(first, second).flatMap(r -> r.interval(LEVEL));
     return Optional.of(
         new Difference(
             measure.shownUnit(),
@@ -60,6 +73,8 @@ public record Difference(
             measure.shownSe(difference, se),
             measure.shownLow(interval),
             measure.shownHigh(interval),
+            measure.shownLow(runs),
+            measure.shownHigh(runs),
             measure.shownLow(prediction),
             measure.shownHigh(prediction),
             evidence.directTests(),

@@ -2,10 +2,14 @@ package org.griplore.query.discipline;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.network.EstimatedComparison;
 import org.griplore.query.network.Influence;
@@ -18,33 +22,34 @@ import org.griplore.query.network.Removal;
  * positions in the evidence.
  */
 public final class HangsOn {
-  /** Beyond so many models the removal of a source, which is a fit of the rest, is not asked. */
-  private static final int MOST_MODELS = 500;
+  /** Entries of the inverses that fits without a source may keep; beyond, sources are not asked. */
+  private static final long MOST_ENTRIES = 2_000_000;
 
   private final Network network;
   private final NetworkFit fit;
   private final Evidence evidence;
   private final Influence influence;
   private final Map<String, NetworkFit> withoutSource = new TreeMap<>();
+  private final Map<List<Object>, List<StrongestRemoval>> differences = new ConcurrentHashMap<>();
+  private final Map<Integer, Optional<StrongestRemoval>> effects = new ConcurrentHashMap<>();
 
   HangsOn(Network network, NetworkFit fit, Evidence evidence) {
     this.network = network;
     this.fit = fit;
     this.evidence = evidence;
     this.influence = fit.influence();
-    if (fit.models() <= MOST_MODELS) {
-      Map<String, List<Integer>> sources = new TreeMap<>();
-      for (int t = 0; t < network.testPositions().length; t++) {
-        String source = source(t);
-        if (source != null) {
-          sources.computeIfAbsent(source, name -> new ArrayList<>()).add(t);
-        }
+    Map<String, Set<Integer>> sources = new TreeMap<>();
+    for (int t = 0; t < network.testPositions().length; t++) {
+      String source = source(t);
+      if (source != null) {
+        sources.computeIfAbsent(source, name -> new HashSet<>()).add(t);
       }
-      if (sources.size() > 1) {
-        sources.forEach(
-            (name, tests) ->
-                withoutSource.put(name, fit.within((test, model) -> !tests.contains(test))));
-      }
+    }
+    long entries = (long) sources.size() * fit.models() * fit.models();
+    if (sources.size() > 1 && entries <= MOST_ENTRIES) {
+      sources.forEach(
+          (name, tests) ->
+              withoutSource.put(name, fit.within((test, model) -> !tests.contains(test))));
     }
   }
 
@@ -63,6 +68,11 @@ public final class HangsOn {
    * @param withModel whether models are looked at too, which takes longer
    */
   public List<StrongestRemoval> difference(int first, int second, boolean withModel) {
+    return differences.computeIfAbsent(
+        List.of(first, second, withModel), key -> found(first, second, withModel));
+  }
+
+  private List<StrongestRemoval> found(int first, int second, boolean withModel) {
     int p = network.own(first);
     int q = network.own(second);
     List<StrongestRemoval> found = new ArrayList<>();
@@ -75,7 +85,7 @@ public final class HangsOn {
           .strongestModel(p, q)
           .ifPresent(m -> found.add(told("model", name(m.model()), m.removal())));
     }
-    return found;
+    return List.copyOf(found);
   }
 
   private String name(int model) {
@@ -111,9 +121,12 @@ public final class HangsOn {
 
   /** The test that a model's effect, against the mean, hangs on most. */
   public Optional<StrongestRemoval> effect(int model) {
-    return influence
-        .strongestTest(network.own(model))
-        .map(t -> told("test", key(t.test()), t.removal()));
+    return effects.computeIfAbsent(
+        model,
+        position ->
+            influence
+                .strongestTest(network.own(position))
+                .map(t -> told("test", key(t.test()), t.removal())));
   }
 
   /**
@@ -137,7 +150,21 @@ public final class HangsOn {
    * @param chance that any result of the network would lie so far off
    */
   public record MisfitResult(
-      String test, String model, long result, double studentised, double chance) {}
+      String test, String model, long result, double studentised, double chance) {
+    /** A sentence, with the number that leads to the result's cell. */
+    public String words() {
+      return String.format(
+          Locale.ROOT,
+          "%s in %s fits no other result: %.1f standard errors %s where all others put it (result"
+              + " %d, see `origin %d`).",
+          model,
+          test,
+          Math.abs(studentised),
+          studentised > 0 ? "above" : "below",
+          result,
+          result);
+    }
+  }
 
   /** Results that fit no other, the farthest first. */
   public List<MisfitResult> misfits() {

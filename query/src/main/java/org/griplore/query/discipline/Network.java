@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.SplittableRandom;
 import java.util.function.IntPredicate;
 import org.griplore.query.evidence.Exclusions;
 import org.griplore.query.network.Arms;
@@ -17,7 +16,6 @@ import org.griplore.query.network.ModelComparison;
 import org.griplore.query.network.ModelStanding;
 import org.griplore.query.network.NetworkFit;
 import org.griplore.query.network.NotCompared;
-import org.griplore.query.statistics.RankIntervals;
 
 /**
  * The network of one discipline under one filter: which results went in, what was left out, and the
@@ -25,9 +23,6 @@ import org.griplore.query.statistics.RankIntervals;
  * those it holds, so it stays valid when others join the archive.
  */
 public final class Network {
-  /** Ranks are drawn from one seed, so that an answer reads the same each time. */
-  private static final long RANK_SEED = 20_240_501L;
-
   private final DisciplineArms arms;
   private final Exclusions excluded;
   private final int[] models;
@@ -36,6 +31,8 @@ public final class Network {
   private List<ModelStanding> standings;
   private StepsOfArchive steps;
   private HangsOn hangsOn;
+  private Consistency consistency;
+  private List<ComponentRanks> ranks;
 
   Network(DisciplineArms arms, Numbered numbered, NetworkFit fit) {
     this.arms = arms;
@@ -221,8 +218,11 @@ public final class Network {
   }
 
   /** Whether its tests tell the same. */
-  public Consistency consistency() {
-    return Consistency.of(fit);
+  public synchronized Consistency consistency() {
+    if (consistency == null) {
+      consistency = Consistency.of(fit);
+    }
+    return consistency;
   }
 
   /** What its estimates hang on; made when first asked for. */
@@ -233,15 +233,12 @@ public final class Network {
     return hangsOn;
   }
 
-  /**
-   * Intervals of the ranks of some models among themselves, simultaneous for all of them; empty
-   * where no interval can be given.
-   *
-   * @param of positions of models of one component, at least one
-   */
-  public Optional<RankIntervals> ranks(int[] of, double level) {
-    return fit.ranks(
-        Arrays.stream(of).map(this::own).toArray(), level, new SplittableRandom(RANK_SEED));
+  /** Intervals of the ranks in each component, in the order of the components. */
+  public synchronized List<ComponentRanks> ranks() {
+    if (ranks == null) {
+      ranks = ComponentRanks.of(standings(), fit, this::own);
+    }
+    return ranks;
   }
 
   /** Whether intervals are given at all: not where no residual degree of freedom is left. */

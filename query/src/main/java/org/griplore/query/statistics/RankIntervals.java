@@ -17,7 +17,7 @@ public final class RankIntervals {
   /** Draws times pairs that are looked at. */
   private static final long WORK = 200_000_000L;
 
-  private static final int MOST_DRAWS = 4_000;
+  private static final int MOST_DRAWS = 2_000;
   private static final int FEWEST_DRAWS = 200;
 
   /** One over the standard deviation of a difference without error. */
