@@ -226,9 +226,11 @@ public final class ContrastQuestion implements Question<ContrastQuestion.Contras
         Column.<ContrastRow>number(
                 "runsLow", "This day from", Format.DELTA, 1, r -> r.difference().runsLow())
             .inUnitOf("unit")
-            .means("Lower end of the 95 % interval for this day's sets and car, by their runs alone.")
+            .means(
+                "Lower end of the 95 % interval for this day's sets and car, by their runs alone.")
             .asDetail(),
-        Column.<ContrastRow>number("runsHigh", "to", Format.DELTA, 1, r -> r.difference().runsHigh())
+        Column.<ContrastRow>number(
+                "runsHigh", "to", Format.DELTA, 1, r -> r.difference().runsHigh())
             .inUnitOf("unit")
             .means("Upper end of that interval.")
             .asDetail(),
@@ -282,29 +284,36 @@ public final class ContrastQuestion implements Question<ContrastQuestion.Contras
         Column.<ContrastRow>number("logSe", "Log SE", Format.NUMBER, 4, r -> r.difference().logSe())
             .means("Standard error of that log.")
             .asDetail(),
-        Column.<ContrastRow>of("directShare", "Direct share", Format.SHARE, ContrastRow::directShare)
+        Column.<ContrastRow>of(
+                "directShare", "Direct share", Format.SHARE, ContrastRow::directShare)
             .means("Share of the evidence from tests that held both, from 0 to 1.")
             .asDetail(),
         Column.<ContrastRow>number("q", "Q", Format.NUMBER, 1, r -> r.consistency().q())
             .means("Scatter of the network's tests over what their runs let expect.")
             .asDetail(),
         Column.<ContrastRow>of("df", "Degrees of freedom", Format.COUNT, r -> r.consistency().df())
-            .means("Results beyond those that tests and models need: what tells how far tests differ.")
+            .means(
+                "Results beyond those that tests and models need: what tells how far tests differ.")
             .asDetail(),
         Column.<ContrastRow>number("qP", "P(Q)", Format.CHANCE, 3, r -> r.consistency().qP())
             .means("Chance of a larger Q if tests differed by their runs alone.")
             .asDetail(),
-        Column.<ContrastRow>of("iSquared", "I squared", Format.SHARE, r -> r.consistency().iSquared())
+        Column.<ContrastRow>of(
+                "iSquared", "I squared", Format.SHARE, r -> r.consistency().iSquared())
             .means("Share of the scatter that runs do not explain, from 0 to 1.")
             .asDetail(),
-        Column.<ContrastRow>number("withinP", "P(within)", Format.CHANCE, 3, r -> r.consistency().withinP())
+        Column.<ContrastRow>number(
+                "withinP", "P(within)", Format.CHANCE, 3, r -> r.consistency().withinP())
             .means("Chance of more scatter among tests of the same tyres.")
             .asDetail(),
-        Column.<ContrastRow>number("betweenP", "P(between)", Format.CHANCE, 3, r -> r.consistency().betweenP())
+        Column.<ContrastRow>number(
+                "betweenP", "P(between)", Format.CHANCE, 3, r -> r.consistency().betweenP())
             .means("Chance of more disagreement of fields of different tyres.")
             .asDetail(),
-        Column.<ContrastRow>number("residual", "Residual SD", Format.NUMBER, 4, r -> r.consistency().residual())
-            .means("Scatter of a result where no spread of runs is known, on the discipline's scale.")
+        Column.<ContrastRow>number(
+                "residual", "Residual SD", Format.NUMBER, 4, r -> r.consistency().residual())
+            .means(
+                "Scatter of a result where no spread of runs is known, on the discipline's scale.")
             .asDetail(),
         Column.<ContrastRow>of("consistency", "Consistency", Format.TEXT, ContrastRow::inWords)
             .means("Whether the tests tell the same, in words.")

@@ -16,8 +16,7 @@ final class DifferenceWords {
 
   /** Like {@code 3.1 % better}, {@code 2.0 dB(A) worse} or {@code no different}. */
   static String amount(Difference difference) {
-    String size =
-        String.format(Locale.ROOT, "%.1f", Math.abs(difference.difference()));
+    String size = String.format(Locale.ROOT, "%.1f", Math.abs(difference.difference()));
     return size.matches("[0.]+")
         ? "no different"
         : (size + " " + difference.unit()).strip()
@@ -29,10 +28,7 @@ final class DifferenceWords {
     String another =
         difference.low() == null
             ? "no interval for " + ANOTHER + ": nothing tells how far tests differ"
-            : "95 % interval for "
-                + ANOTHER
-                + ": "
-                + span(difference.low(), difference.high());
+            : "95 % interval for " + ANOTHER + ": " + span(difference.low(), difference.high());
     String runs =
         difference.runsLow() == null
             ? ""

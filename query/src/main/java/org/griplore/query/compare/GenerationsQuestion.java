@@ -239,7 +239,8 @@ public final class GenerationsQuestion implements Question<GenerationsQuestion.G
         Column.<GenerationRow>number(
                 "runsLow", "This day from", Format.DELTA, 1, r -> r.step().runsLow())
             .inUnitOf("unit")
-            .means("Lower end of the 95 % interval for this day's sets and car, by their runs alone.")
+            .means(
+                "Lower end of the 95 % interval for this day's sets and car, by their runs alone.")
             .asDetail(),
         Column.<GenerationRow>number("runsHigh", "to", Format.DELTA, 1, r -> r.step().runsHigh())
             .inUnitOf("unit")

@@ -21,7 +21,11 @@ final class HangsOnColumns {
               .means("Lower end of the 95 % interval without it."),
           Column.number("high", "to", Format.DELTA, 1, StrongestRemoval::high)
               .means("Upper end of that interval."),
-          Column.of("sentenceChanges", "Reads differently", Format.FLAG, StrongestRemoval::sentenceChanges)
+          Column.of(
+                  "sentenceChanges",
+                  "Reads differently",
+                  Format.FLAG,
+                  StrongestRemoval::sentenceChanges)
               .means("Whether it would no longer read as better, worse or not told from zero."));
 
   private HangsOnColumns() {}

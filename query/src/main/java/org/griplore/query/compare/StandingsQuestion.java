@@ -122,7 +122,10 @@ public final class StandingsQuestion implements Question<StandingRow> {
         .excluded(network.get().excluded().list())
         .caveats(
             caveats(
-                evidence, network.get(), PlacesStanding.placesAlone(evidence, discipline, filter), citations))
+                evidence,
+                network.get(),
+                PlacesStanding.placesAlone(evidence, discipline, filter),
+                citations))
         .sources(citations.list())
         .whole(CONSISTENCY, network.get().consistency())
         .whole(FIRST, network.get().ranks().get(0).firstIsFirst())
@@ -212,8 +215,11 @@ public final class StandingsQuestion implements Question<StandingRow> {
       return "";
     }
     return test.sentenceChanges() || test.without() < rows.get(1).effect()
-        ? " Without " + test.name() + " it would stand at "
-            + Wording.difference(test.without(), first.unit()) + "."
+        ? " Without "
+            + test.name()
+            + " it would stand at "
+            + Wording.difference(test.without(), first.unit())
+            + "."
         : "";
   }
 
@@ -275,12 +281,15 @@ public final class StandingsQuestion implements Question<StandingRow> {
             .means("Upper end of that interval.")
             .leadingTo(model),
         Column.of("rankLow", "Rank from", Format.COUNT, StandingRow::rankLow)
-            .means("The best rank in its group that the evidence allows, for all ranks at once (95 %)."),
+            .means(
+                "The best rank in its group that the evidence allows, for all ranks at once (95 %)."),
         Column.of("rankHigh", "to", Format.COUNT, StandingRow::rankHigh)
             .means("The worst rank in its group that the evidence allows."),
-        Column.<StandingRow>number("runsLow", "This day from", Format.DELTA, 1, StandingRow::runsLow)
+        Column.<StandingRow>number(
+                "runsLow", "This day from", Format.DELTA, 1, StandingRow::runsLow)
             .in(unit)
-            .means("Lower end of the 95 % interval for this day's sets and car, by their runs alone.")
+            .means(
+                "Lower end of the 95 % interval for this day's sets and car, by their runs alone.")
             .asDetail(),
         Column.<StandingRow>number("runsHigh", "to", Format.DELTA, 1, StandingRow::runsHigh)
             .in(unit)

@@ -22,7 +22,8 @@ import org.griplore.query.network.NetworkFit;
  * @param withinP chance of more of it
  * @param betweenQ what is left: designs that disagree
  * @param betweenP chance of more of it
- * @param heterogeneity standard deviation that a test adds to each result, on the discipline's scale
+ * @param heterogeneity standard deviation that a test adds to each result, on the discipline's
+ *     scale
  * @param residual standard deviation of a result, run error and heterogeneity together
  * @param df residual degrees of freedom: results less tests less models plus components
  * @param intervalDf degrees of freedom of the intervals, those lent by other disciplines included

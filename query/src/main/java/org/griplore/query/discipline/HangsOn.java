@@ -108,8 +108,7 @@ public final class HangsOn {
                     source.getKey(),
                     new Removal(
                         whole.estimate(),
-                        source.getValue().compare(first, second)
-                                instanceof EstimatedComparison rest
+                        source.getValue().compare(first, second) instanceof EstimatedComparison rest
                             ? Optional.of(rest.estimate())
                             : Optional.empty())))
         .max(Comparator.comparingDouble(HangsOn::distance));

@@ -11,8 +11,8 @@ import org.griplore.query.statistics.Interval;
  *
  * @param kind {@code test}, {@code source} or {@code model}
  * @param name the test's key, the source's or model's name
- * @param without the difference without it, in the unit shown; null when nothing would connect
- *     the two
+ * @param without the difference without it, in the unit shown; null when nothing would connect the
+ *     two
  * @param change how far it would move, in the unit shown; null with {@code without}
  * @param low lower end of the 95 % interval without it; null where there is none
  * @param high upper end
@@ -47,9 +47,7 @@ public record StrongestRemoval(
       return 2;
     }
     Optional<Interval> interval = estimate.get().interval(Difference.LEVEL);
-    return interval.isEmpty() || interval.get().contains(0)
-        ? 0
-        : interval.get().low() > 0 ? 1 : -1;
+    return interval.isEmpty() || interval.get().contains(0) ? 0 : interval.get().low() > 0 ? 1 : -1;
   }
 
   /** A sentence, like "Without gq-2018-1 it could not be told from zero (+0.8 %)." */
@@ -64,7 +62,12 @@ public record StrongestRemoval(
     if (low == null || low <= 0 && high >= 0) {
       return "Without " + name + " it could not be told from zero (" + figure + ").";
     }
-    return "Without " + name + " it would be " + (low > 0 ? "better" : "worse") + " (" + figure
+    return "Without "
+        + name
+        + " it would be "
+        + (low > 0 ? "better" : "worse")
+        + " ("
+        + figure
         + ").";
   }
 }

@@ -23,7 +23,6 @@ final class RunsAlone {
     }
     IntervalScale scale =
         byDf > 0 ? IntervalScale.student(Math.max(1, sum * sum / byDf)) : IntervalScale.NORMAL;
-    return Optional.of(
-        new Estimate(target.value(), OptionalDouble.of(Math.sqrt(sum)), scale));
+    return Optional.of(new Estimate(target.value(), OptionalDouble.of(Math.sqrt(sum)), scale));
   }
 }

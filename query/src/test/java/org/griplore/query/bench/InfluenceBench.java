@@ -23,7 +23,8 @@ public final class InfluenceBench {
       NetworkFit[] fit = new NetworkFit[1];
       GeneratedNetwork network = GeneratedNetwork.of(size[0], size[1], 8, Time.LOCAL, 1);
       double fitted =
-          best(() -> fit[0] = NetworkFitter.fit(network.arms(), FitOptions.of(VarianceMethod.REML)));
+          best(
+              () -> fit[0] = NetworkFitter.fit(network.arms(), FitOptions.of(VarianceMethod.REML)));
       double scored = best(() -> fit[0].standings());
       int[] models =
           IntStream.range(0, size[0]).filter(m -> fit[0].component(m).orElse(-1) == 0).toArray();

@@ -21,6 +21,7 @@ class StepWordsTest {
     assertThat(StepWords.verdict(step(-2, -3.0, -1.0), null, List.of())).isEqualTo("worse");
     assertThat(StepWords.verdict(step(9, null, null), null, List.of()))
         .isEqualTo("no interval for another car, size and day: too few tests");
-    assertThat(StepWords.verdict(step(1, 0.0, 2.0), null, List.of())).isEqualTo("cannot be told from zero");
+    assertThat(StepWords.verdict(step(1, 0.0, 2.0), null, List.of()))
+        .isEqualTo("cannot be told from zero");
   }
 }
