@@ -19,6 +19,7 @@ import org.griplore.ingest.grid.source.Document;
 import org.griplore.ingest.grid.source.DocumentReader;
 import org.griplore.ingest.grid.text.DelimitedText;
 import org.griplore.ingest.grid.text.RecordReader;
+import org.griplore.ingest.trace.BrakeTrace;
 import org.griplore.store.archive.Original;
 import org.griplore.store.vocabulary.Problem;
 import org.griplore.store.vocabulary.Refusal;
@@ -55,7 +56,7 @@ final class SourceReader {
         return cut(original, DocumentReader.cut(original, (char) delimiter.getAsInt()));
       }
     }
-    return formed(original, content);
+    return formed(original, BrakeTrace.runLog(content, original.name()).orElse(content));
   }
 
   /** A table that is told by its header only; it is refused where it holds no rows. */

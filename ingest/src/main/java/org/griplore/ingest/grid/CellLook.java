@@ -44,8 +44,9 @@ public record CellLook(
     return new CellLook(format, true, hidden, comment, mark);
   }
 
-  /** The same with a comment. */
-  public CellLook commented(String other) {
-    return new CellLook(format, struck, hidden, other, mark);
+  /** The same with a further comment. */
+  public CellLook commented(String further) {
+    String both = comment.isEmpty() ? further : comment + "; " + further;
+    return new CellLook(format, struck, hidden, both, mark);
   }
 }

@@ -29,7 +29,8 @@ public final class SideFile {
   /** Whether any part of a path with slashes is one, or a folder that a program made. */
   static boolean isWithin(String path) {
     for (String part : path.split("/")) {
-      if (part.equals("__MACOSX") || is(part)) {
+      boolean step = part.equals(".") || part.equals("..");
+      if (part.equals("__MACOSX") || !step && is(part)) {
         return true;
       }
     }

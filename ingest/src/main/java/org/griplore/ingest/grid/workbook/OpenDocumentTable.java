@@ -203,9 +203,7 @@ final class OpenDocumentTable {
       if (read == null || comment.isEmpty()) {
         return read;
       }
-      String before = read.look().comment();
-      return read.shown(
-          read.look().commented(before.isEmpty() ? comment : before + "; " + comment));
+      return read.shown(read.look().commented(comment));
     }
 
     private GridCell valued(int row, int column, String format) {

@@ -106,9 +106,7 @@ final class SheetCells {
           for (int i = 0; i < row.size(); i++) {
             GridCell cell = row.get(i);
             if (cell.column() == at.column()) {
-              String before = cell.look().comment();
-              String both = before.isEmpty() ? text : before + "; " + text;
-              row.set(i, cell.shown(cell.look().commented(both)));
+              row.set(i, cell.shown(cell.look().commented(text)));
               return;
             }
           }
