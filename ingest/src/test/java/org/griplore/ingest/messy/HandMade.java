@@ -12,11 +12,13 @@ import java.util.stream.Stream;
 
 /**
  * The files made by hand: a folder a family, and beside each file {@code NAME.truth}. A file {@code
- * NAME.details} goes into the archive with its file. Text files are kept in UTF-8.
+ * NAME.details} goes into the archive with its file. A workbook is kept as {@code NAME.cells}, see
+ * {@link RawBook}.
  */
 final class HandMade {
   private static final Path FOLDER = Path.of("src/test/resources/org/griplore/ingest/messy");
   private static final String TRUTH = ".truth";
+  private static final String CELLS = ".cells";
 
   private HandMade() {}
 
@@ -43,11 +45,17 @@ final class HandMade {
       return new MessyFile(
           truth.getParent().getFileName().toString(),
           name,
-          Files.readAllBytes(truth.resolveSibling(name)),
+          content(truth.resolveSibling(name)),
           beside,
           TruthText.read(Files.readString(truth)));
     } catch (IllegalArgumentException e) {
       throw new IllegalArgumentException(truth + ", " + e.getMessage(), e);
     }
+  }
+
+  /** A file's bytes; a workbook is made from its cells. */
+  private static byte[] content(Path file) throws IOException {
+    Path cells = file.resolveSibling(file.getFileName() + CELLS);
+    return Files.exists(cells) ? RawBook.of(Files.readString(cells)) : Files.readAllBytes(file);
   }
 }
