@@ -114,10 +114,12 @@ public record TyreSize(
     return text.toString();
   }
 
+  static final double MM_PER_INCH = 25.4;
+
   /** The nominal section width in mm; inches of a flotation size are turned into mm. */
   public double widthMm() {
     return section instanceof Section.Flotation flotation
-        ? flotation.widthIn() * SizeGeometry.MM_PER_INCH
+        ? flotation.widthIn() * MM_PER_INCH
         : ((Section.Metric) section).widthMm();
   }
 

@@ -12,7 +12,6 @@ import java.util.Optional;
  * @param outsideDiameterMm outside diameter D = d + 2 H, mm
  */
 public record SizeGeometry(double sectionHeightMm, double rimDiameterMm, double outsideDiameterMm) {
-  static final double MM_PER_INCH = 25.4;
 
   /**
    * Tabulated nominal rim diameters in mm by code: UN Regulation No. 30, paragraph 6.1.2; from
@@ -30,9 +29,9 @@ public record SizeGeometry(double sectionHeightMm, double rimDiameterMm, double 
    * aspect ratio.
    */
   public static Optional<SizeGeometry> exact(TyreSize size) {
-    double rim = MM_PER_INCH * size.rimCode();
+    double rim = TyreSize.MM_PER_INCH * size.rimCode();
     if (size.section() instanceof Section.Flotation flotation) {
-      double outside = flotation.diameterIn() * MM_PER_INCH;
+      double outside = flotation.diameterIn() * TyreSize.MM_PER_INCH;
       return Optional.of(new SizeGeometry((outside - rim) / 2, rim, outside));
     }
     Section.Metric metric = (Section.Metric) size.section();
@@ -79,7 +78,7 @@ public record SizeGeometry(double sectionHeightMm, double rimDiameterMm, double 
    */
   public static long sectionWidthMm(
       int nominalWidthMm, double measuringRimCode, double theoreticalRatio) {
-    double measuring = measuringRimCode * MM_PER_INCH;
+    double measuring = measuringRimCode * TyreSize.MM_PER_INCH;
     return Math.round(nominalWidthMm + K * (measuring - theoreticalRatio * nominalWidthMm));
   }
 }
