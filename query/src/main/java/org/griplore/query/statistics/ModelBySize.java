@@ -287,6 +287,10 @@ public final class ModelBySize {
     for (int k = 0; k < 2; k++) {
       slope[k] = (variance(moved[k], fixed, ofGroups, untested) - variance) / nudge[k];
     }
+    if (at.ofSize() == 0) {
+      // at the edge its error is no spread about the estimate
+      slope[0] = 0;
+    }
     double spread =
         slope[0] * slope[0] * covarianceOfVariances[0][0]
             + 2 * slope[0] * slope[1] * covarianceOfVariances[0][1]
