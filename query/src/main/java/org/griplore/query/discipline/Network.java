@@ -140,6 +140,18 @@ public final class Network {
     return fit.tauSquared();
   }
 
+  /**
+   * Variance of one result about what its test and model let expect: heterogeneity and the mean
+   * variance of runs, or where those are not known the residual variance; 0 when nothing is known.
+   */
+  public double resultVariance() {
+    double runs = Arrays.stream(arms.variance()).filter(Double::isFinite).average().orElse(0);
+    OptionalDouble heterogeneity = tauSquared();
+    return heterogeneity.isPresent()
+        ? heterogeneity.getAsDouble() + runs
+        : residualVariance().orElse(0);
+  }
+
   /** Heterogeneity and error variance together per arm, where no run-level variance is known. */
   public OptionalDouble residualVariance() {
     return fit.residualVariance();
