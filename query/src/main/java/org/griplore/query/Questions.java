@@ -23,6 +23,7 @@ import org.griplore.query.compare.GenerationsQuestion;
 import org.griplore.query.compare.StandingsQuestion;
 import org.griplore.query.dependence.DependsQuestion;
 import org.griplore.query.log.LogQuestion;
+import org.griplore.query.makers.MakersBeside;
 import org.griplore.query.notes.FindQuestion;
 import org.griplore.query.notes.TallyQuestion;
 import org.griplore.query.option.Choices;
@@ -95,7 +96,8 @@ public final class Questions {
    */
   public static <R> Answer<R> ask(
       Question<R> question, QueryContext context, Map<String, List<String>> given) {
-    return question.answer(
-        context, Choices.of(question.kind(), question.example(), question.options(), given));
+    Choices choices =
+        Choices.of(question.kind(), question.example(), question.options(), given);
+    return MakersBeside.told(question.answer(context, choices), context, choices);
   }
 }

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * An answer with its evidence. The same object becomes a page, a terminal table, JSON, CSV or
@@ -122,6 +123,18 @@ public final class Answer<R> {
     public Answer<R> build() {
       return new Answer<>(this);
     }
+  }
+
+  /** The same answer with a sentence more in its summary and caveats after its own. */
+  public Answer<R> adding(String sentence, List<String> more) {
+    Builder<R> told =
+        to(inquiry).summary((summary + " " + sentence).strip()).columns(columns).rows(rows);
+    told.excluded = excluded;
+    told.caveats = Stream.concat(caveats.stream(), more.stream()).toList();
+    told.sources = sources;
+    told.wholes.putAll(wholes);
+    told.footnotes = footnotes;
+    return told.build();
   }
 
   /** The question that was answered. */

@@ -81,7 +81,7 @@ public final class CoverageQuestion implements Question<CoverageQuestion.Coverag
   @Override
   public Answer<CoverageRow> answer(QueryContext context, Choices choices) {
     Evidence evidence = context.evidence();
-    Filter filter = new Filter(choices, evidence);
+    Filter filter = new Filter(choices, evidence).everyReport();
     int limit = choices.integer("limit", 1, 100_000).orElseThrow();
     int skip = choices.integer("skip", 0, 1_000_000).orElseThrow();
     List<String> missing = choices.all("missing");

@@ -68,7 +68,7 @@ public final class ModelsQuestion implements Question<ModelsQuestion.ModelRow> {
   @Override
   public Answer<ModelRow> answer(QueryContext context, Choices choices) {
     Evidence evidence = context.evidence();
-    Filter filter = new Filter(choices, evidence);
+    Filter filter = new Filter(choices, evidence).everyReport();
     TreeSet<Integer> wanted = new TreeSet<>();
     choices.all("line").forEach(name -> wanted.addAll(context.names().lineOrModel("line", name)));
     Map<Integer, String> names =

@@ -71,7 +71,7 @@ public final class TestsQuestion implements Question<TestsQuestion.TestRow> {
   @Override
   public Answer<TestRow> answer(QueryContext context, Choices choices) {
     Evidence evidence = context.evidence();
-    Filter filter = new Filter(choices, evidence);
+    Filter filter = new Filter(choices, evidence).everyReport();
     String discipline =
         choices.has("discipline") ? CommonOptions.discipline(choices, context.catalogue()) : null;
     List<Integer> models =

@@ -102,13 +102,12 @@ public final class GenerationsQuestion implements Question<GenerationsQuestion.G
     List<ModelStep> asked =
         all.stream().filter(s -> wanted.contains(s.older()) || wanted.contains(s.newer())).toList();
     Filter filter = new Filter(choices, evidence);
-    Filter main = choices.has("source") ? filter : filter.withoutMakers();
     VarianceMethod method = CompareOptions.variance(choices);
     Exclusions excluded = new Exclusions();
     Citations citations = new Citations(evidence);
     List<GenerationRow> rows = new ArrayList<>();
     for (String discipline : ContrastQuestion.disciplines(context, choices)) {
-      Optional<Network> network = context.networks().of(evidence, discipline, main, method);
+      Optional<Network> network = context.networks().of(evidence, discipline, filter, method);
       if (network.isEmpty()) {
         excluded.add("disciplines without comparable values");
         continue;

@@ -88,11 +88,19 @@ public final class DisciplineArms {
         Integer first = arms.putIfAbsent(key, size);
         if (first != null) {
           int[] report = evidence.entries().report();
-          boolean repeat = report[its] == report[entry[first]];
+          boolean alike =
+              evidence.isSameTyre(its, entry[first])
+                  && results.circumstance()[row] == results.circumstance()[result[first]];
+          boolean repeat = alike && report[its] == report[entry[first]];
           if (repeat) {
             repeated.add(first, y[first], variance[first], value, varianceOf(results, row));
           }
-          reason = repeat ? AVERAGED : "results that another report of the test has told";
+          reason =
+              repeat
+                  ? AVERAGED
+                  : alike
+                      ? "results that another report of the test has told"
+                      : "other sizes, states or versions of a model in a test";
         }
       }
       if (reason != null) {

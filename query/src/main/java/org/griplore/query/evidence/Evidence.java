@@ -1,7 +1,9 @@
 package org.griplore.query.evidence;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
+import org.griplore.query.retold.TestsToldTwice;
 import org.griplore.store.archive.EntryColumns;
 import org.griplore.store.archive.ModelRecord;
 import org.griplore.store.archive.ReportRecord;
@@ -23,6 +25,7 @@ public final class Evidence {
   private final Postings entriesOfModel;
   private final Postings entriesOfTest;
   private final boolean makerReports;
+  private TestsToldTwice toldTwice;
   private final ConcurrentHashMap<Integer, Ranking> rankings = new ConcurrentHashMap<>();
 
   /** Takes a snapshot and the catalogue that explains its disciplines. */
@@ -42,6 +45,14 @@ public final class Evidence {
   /** Whether any test is known from a maker's report alone. */
   public boolean hasMakerReports() {
     return makerReports;
+  }
+
+  /** Tests that two reports tell, found when first asked for. */
+  public synchronized TestsToldTwice toldTwice() {
+    if (toldTwice == null) {
+      toldTwice = TestsToldTwice.in(snapshot, catalogue);
+    }
+    return toldTwice;
   }
 
   /** The stamp of the archive it was loaded at. */
@@ -122,6 +133,15 @@ public final class Evidence {
   /** The places of all entries in one discipline, by its position. */
   public Ranking ranking(int discipline) {
     return rankings.computeIfAbsent(discipline, position -> Ranking.of(this, position));
+  }
+
+  /** Whether two entries of a test are sets of one tyre: model, size, state and version alike. */
+  public boolean isSameTyre(int entry, int other) {
+    EntryColumns entries = entries();
+    return entries.model()[entry] == entries.model()[other]
+        && Objects.equals(entries.size()[entry], entries.size()[other])
+        && entries.state()[entry].equals(entries.state()[other])
+        && entries.variant()[entry].equals(entries.variant()[other]);
   }
 
   /** The size an entry was tested in, or null when neither it nor its test says. */

@@ -21,8 +21,17 @@ import org.griplore.store.vocabulary.TestDate;
 /**
  * Which entries count: the filters common to the questions. It knows its own words, so an answer
  * can say what was asked and what was left out.
+ *
+ * <p>Reports that makers supplied count where {@code --source} asks for them and nowhere else, and a
+ * test that two reports tell counts once.
  */
 public final class Filter {
+  /** Why a result in a maker's report does not count. */
+  public static final String BY_MAKER = "reports supplied by a maker";
+
+  /** Why a result in a test that another report tells as well does not count. */
+  public static final String RETOLD = "tests that another report tells too, counted once";
+
   /** The options, as every filtered question offers them. */
   public static final List<Option> OPTIONS =
       List.of(
@@ -45,6 +54,8 @@ public final class Filter {
   private final TestDate to;
   private final Set<SourceKind> kinds = EnumSet.noneOf(SourceKind.class);
   private final Makers makers;
+  private final boolean retoldCount;
+  private final boolean asked;
   private final boolean open;
 
   /** Whether maker-supplied reports count. */
@@ -69,22 +80,24 @@ public final class Filter {
     this.segment = choices.text("segment");
     this.from = choices.date("from");
     this.to = choices.date("to");
-    this.makers = Makers.COUNT;
     choices.all("source").forEach(word -> kinds.add(SourceKind.ofKey(word).orElseThrow()));
     if (from != null && to != null && from.text().compareTo(upTo(to)) > 0) {
       throw Choices.refusal("from", from.text(), "a date that is not after `to`, " + to.text());
     }
-    this.open =
-        size == null
-            && rim == null
-            && season == null
-            && segment == null
-            && from == null
-            && to == null
-            && kinds.isEmpty();
+    this.makers = kinds.isEmpty() && evidence.hasMakerReports() ? Makers.LEFT_OUT : Makers.COUNT;
+    this.retoldCount = evidence.toldTwice().pairs().isEmpty();
+    this.asked =
+        size != null
+            || rim != null
+            || season != null
+            || segment != null
+            || from != null
+            || to != null
+            || !kinds.isEmpty();
+    this.open = !asked && retoldCount && makers == Makers.COUNT;
   }
 
-  private Filter(Filter other, Makers makers) {
+  private Filter(Filter other, Makers makers, boolean retoldCount) {
     this.evidence = other.evidence;
     this.size = other.size;
     this.rim = other.rim;
@@ -94,17 +107,27 @@ public final class Filter {
     this.to = other.to;
     this.kinds.addAll(other.kinds);
     this.makers = makers;
-    this.open = false;
+    this.retoldCount = retoldCount;
+    this.asked = other.asked;
+    this.open = !asked && retoldCount && makers == Makers.COUNT;
   }
 
   /** The same filter without reports that a maker supplied. */
   public Filter withoutMakers() {
-    return !evidence.hasMakerReports() ? this : new Filter(this, Makers.LEFT_OUT);
+    return !evidence.hasMakerReports() ? this : new Filter(this, Makers.LEFT_OUT, retoldCount);
   }
 
   /** The same filter for reports that a maker supplied alone. */
   public Filter onlyMakers() {
-    return new Filter(this, Makers.ALONE);
+    return new Filter(this, Makers.ALONE, retoldCount);
+  }
+
+  /**
+   * The same filter for every report, makers' and those that tell a test again as well: for lists
+   * of what there is, which judge nothing.
+   */
+  public Filter everyReport() {
+    return new Filter(this, Makers.COUNT, true);
   }
 
   private static String sizeKey(String text) {
@@ -123,7 +146,11 @@ public final class Filter {
     if (open) {
       return Optional.empty();
     }
-    Details test = evidence.tests().get(evidence.entries().test()[entry]).details();
+    int position = evidence.entries().test()[entry];
+    if (!retoldCount && evidence.toldTwice().isRetold(position)) {
+      return Optional.of(RETOLD);
+    }
+    Details test = evidence.tests().get(position).details();
     ModelRecord model = evidence.models().get(evidence.entries().model()[entry]);
     if (size != null || rim != null) {
       Optional<TyreSize> its = Optional.ofNullable(evidence.sizeOf(entry)).flatMap(TyreSize::find);
@@ -164,7 +191,7 @@ public final class Filter {
     boolean byMaker = test.kind() == SourceKind.MAKER;
     if (makers != Makers.COUNT && byMaker != (makers == Makers.ALONE)) {
       return Optional.of(
-          byMaker ? "reports supplied by a maker" : "reports not supplied by a maker");
+          byMaker ? BY_MAKER : "reports not supplied by a maker");
     }
     if (!kinds.isEmpty() && (test.kind() == null || !kinds.contains(test.kind()))) {
       return Optional.of(
@@ -181,12 +208,12 @@ public final class Filter {
 
   /** What the filter asks, equal for filters that let the same entries of one evidence count. */
   public List<Object> key() {
-    return Arrays.asList(size, rim, season, segment, from, to, kinds, makers);
+    return Arrays.asList(size, rim, season, segment, from, to, kinds, makers, retoldCount);
   }
 
   /** Whether anything is filtered at all. */
   public boolean isOpen() {
-    return open;
+    return !asked;
   }
 
   /** The filters of a question that was asked, as the next question takes them. */

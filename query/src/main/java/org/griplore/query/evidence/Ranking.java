@@ -251,7 +251,7 @@ public final class Ranking {
     }
 
     /**
-     * The first result of each row's model in its size. Gives whether a report has a model more
+     * The first result of each row's tyre: a model in its size, state and version, measured alike. Gives whether a report has a model more
      * than once: sets of the day, where a second report of the test tells what the first has told.
      */
     private boolean findLeaders(Ranking ranking, int from, int to) {
@@ -267,9 +267,9 @@ public final class Ranking {
         int first = row;
         for (int other = from; other < row && first == row; other++) {
           int earlier = entry[ranking.result[other]];
-          if (evidence.entries().model()[mine] == evidence.entries().model()[earlier]
-              && java.util.Objects.equals(
-                  evidence.entries().size()[mine], evidence.entries().size()[earlier])) {
+          if (evidence.isSameTyre(mine, earlier)
+              && evidence.results().circumstance()[ranking.result[row]]
+                  == evidence.results().circumstance()[ranking.result[other]]) {
             first = other;
           }
         }

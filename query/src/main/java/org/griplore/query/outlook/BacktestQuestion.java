@@ -93,8 +93,7 @@ public final class BacktestQuestion implements Question<BacktestQuestion.Backtes
   @Override
   public Answer<BacktestRow> answer(QueryContext context, Choices choices) {
     Evidence evidence = context.evidence();
-    Filter whole = new Filter(choices, evidence);
-    Filter filter = choices.has("source") ? whole : whole.withoutMakers();
+    Filter filter = new Filter(choices, evidence);
     List<String> keys =
         choices.has("discipline")
             ? List.of(CommonOptions.comparable(choices, context.catalogue()))
@@ -126,7 +125,7 @@ public final class BacktestQuestion implements Question<BacktestQuestion.Backtes
                 kind(),
                 "How well would tests have been predicted from those before them"
                     + (choices.has("discipline") ? ", in " + keys.get(0) : "")
-                    + whole.words()
+                    + filter.words()
                     + "?",
                 choices.given()))
         .summary(summary(rows, covered))

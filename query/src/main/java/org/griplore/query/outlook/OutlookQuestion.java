@@ -107,8 +107,7 @@ public final class OutlookQuestion implements Question<OutlookRow> {
             .filter(key -> !key.equals("overall"))
             .toList();
     Map<String, Double> weights = Weights.of(choices, "weights", comparable);
-    Filter whole = new Filter(choices.without("size"), evidence);
-    Filter filter = choices.has("source") ? whole : whole.withoutMakers();
+    Filter filter = new Filter(choices.without("size"), evidence);
     Exclusions excluded = new Exclusions();
     OutlookAnswer told =
         new OutlookAnswer(evidence, filter, likeness, asked, level, TOP, seed, excluded);
@@ -118,7 +117,7 @@ public final class OutlookQuestion implements Question<OutlookRow> {
             new Inquiry(
                 kind(),
                 "What is to be expected of %d tyres in a new test%s%s?"
-                    .formatted(asked.length, likeness.words(), whole.words()),
+                    .formatted(asked.length, likeness.words(), filter.words()),
                 choices.given()))
         .summary(told.summary())
         .columns(columns(level, !likeness.isOpen()))

@@ -7,6 +7,7 @@ package org.griplore.query.placings;
  * @param date as exactly as known; null when not stated
  * @param place standard competition rank
  * @param field how many were ranked
+ * @param named how many of them the reports name with a place; fewer where a field is cut
  * @param tied whether another model shares the place
  * @param basis {@code published} or {@code computed}
  * @param source number of the report in the answer's sources
@@ -17,6 +18,7 @@ public record Placing(
     String date,
     int place,
     int field,
+    int named,
     boolean tied,
     String basis,
     int source,

@@ -56,6 +56,8 @@ final class PlacingCounter {
     countUnranked(model);
     List<Placing> places = new ArrayList<>();
     List<TestCredit> tests = new ArrayList<>();
+    int makerTests = 0;
+    int makerWithin = 0;
     Integer firstYear = null;
     Integer lastYear = null;
     int[] rows = ranking.rowsOfModel().rows();
@@ -65,6 +67,10 @@ final class PlacingCounter {
       Optional<String> reason = reasonAgainst(row, entry);
       if (reason.isPresent()) {
         excluded.add(reason.get());
+        if (reason.get().equals(Filter.BY_MAKER) && reasonAgainst(row).isEmpty()) {
+          makerTests++;
+          makerWithin += ranking.place(row) <= top ? 1 : 0;
+        }
         continue;
       }
       TestRecord test = evidence.tests().get(evidence.entries().test()[entry]);
@@ -78,7 +84,7 @@ final class PlacingCounter {
     }
     return places.isEmpty()
         ? Optional.empty()
-        : Optional.of(row(evidence.models().get(model).name(), places, tests, firstYear, lastYear));
+        : Optional.of(row(evidence.models().get(model).name(), places, tests, firstYear, lastYear, makerTests, makerWithin));
   }
 
   /** Entries of the model in tests that say nothing in the discipline. */
@@ -95,9 +101,10 @@ final class PlacingCounter {
 
   private Optional<String> reasonAgainst(int row, int entry) {
     Optional<String> filtered = filter.reasonAgainst(entry);
-    if (filtered.isPresent()) {
-      return filtered;
-    }
+    return filtered.isPresent() ? filtered : reasonAgainst(row);
+  }
+
+  private Optional<String> reasonAgainst(int row) {
     switch (ranking.basis(row)) {
       case NONE -> {
         return Optional.of("no place published, and none can be computed");
@@ -124,6 +131,7 @@ final class PlacingCounter {
         date == null ? null : date.text(),
         ranking.place(row),
         ranking.field(row),
+        (int) Arrays.stream(ranking.placesInTestOf(row)).filter(place -> place > 0).count(),
         ranking.tied(row),
         ranking.basis(row).key(),
         citations.citeEntry(entry),
@@ -142,7 +150,9 @@ final class PlacingCounter {
       List<Placing> places,
       List<TestCredit> tests,
       Integer firstYear,
-      Integer lastYear) {
+      Integer lastYear,
+      int makerTests,
+      int makerWithin) {
     double within = 0;
     double expected = 0;
     double[] credit = new double[places.size()];
@@ -171,6 +181,8 @@ final class PlacingCounter {
         median,
         firstYear,
         lastYear,
+        makerTests,
+        makerWithin,
         List.copyOf(places));
   }
 }

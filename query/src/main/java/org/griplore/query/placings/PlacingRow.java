@@ -19,6 +19,8 @@ import java.util.List;
  * @param medianPlace median place
  * @param firstYear year of the first dated test; null when none is dated
  * @param lastYear year of the last
+ * @param makerTests tests that makers reported and that would count, but for that
+ * @param makerWithin those of them in which the place was within the top
  * @param places each place, oldest first
  */
 public record PlacingRow(
@@ -34,4 +36,6 @@ public record PlacingRow(
     double medianPlace,
     Integer firstYear,
     Integer lastYear,
+    int makerTests,
+    int makerWithin,
     List<Placing> places) {}

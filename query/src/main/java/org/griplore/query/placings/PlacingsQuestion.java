@@ -104,7 +104,7 @@ public final class PlacingsQuestion implements Question<PlacingRow> {
         .columns(columns(String.valueOf(top), ties))
         .rows(rows)
         .excluded(excluded.list())
-        .caveats(caveats(citations, top, minField))
+        .caveats(caveats(citations, top, minField, rows))
         .sources(citations.list())
         .build();
   }
@@ -172,12 +172,29 @@ public final class PlacingsQuestion implements Question<PlacingRow> {
     return chance < 0.001 ? "below 0.001" : String.format(Locale.ROOT, "%.3f", chance);
   }
 
-  private static List<String> caveats(Citations citations, int top, int minField) {
+  private static List<String> caveats(
+      Citations citations, int top, int minField, List<PlacingRow> rows) {
     List<String> caveats = new ArrayList<>();
     if (minField <= top) {
       caveats.add(
           "Fields of %d or fewer put every model among the first %d; they are counted here."
               .formatted(top, top));
+    }
+    List<Placing> cut =
+        rows.stream()
+            .flatMap(row -> row.places().stream())
+            .filter(placing -> placing.named() < placing.field())
+            .toList();
+    if (!cut.isEmpty()) {
+      Placing first = cut.get(0);
+      caveats.add(
+          "%s named by reports that name fewer than they ranked (%s: %d of %d): such fields are often"
+                  .formatted(
+                      cut.size() == 1 ? "1 place is" : cut.size() + " places are",
+                      first.test(),
+                      first.named(),
+                      first.field())
+              + " cut to the best, so that a model is missing where it did badly.");
     }
     CommonOptions.makerCaveat(citations).ifPresent(caveats::add);
     caveats.add(CommonOptions.RESULTS_HOLD);
@@ -199,6 +216,8 @@ public final class PlacingsQuestion implements Question<PlacingRow> {
                 .means("Place in the test.")
                 .leadingTo((row, asked) -> Lead.result(row.result())),
             Column.of("field", "Of", Format.COUNT, Placing::field).means("How many were ranked."),
+            Column.of("named", "Named", Format.COUNT, Placing::named)
+                .means("How many of them the reports name with a result."),
             Column.of("tied", "Tied", Format.FLAG, Placing::tied)
                 .means("Whether others share the place."),
             Column.of("basis", "Basis", Format.TEXT, Placing::basis)
@@ -253,6 +272,13 @@ public final class PlacingsQuestion implements Question<PlacingRow> {
             .means("Year of the first dated test."),
         Column.of("lastYear", "Last", Format.YEAR, PlacingRow::lastYear)
             .means("Year of the last dated test."),
+        Column.<PlacingRow>of("makerTests", "Makers' tests", Format.COUNT, PlacingRow::makerTests)
+            .means("Tests told by a maker's report alone, which are not counted.")
+            .asDetail(),
+        Column.<PlacingRow>of(
+                "makerWithin", "Makers' first " + top, Format.COUNT, PlacingRow::makerWithin)
+            .means("Those of them in which its place was within the first.")
+            .asDetail(),
         Column.rows("places", "Places", inner, PlacingRow::places)
             .means("Each place, oldest first."));
   }

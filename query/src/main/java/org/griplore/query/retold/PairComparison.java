@@ -1,11 +1,9 @@
 package org.griplore.query.retold;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import org.griplore.query.retold.FigureMatch.CellPair;
 import org.griplore.query.retold.ToldTwice.DifferingCell;
@@ -45,39 +43,54 @@ final class PairComparison {
     if (!one.couldBe(other)) {
       return Optional.empty();
     }
-    Map<Integer, FigureMatch> equal = new TreeMap<>();
-    Map<Integer, FigureMatch> proportional = new TreeMap<>();
-    Set<Integer> common = new HashSet<>();
-    pairs(one, other)
-        .forEach(
-            (discipline, pairs) -> {
-              pairs.forEach(pair -> common.add(one.model(pair.one())));
-              List<CellPair> comparable =
-                  pairs.stream().filter(p -> one.isComparable(p.one(), other, p.other())).toList();
-              if (!comparable.isEmpty()) {
-                equal.put(discipline, FigureMatch.equal(one, other, comparable));
-              }
-              proportional(discipline, one, other, pairs)
-                  .ifPresent(match -> proportional.put(discipline, match));
-            });
-    if (common.size() < TestPairs.FEWEST) {
+    Map<Integer, List<CellPair>> pairs = pairs(one, other);
+    int common = models(one, pairs);
+    if (common < TestPairs.FEWEST) {
       return Optional.empty();
     }
+    Map<Integer, FigureMatch> equal = equal(one, other, pairs);
     if (isOne(equal)) {
-      return Optional.of(
-          told(first, second, one, other, Likeness.EQUAL_FIGURES, common.size(), equal));
+      return Optional.of(told(first, second, Likeness.EQUAL_FIGURES, common, equal));
     }
+    Map<Integer, FigureMatch> proportional = new TreeMap<>();
+    pairs.forEach(
+        (discipline, of) ->
+            proportional(discipline, one, other, of)
+                .ifPresent(match -> proportional.put(discipline, match)));
     return isOneByRatios(proportional)
-        ? Optional.of(
-            told(
-                first,
-                second,
-                one,
-                other,
-                Likeness.PROPORTIONAL_FIGURES,
-                common.size(),
-                proportional))
+        ? Optional.of(told(first, second, Likeness.PROPORTIONAL_FIGURES, common, proportional))
         : Optional.empty();
+  }
+
+  /** What two tests have in common that somebody decided to be one. */
+  ToldTwice decided(int first, int second) {
+    TestFigures one = cells.of(first);
+    Map<Integer, List<CellPair>> pairs = pairs(one, cells.of(second));
+    return told(
+        first, second, Likeness.DECIDED, models(one, pairs), equal(one, cells.of(second), pairs));
+  }
+
+  private static Map<Integer, FigureMatch> equal(
+      TestFigures one, TestFigures other, Map<Integer, List<CellPair>> pairs) {
+    Map<Integer, FigureMatch> equal = new TreeMap<>();
+    pairs.forEach(
+        (discipline, of) -> {
+          List<CellPair> comparable =
+              of.stream().filter(p -> one.isComparable(p.one(), other, p.other())).toList();
+          if (!comparable.isEmpty()) {
+            equal.put(discipline, FigureMatch.equal(one, other, comparable));
+          }
+        });
+    return equal;
+  }
+
+  private static int models(TestFigures one, Map<Integer, List<CellPair>> pairs) {
+    return (int)
+        pairs.values().stream()
+            .flatMap(List::stream)
+            .mapToInt(pair -> one.model(pair.one()))
+            .distinct()
+            .count();
   }
 
   /** The positions of the figures that both tell, by discipline. */
@@ -155,14 +168,10 @@ final class PairComparison {
     return all == 0 ? 0 : (double) alike / all;
   }
 
-  private static ToldTwice told(
-      int first,
-      int second,
-      TestFigures one,
-      TestFigures other,
-      Likeness likeness,
-      int models,
-      Map<Integer, FigureMatch> matches) {
+  private ToldTwice told(
+      int first, int second, Likeness likeness, int models, Map<Integer, FigureMatch> matches) {
+    TestFigures one = cells.of(first);
+    TestFigures other = cells.of(second);
     List<DifferingCell> differing = new ArrayList<>();
     int alike = 0;
     int all = 0;

@@ -26,7 +26,9 @@ public record ToldTwice(
     /** Most figures are equal, to the coarser rounding of the two. */
     EQUAL_FIGURES("equal figures"),
     /** Ranks are equal and figures proportional: per cent of the best beside metres, say. */
-    PROPORTIONAL_FIGURES("equal ranks and proportional figures");
+    PROPORTIONAL_FIGURES("equal ranks and proportional figures"),
+    /** Somebody has decided that they are one. */
+    DECIDED("decided to be one");
 
     private final String words;
 

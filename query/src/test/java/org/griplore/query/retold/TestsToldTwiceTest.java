@@ -17,6 +17,7 @@ import org.griplore.query.simulation.DrawnArchive.Said;
 import org.griplore.store.archive.Snapshot;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
 import org.griplore.store.vocabulary.SourceKind;
+import org.griplore.store.vocabulary.TestDecision.Verdict;
 import org.griplore.store.vocabulary.Unit;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -28,7 +29,7 @@ class TestsToldTwiceTest {
 
   private static TestsToldTwice in(DrawnArchive archive) {
     Snapshot snapshot = archive.evidence().snapshot();
-    return TestsToldTwice.in(snapshot, DisciplineCatalogue.standard(), (a, b) -> false);
+    return TestsToldTwice.in(snapshot, DisciplineCatalogue.standard());
   }
 
   private static void tell(DrawnArchive archive, Said said, Unit unit, double... values) {
@@ -105,14 +106,11 @@ class TestsToldTwiceTest {
     assertThat(in(archive).pairs()).isEmpty();
     tell(archive, Said.own(null, null), Unit.METRE, METRES);
     assertThat(in(archive).pairs()).as("no date, no size").hasSize(1);
-    Snapshot snapshot = archive.evidence().snapshot();
-    assertThat(
-            TestsToldTwice.in(
-                    snapshot,
-                    DisciplineCatalogue.standard(),
-                    (a, b) -> Set.of(a, b).equals(Set.of("t1", "t3")))
-                .pairs())
-        .isEmpty();
+    archive.decide("t1", "t3", Verdict.APART);
+    assertThat(in(archive).pairs()).isEmpty();
+    archive.decide("t1", "t2", Verdict.SAME);
+    assertThat(in(archive).pairs()).extracting(ToldTwice::likeness).containsOnly(Likeness.DECIDED);
+    assertThat(in(archive).isRetold(1)).isTrue();
   }
 
   /** What is drawn of a test's results: metres and per cent, decibels, half points. */
@@ -208,7 +206,7 @@ class TestsToldTwiceTest {
     ThreadMXBean thread = ManagementFactory.getThreadMXBean();
     long start = thread.getCurrentThreadCpuTime();
     TestsToldTwice found =
-        TestsToldTwice.in(snapshot, DisciplineCatalogue.standard(), (a, b) -> false);
+        TestsToldTwice.in(snapshot, DisciplineCatalogue.standard());
     double seconds = (thread.getCurrentThreadCpuTime() - start) / 1e9;
     Set<List<Integer>> pairs = new HashSet<>();
     found.pairs().forEach(pair -> pairs.add(List.of(pair.first(), pair.second())));

@@ -1,5 +1,6 @@
 package org.griplore.query.simulation;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -14,10 +15,13 @@ import org.griplore.store.archive.ReportRecord;
 import org.griplore.store.archive.ResultColumns;
 import org.griplore.store.archive.Snapshot;
 import org.griplore.store.archive.TestRecord;
+import org.griplore.store.vocabulary.Circumstance;
 import org.griplore.store.vocabulary.Details;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
 import org.griplore.store.vocabulary.SourceKind;
 import org.griplore.store.vocabulary.TestDate;
+import org.griplore.store.vocabulary.TestDecision;
+import org.griplore.store.vocabulary.TestDecision.Verdict;
 import org.griplore.store.vocabulary.Unit;
 
 /**
@@ -37,6 +41,7 @@ public final class DrawnArchive {
   private final Map<String, Integer> disciplines = new HashMap<>();
   private final List<String> keys = new ArrayList<>();
   private final List<String> units = new ArrayList<>();
+  private final List<TestDecision> decisions = new ArrayList<>();
 
   /** What is said of a test; parts may be null. */
   public record Said(String date, SourceKind kind, String size, String vehicle, String venue) {
@@ -136,6 +141,11 @@ public final class DrawnArchive {
     return known < 0 ? units.size() - 1 : known;
   }
 
+  /** Decides on two tests, by their keys: t1, t2 and so on. */
+  public void decide(String test, String other, Verdict verdict) {
+    decisions.add(new TestDecision(test, other, verdict, Instant.EPOCH, ""));
+  }
+
   /** How many models there are. */
   public int modelCount() {
     return models.size();
@@ -149,7 +159,18 @@ public final class DrawnArchive {
     EntryColumns columns =
         new EntryColumns(test, model, test.clone(), sizes.toArray(new String[n]));
     return new Evidence(
-        new Snapshot(1, models, tests, reports, keys, units, columns, resultColumns()), CATALOGUE);
+        new Snapshot(
+            1,
+            models,
+            tests,
+            reports,
+            keys,
+            units,
+            List.of(Circumstance.MEASURED),
+            decisions,
+            columns,
+            resultColumns()),
+        CATALOGUE);
   }
 
   private ResultColumns resultColumns() {
