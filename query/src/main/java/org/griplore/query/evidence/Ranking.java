@@ -152,6 +152,15 @@ public final class Ranking {
     return field[row];
   }
 
+  /** How many of the field the reports of the row's test name with a result. */
+  public int named(int row) {
+    int named = 0;
+    for (int other = begin[row]; other < end[row]; other++) {
+      named += basis(other) != Basis.REPEATED && basis(other) != Basis.TOLD ? 1 : 0;
+    }
+    return named;
+  }
+
   /** Whether another entry of the test has the same place. */
   public boolean tied(int row) {
     return tied[row];

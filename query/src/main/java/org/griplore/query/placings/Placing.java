@@ -7,7 +7,7 @@ package org.griplore.query.placings;
  * @param date as exactly as known; null when not stated
  * @param place standard competition rank
  * @param field how many were ranked
- * @param named how many of them the reports name with a place; fewer where a field is cut
+ * @param named how many of them the reports name with a result; fewer where a field is cut
  * @param tied whether another model shares the place
  * @param basis {@code published} or {@code computed}
  * @param source number of the report in the answer's sources

@@ -131,7 +131,7 @@ final class PlacingCounter {
         date == null ? null : date.text(),
         ranking.place(row),
         ranking.field(row),
-        (int) Arrays.stream(ranking.placesInTestOf(row)).filter(place -> place > 0).count(),
+        ranking.named(row),
         ranking.tied(row),
         ranking.basis(row).key(),
         citations.citeEntry(entry),

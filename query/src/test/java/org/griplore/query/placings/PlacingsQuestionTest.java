@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import org.griplore.query.TestArchive;
@@ -13,6 +14,7 @@ import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Exclusion;
 import org.griplore.store.vocabulary.Refusal;
 import org.griplore.store.vocabulary.SourceKind;
+import org.griplore.store.vocabulary.TestDecision;
 import org.griplore.store.vocabulary.Unit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -44,7 +46,8 @@ class PlacingsQuestionTest {
           braking("b", "2021", SourceKind.INDEPENDENT, 33, 31, 32, 32.5, 34),
           braking("c", null, SourceKind.MAKER, 31, 30, 31, 33),
           braking("d", "2020-05", SourceKind.OWN, 30, 31, 32));
-      PlacingRow us = us(archive, Map.of());
+      List<String> all = List.of("own", "independent", "maker");
+      PlacingRow us = us(archive, Map.of("source", all));
       assertThat(us.tests()).isEqualTo(3);
       assertThat(us.within()).isEqualTo(2);
       assertThat(us.places()).extracting(Placing::test).containsExactly("a", "b", "c");
@@ -65,7 +68,11 @@ class PlacingsQuestionTest {
       assertThat(us.chanceOfAtLeast()).isCloseTo(atLeastTwo, within(1e-15));
       Answer<?> answer =
           archive.ask(
-              "placings", Map.of("model", List.of("us"), "discipline", List.of("wet-braking")));
+              "placings",
+              Map.of(
+                  "model", List.of("us"),
+                  "discipline", List.of("wet-braking"),
+                  "source", all));
       assertThat(answer.excluded()).containsExactly(new Exclusion("field of 3 or fewer", 1));
       assertThat(answer.sources()).hasSize(3);
       assertThat(answer.caveats()).anyMatch(caveat -> caveat.startsWith("1 report was supplied"));
@@ -88,7 +95,7 @@ class PlacingsQuestionTest {
       assertThat(us(archive, Map.of("source", List.of("own", "maker"))).places())
           .extracting(Placing::test)
           .containsExactly("a", "c");
-      assertThat(us(archive, Map.of("size", List.of("205/55R16"))).tests()).isEqualTo(3);
+      assertThat(us(archive, Map.of("size", List.of("205/55R16"))).tests()).isEqualTo(2);
       Answer<?> none =
           archive.ask(
               "placings",
@@ -99,6 +106,53 @@ class PlacingsQuestionTest {
       assertThat(none.hasEvidence()).isFalse();
       assertThat(none.excluded()).containsExactly(new Exclusion("another rim diameter", 3));
       assertThat(none.summary()).isEqualTo("No test that counts ranked us in wet-braking.");
+    }
+  }
+
+  /** Makers' reports stand beside what others measured, and alone they are no evidence. */
+  @Test
+  void makersReportsStandBeside() {
+    try (TestArchive archive = new TestArchive(folder)) {
+      archive.add(
+          braking("a", "2019-04-01", SourceKind.OWN, 33, 31, 32, 30),
+          braking("b", "2021", SourceKind.MAKER, 29, 31, 32, 32.5),
+          TestArchive.told("c", "2021", SourceKind.MAKER, null)
+              .with("us", "wear", 50000.0, Unit.KILOMETRE, null)
+              .with("rival 1", "wear", 40000.0, Unit.KILOMETRE, null)
+              .with("rival 2", "wear", 41000.0, Unit.KILOMETRE, null)
+              .with("rival 3", "wear", 42000.0, Unit.KILOMETRE, null));
+      PlacingRow us = us(archive, Map.of());
+      assertThat(us.tests()).isEqualTo(1);
+      assertThat(us.within()).isEqualTo(0);
+      assertThat(us.makerTests()).isEqualTo(1);
+      assertThat(us.makerWithin()).isEqualTo(1);
+      Answer<?> alone =
+          archive.ask("placings", Map.of("model", List.of("us"), "discipline", List.of("wear")));
+      assertThat(alone.hasEvidence()).isFalse();
+      assertThat(alone.summary())
+          .isEqualTo(
+              "No test that counts ranked us in wear. Reports that makers supplied alone tell of it:"
+                  + " `--source maker` shows what they say.");
+      assertThat(us(archive, Map.of("discipline", List.of("wear"), "source", List.of("maker"))).tests())
+          .isEqualTo(1);
+    }
+  }
+
+  /** The same figures under another key, rounded: counted once until somebody decides. */
+  @Test
+  void aTestToldUnderAnotherKeyCountsOnce() {
+    try (TestArchive archive = new TestArchive(folder)) {
+      archive.add(
+          braking("a", "2021-04-01", SourceKind.OWN, 30.14, 31.26, 32.41, 33.18, 35.52),
+          braking("b", "2021-06", SourceKind.INDEPENDENT, 30.1, 31.3, 32.4, 33.2, 35.5));
+      assertThat(us(archive, Map.of()).places()).extracting(Placing::test).containsExactly("a");
+      archive
+          .context()
+          .archive()
+          .decideTests(
+              List.of(
+                  new TestDecision("a", "b", TestDecision.Verdict.APART, Instant.EPOCH, "")));
+      assertThat(us(archive, Map.of()).tests()).isEqualTo(2);
     }
   }
 
