@@ -96,8 +96,7 @@ public final class Questions {
    */
   public static <R> Answer<R> ask(
       Question<R> question, QueryContext context, Map<String, List<String>> given) {
-    Choices choices =
-        Choices.of(question.kind(), question.example(), question.options(), given);
+    Choices choices = Choices.of(question.kind(), question.example(), question.options(), given);
     return MakersBeside.told(question.answer(context, choices), context, choices);
   }
 }

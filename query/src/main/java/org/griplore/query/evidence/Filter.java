@@ -22,8 +22,8 @@ import org.griplore.store.vocabulary.TestDate;
  * Which entries count: the filters common to the questions. It knows its own words, so an answer
  * can say what was asked and what was left out.
  *
- * <p>Reports that makers supplied count where {@code --source} asks for them and nowhere else, and a
- * test that two reports tell counts once.
+ * <p>Reports that makers supplied count where {@code --source} asks for them and nowhere else, and
+ * a test that two reports tell counts once.
  */
 public final class Filter {
   /** Why a result in a maker's report does not count. */
@@ -190,8 +190,7 @@ public final class Filter {
     }
     boolean byMaker = test.kind() == SourceKind.MAKER;
     if (makers != Makers.COUNT && byMaker != (makers == Makers.ALONE)) {
-      return Optional.of(
-          byMaker ? BY_MAKER : "reports not supplied by a maker");
+      return Optional.of(byMaker ? BY_MAKER : "reports not supplied by a maker");
     }
     if (!kinds.isEmpty() && (test.kind() == null || !kinds.contains(test.kind()))) {
       return Optional.of(

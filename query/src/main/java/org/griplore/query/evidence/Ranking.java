@@ -260,8 +260,9 @@ public final class Ranking {
     }
 
     /**
-     * The first result of each row's tyre: a model in its size, state and version, measured alike. Gives whether a report has a model more
-     * than once: sets of the day, where a second report of the test tells what the first has told.
+     * The first result of each row's tyre: a model in its size, state and version, measured alike.
+     * Gives whether a report has a model more than once: sets of the day, where a second report of
+     * the test tells what the first has told.
      */
     private boolean findLeaders(Ranking ranking, int from, int to) {
       if (leader.length < to - from) {

@@ -11,11 +11,11 @@ import org.griplore.query.discipline.Difference;
 import org.griplore.query.discipline.DisciplineArms;
 import org.griplore.query.discipline.ModelStep;
 import org.griplore.query.discipline.Network;
+import org.griplore.query.discipline.Networks;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Filter;
 import org.griplore.query.network.EstimatedComparison;
 import org.griplore.query.network.VarianceMethod;
-import org.griplore.query.discipline.Networks;
 import org.griplore.query.statistics.Interval;
 import org.griplore.query.statistics.OffsetByGroup;
 

@@ -84,7 +84,15 @@ final class PlacingCounter {
     }
     return places.isEmpty()
         ? Optional.empty()
-        : Optional.of(row(evidence.models().get(model).name(), places, tests, firstYear, lastYear, makerTests, makerWithin));
+        : Optional.of(
+            row(
+                evidence.models().get(model).name(),
+                places,
+                tests,
+                firstYear,
+                lastYear,
+                makerTests,
+                makerWithin));
   }
 
   /** Entries of the model in tests that say nothing in the discipline. */

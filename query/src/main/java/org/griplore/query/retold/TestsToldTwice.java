@@ -38,9 +38,7 @@ public final class TestsToldTwice {
             .thenComparing(test -> -cells.count(test))
             .thenComparing(test -> test);
     Map<Set<String>, Verdict> decided = new HashMap<>();
-    snapshot
-        .testDecisions()
-        .forEach(d -> decided.put(Set.of(d.test(), d.other()), d.verdict()));
+    snapshot.testDecisions().forEach(d -> decided.put(Set.of(d.test(), d.other()), d.verdict()));
     List<ToldTwice> found = new ArrayList<>();
     new TestPairs(snapshot)
         .forEach(

@@ -8,7 +8,8 @@ import java.util.Set;
  * Heterogeneity in two parts: what a model is more or less in a size than over all sizes, which
  * stays with it in each test of that size, and what is left from test to test:
  *
- * <p>y = test + model + u(model, size) + e, var u = σ², var e = τ² + the known variance of the runs.
+ * <p>y = test + model + u(model, size) + e, var u = σ², var e = τ² + the known variance of the
+ * runs.
  *
  * <p>Both variances by restricted maximum likelihood (average information; Gilmour, Thompson and
  * Cullis 1995, Biometrics 51:1440). Whether σ² is more than zero is tested by the likelihood ratio,
@@ -144,7 +145,8 @@ public final class ModelBySize {
     for (int step = 0; step < STEPS; step++) {
       double[] slope = slope(here);
       double[][] information = averageInformation(design, here);
-      double[] by = both ? solve(information, slope) : new double[] {0, slope[1] / information[1][1]};
+      double[] by =
+          both ? solve(information, slope) : new double[] {0, slope[1] / information[1][1]};
       double length = 1;
       ModelBySizePoint next = here;
       double nextOfSize = ofSize;

@@ -143,9 +143,7 @@ final class ModelBySizeDesign {
   double[] times(double[] coefficients) {
     double[] product = new double[y.length];
     for (int i = 0; i < product.length; i++) {
-      product[i] =
-          coefficients[test[i]]
-              + (modelColumn(i) < 0 ? 0 : coefficients[modelColumn(i)]);
+      product[i] = coefficients[test[i]] + (modelColumn(i) < 0 ? 0 : coefficients[modelColumn(i)]);
     }
     return product;
   }

@@ -64,8 +64,7 @@ public final class OffsetByGroup {
     int[] members = new int[count];
     weigh(difference, variance, group, inside, ofGroup, itsVariance, members);
     if (count == 1) {
-      Offset only =
-          new Offset(ofGroup[0], hartungKnapp(difference, variance, inside), n - 1.0, n);
+      Offset only = new Offset(ofGroup[0], hartungKnapp(difference, variance, inside), n - 1.0, n);
       return Optional.of(new OffsetByGroup(only, new Offset[] {only}));
     }
     BetweenVariance between = BetweenVariance.reml(ofGroup, itsVariance);
@@ -145,8 +144,7 @@ public final class OffsetByGroup {
     double drawn = 1 - keep;
     double apart = own - mean.value();
     double open = groups > 3 ? 2.0 / (groups - 3) * drawn * drawn * apart * apart : 0;
-    double se =
-        Math.sqrt(keep * variance + drawn * drawn * mean.se() * mean.se() + open);
+    double se = Math.sqrt(keep * variance + drawn * drawn * mean.se() * mean.se() + open);
     return new Offset(mean.value() + keep * apart, se, groups - 1.0, count);
   }
 

@@ -94,6 +94,7 @@ class MakerWorthTest {
             .orElseThrow();
     assertThat(worth.of("nobody")).isEqualTo(worth.overall());
     assertThat(worth.of("Maker 1").steps()).isBetween(1, 3);
-    assertThat(worth.words()).matches("Over 1\\d steps of 6 makers that both measured in wet-braking, .*");
+    assertThat(worth.words())
+        .matches("Over 1\\d steps of 6 makers that both measured in wet-braking, .*");
   }
 }

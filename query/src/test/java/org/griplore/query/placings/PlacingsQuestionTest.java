@@ -133,7 +133,9 @@ class PlacingsQuestionTest {
           .isEqualTo(
               "No test that counts ranked us in wear. Reports that makers supplied alone tell of it:"
                   + " `--source maker` shows what they say.");
-      assertThat(us(archive, Map.of("discipline", List.of("wear"), "source", List.of("maker"))).tests())
+      assertThat(
+              us(archive, Map.of("discipline", List.of("wear"), "source", List.of("maker")))
+                  .tests())
           .isEqualTo(1);
     }
   }
@@ -150,8 +152,7 @@ class PlacingsQuestionTest {
           .context()
           .archive()
           .decideTests(
-              List.of(
-                  new TestDecision("a", "b", TestDecision.Verdict.APART, Instant.EPOCH, "")));
+              List.of(new TestDecision("a", "b", TestDecision.Verdict.APART, Instant.EPOCH, "")));
       assertThat(us(archive, Map.of()).tests()).isEqualTo(2);
     }
   }

@@ -205,8 +205,7 @@ class TestsToldTwiceTest {
     Snapshot snapshot = archive.evidence().snapshot();
     ThreadMXBean thread = ManagementFactory.getThreadMXBean();
     long start = thread.getCurrentThreadCpuTime();
-    TestsToldTwice found =
-        TestsToldTwice.in(snapshot, DisciplineCatalogue.standard());
+    TestsToldTwice found = TestsToldTwice.in(snapshot, DisciplineCatalogue.standard());
     double seconds = (thread.getCurrentThreadCpuTime() - start) / 1e9;
     Set<List<Integer>> pairs = new HashSet<>();
     found.pairs().forEach(pair -> pairs.add(List.of(pair.first(), pair.second())));

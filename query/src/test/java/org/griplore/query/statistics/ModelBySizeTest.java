@@ -22,7 +22,13 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ModelBySizeTest {
   /** An archive of a stated truth: heterogeneity of variance one, a share of it by size. */
   private record Drawn(
-      int[] test, int[] model, int[] size, double[] y, double[] known, double[] effect, double[][] ofSize) {
+      int[] test,
+      int[] model,
+      int[] size,
+      double[] y,
+      double[] known,
+      double[] effect,
+      double[][] ofSize) {
     static Drawn of(int models, int tests, int sizes, int field, double share, Random random) {
       double[] effect = new double[models];
       double[][] ofSize = new double[models][sizes];
@@ -72,7 +78,12 @@ class ModelBySizeTest {
   @Tag("simulation")
   @ParameterizedTest(name = "{0} models, {1} tests, {2} sizes, share {3}")
   @CsvSource({
-    "20, 40, 5, 0", "20, 40, 5, 0.1", "20, 40, 5, 0.25", "20, 40, 5, 0.5", "20, 40, 5, 0.75", "12, 16, 3, 0.5"
+    "20, 40, 5, 0",
+    "20, 40, 5, 0.1",
+    "20, 40, 5, 0.25",
+    "20, 40, 5, 0.5",
+    "20, 40, 5, 0.75",
+    "12, 16, 3, 0.5"
   })
   void intervalsHold(int models, int tests, int sizes, double share) {
     Random random = new Random(75);

@@ -15,7 +15,9 @@ class OffsetByGroupTest {
   void groupsAreDrawnTowardsTheirMean() {
     OffsetByGroup found =
         OffsetByGroup.of(
-                new double[] {1.5, 2.5, 3.5, 4.5}, new double[] {1, 1, 1, 1}, new int[] {0, 0, 1, 1})
+                new double[] {1.5, 2.5, 3.5, 4.5},
+                new double[] {1, 1, 1, 1},
+                new int[] {0, 0, 1, 1})
             .orElseThrow();
     // between: variance of the means is 2, less a half that is error
     assertThat(found.mean().value()).isCloseTo(3, within(1e-9));
@@ -23,8 +25,7 @@ class OffsetByGroupTest {
     assertThat(found.mean().df()).isEqualTo(1);
     assertThat(found.group(0).value()).isCloseTo(3 - 0.75, within(1e-6));
     assertThat(found.group(1).value()).isCloseTo(3 + 0.75, within(1e-6));
-    assertThat(found.group(0).se())
-        .isCloseTo(Math.sqrt(0.75 * 0.5 + 0.0625), within(1e-6));
+    assertThat(found.group(0).se()).isCloseTo(Math.sqrt(0.75 * 0.5 + 0.0625), within(1e-6));
   }
 
   @Test
@@ -42,7 +43,11 @@ class OffsetByGroupTest {
   @Tag("simulation")
   @ParameterizedTest(name = "{0} makers, {1} steps each, between {2}, inside {3}")
   @CsvSource({
-    "3, 3, 0.02, 0.02", "6, 3, 0.02, 0.02", "6, 3, 0, 0", "12, 4, 0.03, 0.01", "6, 1, 0.02, 0.02"
+    "3, 3, 0.02, 0.02",
+    "6, 3, 0.02, 0.02",
+    "6, 3, 0, 0",
+    "12, 4, 0.03, 0.01",
+    "6, 1, 0.02, 0.02"
   })
   void statedOffsetsAreHeld(int makers, int steps, double between, double inside) {
     Random random = new Random(21);
