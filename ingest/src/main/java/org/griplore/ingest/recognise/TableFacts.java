@@ -14,6 +14,7 @@ import org.griplore.store.vocabulary.Unit;
  * @param marks how the table's school marks go with the places, as {@link #withPlaces} tells: of
  *     the overall mark where there is one, else of all marks together
  * @param marksExplained whether a text beside the table says that 1 is the best mark
+ * @param otherMarks whether a column of the table says that it holds school marks
  */
 record TableFacts(
     DecimalMark decimal,
@@ -21,7 +22,8 @@ record TableFacts(
     Unit forAll,
     int[] places,
     int marks,
-    boolean marksExplained) {
+    boolean marksExplained,
+    boolean otherMarks) {
   /**
    * How columns of values go with the overall places: +1 when they rise from the best place to the
    * worst, -1 when they fall, 0 when that cannot be said.

@@ -7,6 +7,7 @@ import org.griplore.store.vocabulary.Dimension;
 import org.griplore.store.vocabulary.Direction;
 import org.griplore.store.vocabulary.Discipline;
 import org.griplore.store.vocabulary.Finding;
+import org.griplore.store.vocabulary.HeaderKey;
 import org.griplore.store.vocabulary.Unit;
 import org.griplore.store.vocabulary.UnitWords;
 
@@ -24,6 +25,7 @@ final class UnitDecision {
   private final ColumnRole.Value role;
   private final RawColumn raw;
   private final ColumnMap.Rule rule;
+  private int agreement;
 
   /**
    * @param rule what the user says of the column; null when nothing
@@ -45,14 +47,35 @@ final class UnitDecision {
    * The unit.
    *
    * @param ranksOnly whether the table's columns without a unit are rankings
+   * @param agreement how the column goes with the measured ones: 1 when high figures stand with good
+   *     results, -1 when low ones do, 0 when that cannot be said
    */
-  ColumnUnit decide(boolean ranksOnly) {
+  ColumnUnit decide(boolean ranksOnly, int agreement) {
+    this.agreement = agreement;
     if (raw.count() == 0) {
       return ColumnUnit.NONE;
     }
     Discipline discipline = role.discipline();
     if (rule != null && rule.unit() != null) {
       return said(rule.unit());
+    }
+    if (role.better() != null && contradicts(role)) {
+      refuse(
+          Finding.Kind.CONFLICT,
+          "figures of which "
+              + (role.better() == Direction.LOW ? "more" : "less")
+              + " is better, as in "
+              + discipline.key()
+              + " in such a unit; but the header says otherwise, and none was taken");
+      return ColumnUnit.NONE;
+    }
+    if (role.unit() != null && role.better() == Direction.LOW && isRelative(role.unit())) {
+      assume("less is better, as the header says; turned round");
+      return new ColumnUnit(
+          role.unit(),
+          false,
+          "turned round, 100 x 100 / x: less is better, as the header says",
+          ColumnUnit.Turn.UPSIDE_DOWN);
     }
     if (role.unit() != null) {
       boolean bare =
@@ -69,6 +92,24 @@ final class UnitDecision {
       return checked(unit, unit != Unit.PERCENT_OF_BEST);
     }
     return inCells.isEmpty() ? unstated(ranksOnly) : ColumnUnit.NONE;
+  }
+
+  private static boolean isRelative(Unit unit) {
+    return unit.dimension() == Dimension.RELATIVE;
+  }
+
+  /** Whether a header says of a physical unit that the other way is better. */
+  private static boolean contradicts(ColumnRole.Value role) {
+    Unit unit = role.unit();
+    if (unit == null) {
+      return false;
+    }
+    return switch (unit.dimension()) {
+      case POINTS, MARK, RELATIVE, NUMBER -> false;
+      default ->
+          role.discipline().accepts(unit)
+              && role.discipline().directionOf(unit) != role.better();
+    };
   }
 
   /** A unit that the user says is taken at the word, where the figures can be in it. */
@@ -217,17 +258,39 @@ final class UnitDecision {
   }
 
   private ColumnUnit unstatedPoints() {
-    if (raw.max() > 10) {
-      return bigPoints();
-    }
-    boolean lowIsBest =
-        role.discipline().key().equals("overall")
-            && TableFacts.withPlaces(facts.places(), List.<Double[]>of(raw.values)) > 0;
-    if (raw.min() >= 1 && raw.max() <= 6 && lowIsBest) {
-      assume("taken as school marks, 1 best: the best places have the lowest");
+    boolean total = role.discipline().key().equals("overall");
+    int places =
+        total ? TableFacts.withPlaces(facts.places(), List.<Double[]>of(raw.values)) : 0;
+    boolean lowIsSaid = role.better() == Direction.LOW;
+    boolean highIsSaid = role.better() == Direction.HIGH;
+    boolean low = lowIsSaid || !highIsSaid && (places > 0 || places == 0 && agreement < 0);
+    boolean high = highIsSaid || !lowIsSaid && (places < 0 || places == 0 && agreement > 0);
+    boolean mayBeMarks = raw.min() >= 0.5 && raw.max() <= 6.5;
+    if (mayBeMarks && (low || !high && total && facts.otherMarks())) {
+      assume(
+          low
+              ? "taken as school marks, 1 best: the best have the lowest"
+              : "taken as school marks, 1 best, as other columns of the table are");
       return ColumnUnit.assumed(Unit.SCHOOL_MARK);
     }
-    return tenPoints();
+    if (low) {
+      refuse(
+          Finding.Kind.CONFLICT,
+          "points, of which more is better; but the best have the lowest, and none was taken");
+      return ColumnUnit.NONE;
+    }
+    if (mayBeMarks && !high && total && raw.min() < 5 && isNote()) {
+      refuse(
+          Finding.Kind.CONFLICT,
+          "marks of which it is known whether 1 or the highest is best; none was taken");
+      return ColumnUnit.NONE;
+    }
+    return raw.max() > 10 ? bigPoints() : tenPoints();
+  }
+
+  /** German marks: 1 is best at school, though not in every test. */
+  private boolean isNote() {
+    return HeaderKey.words(head.text()).stream().anyMatch(word -> word.endsWith("note"));
   }
 
   private void assume(String what) {
