@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.griplore.ingest.recognise.ReadFigure;
 import org.griplore.store.vocabulary.Cell;
+import org.griplore.store.vocabulary.Circumstance;
 import org.griplore.store.vocabulary.Discipline;
 import org.griplore.store.vocabulary.Result;
 import org.griplore.store.vocabulary.ResultCells;
@@ -50,9 +51,9 @@ final class EntryFigures {
   }
 
   /** The result; empty when there is neither value nor place. */
-  Optional<Result> result(Discipline discipline) {
+  Optional<Result> result(Discipline discipline, Circumstance circumstance) {
     if (value == null && !single.isEmpty()) {
-      return Optional.of(mean(discipline));
+      return Optional.of(mean(discipline).under(circumstance));
     }
     if (value == null && place == null) {
       return Optional.empty();
@@ -70,7 +71,7 @@ final class EntryFigures {
             new ResultCells(
                 valueCell, spreads ? spreadCell : null, value == null ? null : runsCell, placeCell),
             value == null ? "" : value.rule(),
-            value == null ? List.of() : value.steps()));
+            value == null ? List.of() : value.steps()).under(circumstance));
   }
 
   /** The mean of the runs and their standard deviation with n - 1. */

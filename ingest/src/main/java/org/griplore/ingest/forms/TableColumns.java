@@ -44,7 +44,13 @@ final class TableColumns {
     reportUnknown();
     figures =
         new TableFigures(
-            area, roles, units(), unitBeside(lines), marksExplained(lines), context.map());
+            area,
+            roles,
+            units(),
+            unitBeside(lines),
+            marksExplained(lines),
+            context.map(),
+            reading.tyres());
     findings.addAll(figures.findings());
   }
 
@@ -168,7 +174,7 @@ final class TableColumns {
 
   private static ColumnRole sameThing(ColumnRole role) {
     return role instanceof ColumnRole.Value value
-        ? new ColumnRole.Value(value.discipline(), null)
+        ? new ColumnRole.Value(value.discipline(), null, null, value.setting())
         : role;
   }
 

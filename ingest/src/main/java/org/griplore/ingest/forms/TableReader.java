@@ -16,9 +16,11 @@ import org.griplore.ingest.recognise.FoundThing;
 import org.griplore.ingest.recognise.NumberReader;
 import org.griplore.ingest.recognise.PlaceText;
 import org.griplore.ingest.recognise.ReadFigure;
+import org.griplore.ingest.recognise.Setting;
 import org.griplore.ingest.recognise.TableArea;
 import org.griplore.ingest.tables.RowKind;
 import org.griplore.ingest.tables.TableReading;
+import org.griplore.store.names.EntryName;
 import org.griplore.store.tyre.TyreSize;
 import org.griplore.store.vocabulary.Cell;
 import org.griplore.store.vocabulary.Discipline;
@@ -27,6 +29,7 @@ import org.griplore.store.vocabulary.Finding;
 import org.griplore.store.vocabulary.NameKey;
 import org.griplore.store.vocabulary.Note;
 import org.griplore.store.vocabulary.Result;
+import org.griplore.store.vocabulary.TyreState;
 
 /** Reads one table: a row a tyre, each cell by its column's role. */
 final class TableReader {
@@ -152,11 +155,17 @@ final class TableReader {
 
   private void entry(Named named, int row, Map<String, Integer> rowOf, List<Entry> entries) {
     Cell cell = cell(named.cell(), named.written());
+    EntryName written = EntryName.of(named.written());
     SettledName name = SettledName.of(named.written(), cell, field, context);
     String model = name.kept();
     String size = size(area.rows().get(row));
-    Integer earlier = rowOf.putIfAbsent(model + "\n" + size, named.cell().row());
-    Integer other = rowOfModel.putIfAbsent(name.model() + "\n" + size, named.cell().row());
+    if (size == null && written.size() != null && !written.size().equals(testSize)) {
+      size = written.size();
+    }
+    TyreState state = written.state() == null ? stateBeside(row) : written.state();
+    String sort = "\n" + size + state + written.variant();
+    Integer earlier = rowOf.putIfAbsent(model + sort, named.cell().row());
+    Integer other = rowOfModel.putIfAbsent(name.model() + sort, named.cell().row());
     if (earlier == null && other != null && !context.names().isDecided(model)) {
       tell(
           Finding.Kind.CONFLICT,
@@ -178,9 +187,25 @@ final class TableReader {
               + earlier
               + " already, and that row was taken",
           "remove the repeated row, or give it its own size");
-    } else {
-      entries.add(new Entry(model, cell, size, results(row, model)));
+      return;
     }
+    Map<TyreState, List<Result>> byState = results(row, model, state);
+    String own = size;
+    byState.forEach(
+        (of, results) ->
+            entries.add(
+                new Entry(model, cell, own, of, written.variant(), results, List.of())));
+  }
+
+  /** The state that a column beside the name tells; new where none does. */
+  private TyreState stateBeside(int row) {
+    for (int column = 0; column < roles.size(); column++) {
+      GridCell cell = area.rows().get(row).get(column);
+      if (cell != null && roles.get(column) instanceof ColumnRole.State) {
+        return EntryName.state(cell.text()).orElse(TyreState.NEW);
+      }
+    }
+    return TyreState.NEW;
   }
 
   /** The rows' remarks; complete after {@link #entries}. */
@@ -258,21 +283,35 @@ final class TableReader {
     return null;
   }
 
-  private List<Result> results(int row, String model) {
-    Map<Discipline, EntryFigures> figures = new LinkedHashMap<>();
+  /** What a figure is a figure of. */
+  private record Of(Discipline discipline, Setting setting) {}
+
+  /** The results by the state in which the tyre gave them. */
+  private Map<TyreState, List<Result>> results(int row, String model, TyreState otherwise) {
+    Map<Of, EntryFigures> figures = new LinkedHashMap<>();
     for (int column = 0; column < roles.size(); column++) {
       GridCell cell = area.rows().get(row).get(column);
       if (cell != null) {
         take(figures, row, column, cell, model);
       }
     }
-    List<Result> results = new ArrayList<>();
-    figures.forEach((discipline, figure) -> figure.result(discipline).ifPresent(results::add));
-    return results;
+    Map<TyreState, List<Result>> byState = new LinkedHashMap<>();
+    figures.forEach(
+        (of, figure) -> {
+          TyreState state = of.setting().state() == null ? otherwise : of.setting().state();
+          figure
+              .result(of.discipline(), of.setting().circumstance())
+              .ifPresent(
+                  result -> byState.computeIfAbsent(state, s -> new ArrayList<>()).add(result));
+        });
+    if (byState.isEmpty()) {
+      byState.put(otherwise, List.of());
+    }
+    return byState;
   }
 
   private void take(
-      Map<Discipline, EntryFigures> figures, int row, int column, GridCell cell, String model) {
+      Map<Of, EntryFigures> figures, int row, int column, GridCell cell, String model) {
     ColumnRole role = roles.get(column);
     if (role instanceof ColumnRole.Remark) {
       if (!(columns.read(cell) instanceof NumberReader.Reading.Missing)) {
@@ -281,23 +320,24 @@ final class TableReader {
     } else if (role instanceof ColumnRole.Value value) {
       FigureColumn read = columns.figures(column);
       ReadFigure figure = read.at(row);
+      EntryFigures of = figure == null ? null : of(figures, value.discipline(), value.setting());
       if (figure != null && read.holdsPlaces()) {
-        of(figures, value.discipline()).place((int) figure.value(), cell(cell, cell.text()));
+        of.place((int) figure.value(), cell(cell, cell.text()));
       } else if (figure != null) {
-        of(figures, value.discipline()).value(figure, cell(cell, cell.text()));
-        beside(of(figures, value.discipline()), read, row, cell);
+        of.value(figure, cell(cell, cell.text()));
+        beside(of, read, row, cell);
       }
     } else if (role instanceof ColumnRole.Run run) {
       ReadFigure figure = columns.figures(column).at(row);
       if (figure != null && figure.unit() != null) {
-        of(figures, run.discipline()).run(figure, cell(cell, cell.text()));
+        of(figures, run.discipline(), run.setting()).run(figure, cell(cell, cell.text()));
       }
     } else if (role instanceof ColumnRole.Place place) {
-      place(figures, place.discipline(), cell);
+      place(of(figures, place.discipline(), place.setting()), cell);
     } else if (role instanceof ColumnRole.Runs runs) {
-      runs(figures, runs.discipline(), cell);
+      runs(of(figures, runs.discipline(), runs.setting()), cell);
     } else if (role instanceof ColumnRole.Spread spread) {
-      spread(figures, spread.discipline(), cell);
+      spread(of(figures, spread.discipline(), spread.setting()), cell);
     }
   }
 
@@ -314,34 +354,35 @@ final class TableReader {
     }
   }
 
-  private void runs(Map<Discipline, EntryFigures> figures, Discipline discipline, GridCell cell) {
+  private void runs(EntryFigures figures, GridCell cell) {
     NumberReader.Reading read = columns.read(cell);
     if (read instanceof NumberReader.Reading.Number number
         && number.value() >= 1
         && number.value() == Math.rint(number.value())) {
-      of(figures, discipline).runs((int) number.value(), cell(cell, cell.text()));
+      figures.runs((int) number.value(), cell(cell, cell.text()));
     } else if (!(read instanceof NumberReader.Reading.Missing)) {
       tell(Finding.Kind.NOT_READ, cell, cell.text(), "a number of runs, whole, from 1", CORRECT);
     }
   }
 
-  private void spread(Map<Discipline, EntryFigures> figures, Discipline discipline, GridCell cell) {
+  private void spread(EntryFigures figures, GridCell cell) {
     NumberReader.Reading read = columns.read(cell);
     if (read instanceof NumberReader.Reading.Number number && number.value() >= 0) {
-      of(figures, discipline).spread(number.value(), cell(cell, cell.text()));
+      figures.spread(number.value(), cell(cell, cell.text()));
     } else if (!(read instanceof NumberReader.Reading.Missing)) {
       tell(Finding.Kind.NOT_READ, cell, cell.text(), "a spread, a number from 0", CORRECT);
     }
   }
 
-  private static EntryFigures of(Map<Discipline, EntryFigures> figures, Discipline discipline) {
-    return figures.computeIfAbsent(discipline, d -> new EntryFigures());
+  private static EntryFigures of(
+      Map<Of, EntryFigures> figures, Discipline discipline, Setting setting) {
+    return figures.computeIfAbsent(new Of(discipline, setting), d -> new EntryFigures());
   }
 
-  private void place(Map<Discipline, EntryFigures> figures, Discipline discipline, GridCell cell) {
+  private void place(EntryFigures figures, GridCell cell) {
     OptionalInt place = PlaceText.of(cell.text());
     if (place.isPresent()) {
-      of(figures, discipline).place(place.getAsInt(), cell(cell, cell.text()));
+      figures.place(place.getAsInt(), cell(cell, cell.text()));
     } else if (!(columns.read(cell) instanceof NumberReader.Reading.Missing)) {
       tell(Finding.Kind.NOT_READ, cell, cell.text(), "a place from 1", CORRECT);
     }

@@ -46,9 +46,14 @@ public record ColumnMap(
     /** What the column holds, given what it would be taken for. */
     ColumnRole over(ColumnRole found) {
       ColumnRole said = role == null ? found : role;
-      return said instanceof ColumnRole.Value value
-          ? new ColumnRole.Value(value.discipline(), unitOver(found))
-          : said;
+      if (!(said instanceof ColumnRole.Value value)) {
+        return said;
+      }
+      Setting setting =
+          found instanceof ColumnRole.Value of && value.setting().equals(Setting.PLAIN)
+              ? of.setting()
+              : value.setting();
+      return new ColumnRole.Value(value.discipline(), unitOver(found), null, setting);
     }
 
     private Unit unitOver(ColumnRole found) {

@@ -49,25 +49,45 @@ public sealed interface ColumnRole {
    *
    * @param unit the unit; null where the header does not say
    * @param better which way the header says is better; null where it does not say
+   * @param setting under what they came about
    */
-  record Value(Discipline discipline, Unit unit, Direction better) implements ColumnRole {
-    /** A header that does not say which way is better. */
+  record Value(Discipline discipline, Unit unit, Direction better, Setting setting)
+      implements ColumnRole {
+    /** A header that says the discipline and perhaps the unit only. */
     public Value(Discipline discipline, Unit unit) {
-      this(discipline, unit, null);
+      this(discipline, unit, null, Setting.PLAIN);
     }
   }
 
   /** Single runs in a discipline, of which the mean counts. */
-  record Run(Discipline discipline, Unit unit) implements ColumnRole {}
+  record Run(Discipline discipline, Unit unit, Setting setting) implements ColumnRole {}
 
   /** Places in a discipline. */
-  record Place(Discipline discipline) implements ColumnRole {}
+  record Place(Discipline discipline, Setting setting) implements ColumnRole {
+    /** Places by results of which nothing more is said. */
+    public Place(Discipline discipline) {
+      this(discipline, Setting.PLAIN);
+    }
+  }
 
   /** Standard deviations of the runs in a discipline. */
-  record Spread(Discipline discipline) implements ColumnRole {}
+  record Spread(Discipline discipline, Setting setting) implements ColumnRole {
+    /** Of results of which nothing more is said. */
+    public Spread(Discipline discipline) {
+      this(discipline, Setting.PLAIN);
+    }
+  }
 
   /** Numbers of runs in a discipline. */
-  record Runs(Discipline discipline) implements ColumnRole {}
+  record Runs(Discipline discipline, Setting setting) implements ColumnRole {
+    /** Of results of which nothing more is said. */
+    public Runs(Discipline discipline) {
+      this(discipline, Setting.PLAIN);
+    }
+  }
+
+  /** New or worn, where it differs from row to row. */
+  record State() implements ColumnRole {}
 
   /** Remarks on the tyre. */
   record Remark() implements ColumnRole {}

@@ -35,9 +35,15 @@ final class RawColumn {
    * @param said the decimal mark that the user says; null when not said
    * @param tableMark the table's decimal mark, for columns that do not tell
    * @param range what figures of the discipline look like
+   * @param tyres which rows are read
    */
   RawColumn(
-      TableArea area, int column, DecimalMark said, DecimalMark tableMark, PlausibleRange range) {
+      TableArea area,
+      int column,
+      DecimalMark said,
+      DecimalMark tableMark,
+      PlausibleRange range,
+      boolean[] tyres) {
     int rows = area.rows().size();
     this.values = new Double[rows];
     this.units = new Unit[rows];
@@ -47,7 +53,7 @@ final class RawColumn {
     this.tableMark = tableMark;
     this.range = range;
     for (int i = 0; i < rows; i++) {
-      cells[i] = area.rows().get(i).get(column);
+      cells[i] = tyres[i] ? area.rows().get(i).get(column) : null;
     }
     read(area.heads().get(column).cell(), said);
   }

@@ -23,6 +23,7 @@ public final class TableFigures {
    * @param forAll a unit stated beside the table for all its columns; null when there is none
    * @param marksExplained whether a text beside the table says that 1 is the best mark
    * @param map what the user says of the columns
+   * @param tyres which rows are tyres': what others hold is no figure of the column
    */
   public TableFigures(
       TableArea area,
@@ -30,7 +31,8 @@ public final class TableFigures {
       Map<String, Unit> units,
       Unit forAll,
       boolean marksExplained,
-      ColumnMap map) {
+      ColumnMap map,
+      boolean[] tyres) {
     this.area = area;
     DecimalMark mark = map.decimal() == null ? mark(roles) : map.decimal();
     int[] places = places(roles);
@@ -39,7 +41,7 @@ public final class TableFigures {
       ColumnRole.Value value = value(roles.get(column));
       if (value != null) {
         PlausibleRange range = PlausibleRange.of(value.discipline().key());
-        raw.put(column, new RawColumn(area, column, map.decimal(), mark, range));
+        raw.put(column, new RawColumn(area, column, map.decimal(), mark, range, tyres));
       }
     }
     TableFacts facts =
@@ -67,7 +69,7 @@ public final class TableFigures {
   /** Single runs are read like results; null for columns that hold neither. */
   private static ColumnRole.Value value(ColumnRole role) {
     if (role instanceof ColumnRole.Run run) {
-      return new ColumnRole.Value(run.discipline(), run.unit());
+      return new ColumnRole.Value(run.discipline(), run.unit(), null, run.setting());
     }
     return role instanceof ColumnRole.Value value ? value : null;
   }

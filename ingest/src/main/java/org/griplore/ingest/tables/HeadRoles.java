@@ -8,13 +8,17 @@ import org.griplore.ingest.recognise.ColumnRole;
 import org.griplore.ingest.recognise.ColumnWords;
 import org.griplore.ingest.recognise.FoundThing;
 import org.griplore.ingest.recognise.PlausibleRange;
+import org.griplore.ingest.recognise.Setting;
 import org.griplore.ingest.recognise.TableArea;
+import org.griplore.store.vocabulary.Circumstance;
 import org.griplore.store.vocabulary.Dimension;
 import org.griplore.store.vocabulary.Direction;
 import org.griplore.store.vocabulary.Discipline;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
 import org.griplore.store.vocabulary.Finding;
 import org.griplore.store.vocabulary.HeaderParts;
+import org.griplore.store.vocabulary.ResultKind;
+import org.griplore.store.vocabulary.TyreState;
 import org.griplore.store.vocabulary.Unit;
 import org.griplore.store.vocabulary.UnitWords;
 
@@ -188,9 +192,6 @@ final class HeadRoles {
     if (base == HeadText.Base.LOST && rating) {
       return notTaken(head, "points that are lost, where 0 is best: no scale of points holds them");
     }
-    if (said.kind() != HeadText.Kind.MEASURED) {
-      return notTaken(head, "declared or claimed and not measured in this test");
-    }
     Unit unit = value.unit();
     if (unit == null || unit.dimension() == Dimension.RELATIVE) {
       unit =
@@ -209,10 +210,41 @@ final class HeadRoles {
       unit = title.unit();
     }
     if (said.statistic() == HeadText.Statistic.RUN) {
-      return new ColumnRole.Run(value.discipline(), unit);
+      return new ColumnRole.Run(value.discipline(), unit, setting(said, value.discipline()));
     }
     Direction direction = better == 0 ? null : better > 0 ? Direction.HIGH : Direction.LOW;
-    return new ColumnRole.Value(value.discipline(), unit, direction);
+    return new ColumnRole.Value(
+        value.discipline(), unit, direction, setting(said, value.discipline()));
+  }
+
+  /** Speeds are those of the header, else of a title that names the same discipline. */
+  private Setting setting(HeadText said, Discipline discipline) {
+    SpeedWindow window = said.window();
+    if (window == null && discipline.equals(title.discipline())) {
+      window = title.window();
+    }
+    boolean braked = discipline.key().endsWith("-braking");
+    ResultKind kind =
+        switch (said.kind()) {
+          case MEASURED -> ResultKind.MEASURED;
+          case DECLARED -> ResultKind.DECLARED;
+          case CLAIMED -> ResultKind.CLAIMED;
+        };
+    Circumstance circumstance = Circumstance.of(kind);
+    if (window != null && braked) {
+      circumstance = circumstance.within(window.fromKmh(), window.toKmh());
+    }
+    TyreState state =
+        switch (said.state()) {
+          case UNSAID -> null;
+          case NEW -> TyreState.NEW;
+          case WORN ->
+              TyreState.worn(
+                  said.tread().isEmpty()
+                      ? null
+                      : Double.valueOf(said.tread().replace(',', '.')));
+        };
+    return new Setting(circumstance, state);
   }
 
   private static boolean isRating(Unit unit) {

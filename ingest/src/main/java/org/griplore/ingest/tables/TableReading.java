@@ -40,6 +40,15 @@ public record TableReading(
     return evidence.stream().mapToDouble(Evidence::points).sum();
   }
 
+  /** Which rows are tyres'. */
+  public boolean[] tyres() {
+    boolean[] tyres = new boolean[kinds.size()];
+    for (int i = 0; i < tyres.length; i++) {
+      tyres[i] = kinds.get(i) == RowKind.TYRE;
+    }
+    return tyres;
+  }
+
   /** The same with more lines below the table. */
   TableReading followedBy(List<List<GridCell>> more) {
     List<List<GridCell>> after = new ArrayList<>(area.after());

@@ -5,7 +5,9 @@ import java.util.List;
 import org.griplore.ingest.grid.GridCell;
 import org.griplore.ingest.recognise.ColumnRole;
 import org.griplore.ingest.recognise.ColumnWords;
+import org.griplore.ingest.recognise.Setting;
 import org.griplore.ingest.recognise.TableArea;
+import org.griplore.store.vocabulary.Circumstance;
 import org.griplore.store.vocabulary.Discipline;
 
 /** Reads a block by one header band: tyres down, disciplines across. */
@@ -100,6 +102,7 @@ final class UprightReading {
   private void parts() {
     long places = roles.stream().filter(ColumnRole.Place.class::isInstance).count();
     Discipline before = null;
+    Setting setting = Setting.PLAIN;
     int values = 0;
     boolean behind = false;
     for (int c = 0; c < roles.size(); c++) {
@@ -108,21 +111,38 @@ final class UprightReading {
       if (role instanceof ColumnRole.Unknown && before != null && (behind || values == 1)) {
         role =
             switch (topic) {
-              case "spread" -> new ColumnRole.Spread(before);
-              case "runs" -> new ColumnRole.Runs(before);
+              case "spread" -> new ColumnRole.Spread(before, setting);
+              case "runs" -> new ColumnRole.Runs(before, setting);
               default -> role;
             };
       }
       if (places > 1 && behind && topic.equals("place") && role instanceof ColumnRole.Place) {
-        role = new ColumnRole.Place(before);
+        role = new ColumnRole.Place(before, setting);
       }
+      role = beside(role, before, setting);
       roles.set(c, role);
       behind = role instanceof ColumnRole.Value || behind && !(role instanceof ColumnRole.Unknown);
       if (role instanceof ColumnRole.Value value) {
         before = value.discipline();
+        setting = value.setting();
         values++;
+      } else if (role instanceof ColumnRole.Run run) {
+        before = run.discipline();
+        setting = run.setting();
       }
     }
+  }
+
+  /** A part of the discipline before it is a part of that very column. */
+  private static ColumnRole beside(ColumnRole role, Discipline before, Setting setting) {
+    if (role instanceof ColumnRole.Place place && place.discipline().equals(before)) {
+      return new ColumnRole.Place(before, setting);
+    } else if (role instanceof ColumnRole.Spread spread && spread.discipline().equals(before)) {
+      return new ColumnRole.Spread(before, setting);
+    } else if (role instanceof ColumnRole.Runs runs && runs.discipline().equals(before)) {
+      return new ColumnRole.Runs(before, setting);
+    }
+    return role;
   }
 
   /** Columns headed 1, 2, 3 are runs of the discipline that the title or the group names. */
@@ -139,11 +159,20 @@ final class UprightReading {
                   ? value.discipline()
                   : title.discipline();
           if (of != null) {
-            roles.set(k, new ColumnRole.Run(of, title.unit()));
+            Setting setting =
+                roles.get(k) instanceof ColumnRole.Value value ? value.setting() : titled(of);
+            roles.set(k, new ColumnRole.Run(of, title.unit(), setting));
           }
         }
       }
     }
+  }
+
+  private Setting titled(Discipline discipline) {
+    return title.window() == null || !discipline.key().endsWith("-braking")
+        ? Setting.PLAIN
+        : new Setting(
+            Circumstance.MEASURED.within(title.window().fromKmh(), title.window().toKmh()), null);
   }
 
   private boolean next(int column, int run) {
