@@ -78,7 +78,11 @@ public final class TableForm {
       use.table(reading.area());
       List<List<GridCell>> lines = new ArrayList<>(preamble);
       lines.addAll(reading.area().before());
-      DetailLines own = context.details(lines);
+      DetailLines below = context.details(reading.area().after());
+      DetailLines own =
+          context
+              .details(lines)
+              .orElse(new DetailLines(below.byTopic(), null, List.of(), below.repeated()));
       DetailLines details = namesAnotherTest(own, earlier) ? own : own.orElse(earlier);
       readArea(grid, reading, details);
       earlier = details;
@@ -150,8 +154,35 @@ public final class TableForm {
     List<Entry> entries = reader.entries();
     List<Note> notes = new ArrayList<>(reader.notes());
     lines.others().forEach(cell -> notes.add(note(grid.name(), cell)));
-    area.after().forEach(line -> line.forEach(cell -> notes.add(note(grid.name(), cell))));
+    below(grid, area, notes);
     context.receiver().report(new TestReport(key, details, entries, notes, List.of()));
+  }
+
+  /** Lines below a table are notes, but for details and what still looks like rows. */
+  private void below(Grid grid, TableArea area, List<Note> notes) {
+    DetailLines below = context.details(area.after());
+    List<GridCell> texts = new ArrayList<>(below.others());
+    if (below.title() != null) {
+      texts.add(0, below.title());
+    }
+    for (List<GridCell> line : area.after()) {
+      boolean row = line.size() > 1 && TableReadings.hasFigure(line);
+      for (GridCell cell : line) {
+        if (row && texts.contains(cell)) {
+          context
+              .receiver()
+              .finding(
+                  new Finding(
+                      Finding.Kind.NOT_READ,
+                      new Cell(grid.name(), cell.row(), cell.column(), cell.text()),
+                      cell.text(),
+                      "a row of the table above, or a table with a header",
+                      "put the row into the table, or a header above it"));
+        } else if (texts.contains(cell)) {
+          notes.add(note(grid.name(), cell));
+        }
+      }
+    }
   }
 
   private static Note note(String sheet, GridCell cell) {

@@ -1,6 +1,8 @@
 package org.griplore.ingest.recognise;
 
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -114,19 +116,70 @@ public final class DetailsReader {
         lines.title() != null ? new Text(lines.title().text(), lines.title()) : text.apply("title");
     Double mass = reader.number("vehicle_mass_kg", text.apply("vehicle_mass_kg"), Unit.KILOGRAM);
     Text vehicle = text.apply("vehicle");
+    List<Text> beside = beside(title, lines);
+    TestDate date = reader.date(text.apply("date"));
+    String size = reader.size(text.apply("size"));
+    SeasonClass season = reader.season(text.apply("season"));
     return new Details(
         reader.plain("title", title),
-        reader.date(text.apply("date")),
+        date != null ? date : reader.dateBeside(beside),
         reader.kind(text.apply("source_kind")),
         reader.plain("source", text.apply("source")),
-        reader.size(text.apply("size")),
-        reader.season(text.apply("season")),
+        size != null ? size : reader.sizeBeside(beside),
+        season != null ? season : reader.seasonBeside(beside),
         reader.vehicle(vehicle),
         mass != null ? mass : reader.massIn(vehicle),
         reader.plain("venue", text.apply("venue")),
         reader.number("surface_c", text.apply("surface_c"), Unit.CELSIUS),
         reader.number("air_c", text.apply("air_c"), Unit.CELSIUS),
         reader.cells);
+  }
+
+  /** The title and short lines without a label, where size, season and year may stand too. */
+  private static List<Text> beside(Text title, DetailLines lines) {
+    List<Text> beside = new ArrayList<>();
+    if (title != null) {
+      beside.add(title);
+    }
+    for (GridCell cell : lines.others()) {
+      if (cell.text().length() < 120) {
+        beside.add(new Text(cell.text(), cell));
+      }
+    }
+    return beside;
+  }
+
+  private TestDate dateBeside(List<Text> beside) {
+    for (Text text : beside) {
+      Optional<DateReader.Reading> date = DateReader.within(text.words());
+      if (date.isPresent()) {
+        keep("date", text);
+        return date.get().date();
+      }
+    }
+    return null;
+  }
+
+  private String sizeBeside(List<Text> beside) {
+    for (Text text : beside) {
+      Optional<TyreSize> size = TyreSize.find(text.words());
+      if (size.isPresent()) {
+        keep("size", text);
+        return size.get().toString();
+      }
+    }
+    return null;
+  }
+
+  private SeasonClass seasonBeside(List<Text> beside) {
+    if (beside.isEmpty()) {
+      return null;
+    }
+    SeasonClass season = seasonOf(beside.get(0).words());
+    if (season != null) {
+      keep("season", beside.get(0));
+    }
+    return season;
   }
 
   /** A text, and its cell where it has one. */
@@ -164,6 +217,13 @@ public final class DetailsReader {
       return null;
     }
     keep("date", text);
+    if (date.get().range()) {
+      finding(
+          Finding.Kind.ASSUMED,
+          text,
+          "one day; taken as the first: " + date.get().date(),
+          "write the day that counts");
+    }
     if (date.get().assumed()) {
       finding(
           Finding.Kind.ASSUMED,
@@ -203,17 +263,9 @@ public final class DetailsReader {
     return season;
   }
 
-  /** The season class that a word means, in four languages; null when it is none. */
+  /** The season class that a word means, in many languages; null when it is none. */
   public static SeasonClass seasonOf(String text) {
-    String key = " " + HeaderKey.of(text) + " ";
-    if (key.matches(
-        ".* (all season|allseason|all year|ganzjahr\\w*|toutes saisons|quatre saisons|4 saisons|aret runt|helars\\w*|allwetter\\w*|4 seasons?|four seasons?) .*")) {
-      return SeasonClass.ALL_SEASON;
-    }
-    if (key.matches(".* (winter\\w*|hiver|vinter\\w*) .*")) {
-      return SeasonClass.WINTER;
-    }
-    return key.matches(".* (summer|sommer\\w*|ete|sommar\\w*) .*") ? SeasonClass.SUMMER : null;
+    return SeasonWords.in(text);
   }
 
   private SourceKind kind(Text text) {

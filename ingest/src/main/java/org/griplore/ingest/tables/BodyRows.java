@@ -18,7 +18,7 @@ final class BodyRows {
     this.band = band;
     this.roles = roles;
     this.heads = heads;
-    this.names = new NameColumns(block, heads, band.body());
+    this.names = new NameColumns(block, heads, band.body(), column -> false);
   }
 
   /** The kind of each row from the first below the header. */

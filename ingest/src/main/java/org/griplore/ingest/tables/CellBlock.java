@@ -45,6 +45,19 @@ final class CellBlock {
     return new CellBlock(cells, sorts, columns.size());
   }
 
+  /** Cells put together anew, each where it stands in the rows given; null where there is none. */
+  static CellBlock laidOut(List<List<GridCell>> rows, int columns) {
+    GridCell[][] cells = new GridCell[rows.size()][columns];
+    CellSort[][] sorts = new CellSort[rows.size()][columns];
+    for (int r = 0; r < cells.length; r++) {
+      for (int c = 0; c < columns; c++) {
+        cells[r][c] = c < rows.get(r).size() ? rows.get(r).get(c) : null;
+        sorts[r][c] = CellSort.of(cells[r][c]);
+      }
+    }
+    return new CellBlock(cells, sorts, columns);
+  }
+
   /** Rows as columns. */
   CellBlock turned() {
     GridCell[][] turned = new GridCell[columns][cells.length];

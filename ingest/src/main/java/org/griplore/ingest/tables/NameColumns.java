@@ -1,11 +1,10 @@
 package org.griplore.ingest.tables;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
+import java.util.function.IntPredicate;
 import org.griplore.ingest.recognise.ColumnRole;
 import org.griplore.store.tyre.TyreSize;
 
@@ -14,8 +13,15 @@ final class NameColumns {
   private final CellBlock block;
   private final KnownHeads heads;
   private final int body;
+  private final IntPredicate headless;
 
-  NameColumns(CellBlock block, KnownHeads heads, int body) {
+  /**
+   * Names of a block.
+   *
+   * @param headless whether a column has no header
+   */
+  NameColumns(CellBlock block, KnownHeads heads, int body, IntPredicate headless) {
+    this.headless = headless;
     this.block = block;
     this.heads = heads;
     this.body = body;
@@ -56,6 +62,7 @@ final class NameColumns {
       }
     }
     if (main || texts.isEmpty()) {
+      generations(roles);
       return;
     }
     boolean maker = roles.stream().anyMatch(ColumnRole.Maker.class::isInstance);
@@ -66,6 +73,36 @@ final class NameColumns {
     } else {
       roles.set(first, maker ? new ColumnRole.Model() : new ColumnRole.Tyre());
     }
+    generations(roles);
+  }
+
+  /** A column without a header right behind the names, of short words, ends the names. */
+  private void generations(List<ColumnRole> roles) {
+    for (int c = 1; c < roles.size(); c++) {
+      ColumnRole left = roles.get(c - 1);
+      boolean behind =
+          left instanceof ColumnRole.Model
+              || left instanceof ColumnRole.Line
+              || left instanceof ColumnRole.Tyre;
+      if (behind && roles.get(c) instanceof ColumnRole.Unknown && headless.test(c) && isShort(c)) {
+        roles.set(c, new ColumnRole.Generation());
+      }
+    }
+  }
+
+  private boolean isShort(int column) {
+    int filled = 0;
+    for (int r = body; r < block.rows(); r++) {
+      String text = block.text(r, column);
+      if (!text.isEmpty()) {
+        filled++;
+        boolean word = text.length() <= 12 && !text.matches("\\d*[.,]\\d+");
+        if (!word || heads.isUnit(text) || isSize(text)) {
+          return false;
+        }
+      }
+    }
+    return filled > 0;
   }
 
   private boolean isRunningNumber(int column) {
@@ -126,17 +163,6 @@ final class NameColumns {
       }
     }
     return filled > 0 && digits == 0;
-  }
-
-  /** How many rows hold each text of a column. */
-  Map<String, Integer> counts(int column) {
-    Map<String, Integer> counts = new HashMap<>();
-    for (int r = body; r < block.rows(); r++) {
-      if (block.at(r, column) != null) {
-        counts.merge(block.text(r, column), 1, Integer::sum);
-      }
-    }
-    return counts;
   }
 
   /** Whether a text can be no tyre: a measure, a number, a size or a sentence. */

@@ -93,7 +93,17 @@ final class RegionFinder {
               && row.get(0).text().length() < 40;
       return group;
     }
-    return !isDetail(row);
+    return !isDetail(row) && !(index < end && isSentence(row, rows.get(index + 1)));
+  }
+
+  /** A title that its own commas cut, above a wider row. */
+  private boolean isSentence(List<GridCell> row, List<GridCell> next) {
+    boolean wider = next.size() > row.size() && !heads.isHeader(row);
+    boolean side = row.get(0).column() == 1 && row.get(row.size() - 1).column() == row.size();
+    return wider
+        && side
+        && row.stream().noneMatch(cell -> heads.isName(cell.text()))
+        && row.stream().anyMatch(cell -> cell.text().strip().split("\\s+").length > 3);
   }
 
   private boolean isDetail(List<GridCell> row) {

@@ -40,6 +40,13 @@ public record TableReading(
     return evidence.stream().mapToDouble(Evidence::points).sum();
   }
 
+  /** The same with more evidence. */
+  TableReading with(Evidence more) {
+    List<Evidence> all = new ArrayList<>(evidence);
+    all.add(more);
+    return new TableReading(turned, area, roles, kinds, all, findings, doubt);
+  }
+
   /** Which rows are tyres'. */
   public boolean[] tyres() {
     boolean[] tyres = new boolean[kinds.size()];

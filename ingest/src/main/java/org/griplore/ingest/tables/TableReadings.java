@@ -30,9 +30,8 @@ public final class TableReadings {
    *
    * @param readings the best first; empty only where the map names a header row elsewhere
    * @param said whether the map names its header row, so that it is read in any case
-   * @param result the same cells as a list of results, a row each; null where it is none
    */
-  public record Found(List<TableReading> readings, boolean said, LongReading result) {
+  public record Found(List<TableReading> readings, boolean said) {
     /** Keeps the list from changing. */
     public Found {
       readings = List.copyOf(readings);
@@ -79,8 +78,7 @@ public final class TableReadings {
           all.size() - 1,
           new Found(
               last.readings().stream().map(r -> r.followedBy(more)).toList(),
-              last.said(),
-              last.result()));
+              last.said()));
     }
     return all;
   }
@@ -101,6 +99,11 @@ public final class TableReadings {
     return rows >= 2;
   }
 
+  /** Whether a cell of a line is a figure. */
+  public static boolean hasFigure(List<GridCell> line) {
+    return line.stream().anyMatch(cell -> CellSort.of(cell).isFigure());
+  }
+
   private static List<List<GridCell>> lines(List<List<GridCell>> rows) {
     return rows.stream().map(row -> RegionFinder.isLone(row) ? List.of(row.get(0)) : row).toList();
   }
@@ -111,6 +114,15 @@ public final class TableReadings {
     TitleWords title = title(region, grid);
     for (HeaderBand band : HeaderBand.of(block, heads, said(region))) {
       readings.add(reading(block, band, title, false, region));
+      CellBlock list = LongReading.laidOut(block, band, heads);
+      if (list != null) {
+        HeaderBand laidOut = new HeaderBand(List.of(0), 1, -1, 2);
+        List<List<GridCell>> before = before(region, band);
+        readings.add(
+            new UprightReading(list, laidOut, heads, title)
+                .read(false, before, region.after())
+                .with(new Evidence(12, "a row a result: one column names disciplines")));
+      }
     }
     if (map.headerRow() == null && block.rows() <= MOST_ACROSS) {
       CellBlock turned = block.turned();
@@ -119,17 +131,21 @@ public final class TableReadings {
       }
     }
     readings.sort(Comparator.comparingDouble(TableReading::score).reversed());
-    return new Found(readings, map.headerRow() != null, null);
+    return new Found(readings, map.headerRow() != null);
   }
 
   private TableReading reading(
       CellBlock block, HeaderBand band, TitleWords title, boolean turned, Region region) {
+    List<List<GridCell>> before = turned ? region.before() : before(region, band);
+    return new UprightReading(block, band, heads, title).read(turned, before, region.after());
+  }
+
+  /** The lines above the header, those of the region included. */
+  private static List<List<GridCell>> before(Region region, HeaderBand band) {
     List<List<GridCell>> before = new ArrayList<>(region.before());
     int top = band.rows().isEmpty() ? band.body() : band.rows().get(0);
-    for (int r = 0; r < top && !turned; r++) {
-      before.add(region.rows().get(r));
-    }
-    return new UprightReading(block, band, heads, title).read(turned, before, region.after());
+    before.addAll(region.rows().subList(0, top));
+    return before;
   }
 
   /** The row in the region that the map names as header; null when it names none of them. */
