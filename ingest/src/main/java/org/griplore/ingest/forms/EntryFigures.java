@@ -62,16 +62,20 @@ final class EntryFigures {
     boolean spreads = value != null && spread != null && value.given().convertsTo(value.unit());
     return Optional.of(
         new Result(
-            discipline.key(),
-            value == null ? null : (Double) value.value(),
-            value == null ? null : value.unit(),
-            spreads ? (Double) value.given().convert(spread, value.unit()) : null,
-            value == null ? null : counted,
-            place,
-            new ResultCells(
-                valueCell, spreads ? spreadCell : null, value == null ? null : runsCell, placeCell),
-            value == null ? "" : value.rule(),
-            value == null ? List.of() : value.steps()).under(circumstance));
+                discipline.key(),
+                value == null ? null : (Double) value.value(),
+                value == null ? null : value.unit(),
+                spreads ? (Double) value.given().convert(spread, value.unit()) : null,
+                value == null ? null : counted,
+                place,
+                new ResultCells(
+                    valueCell,
+                    spreads ? spreadCell : null,
+                    value == null ? null : runsCell,
+                    placeCell),
+                value == null ? "" : value.rule(),
+                value == null ? List.of() : value.steps())
+            .under(circumstance));
   }
 
   /** The mean of the runs and their standard deviation with n - 1. */

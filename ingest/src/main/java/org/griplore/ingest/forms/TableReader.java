@@ -193,8 +193,7 @@ final class TableReader {
     String own = size;
     byState.forEach(
         (of, results) ->
-            entries.add(
-                new Entry(model, cell, own, of, written.variant(), results, List.of())));
+            entries.add(new Entry(model, cell, own, of, written.variant(), results, List.of())));
   }
 
   /** The state that a column beside the name tells; new where none does. */

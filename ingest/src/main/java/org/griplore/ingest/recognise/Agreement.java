@@ -8,8 +8,8 @@ import org.griplore.store.vocabulary.Unit;
 
 /**
  * How a column of ratings or totals goes with the measured columns of its table: a total that runs
- * against every one of them is read the wrong way round. Pairs of rows are counted that stand in the
- * same order in both columns, and in the other (as in Kendall's tau).
+ * against every one of them is read the wrong way round. Pairs of rows are counted that stand in
+ * the same order in both columns, and in the other (as in Kendall's tau).
  */
 final class Agreement {
   /** Fewer pairs say nothing. */
@@ -33,8 +33,7 @@ final class Agreement {
     int with = 0;
     int against = 0;
     for (Map.Entry<Integer, RawColumn> other : raw.entrySet()) {
-      if (roles.get(other.getKey()) instanceof ColumnRole.Value measured
-          && isMeasured(measured)) {
+      if (roles.get(other.getKey()) instanceof ColumnRole.Value measured && isMeasured(measured)) {
         int sign = sign(raw.get(column).values, other.getValue().values, measured);
         with += sign > 0 ? 1 : 0;
         against += sign < 0 ? 1 : 0;

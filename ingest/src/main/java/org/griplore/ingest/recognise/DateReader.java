@@ -10,7 +10,10 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.griplore.store.vocabulary.TestDate;
 
-/** Reads dates as people write them in many languages; a day, a month or a year, or the first day of several. */
+/**
+ * Reads dates as people write them in many languages; a day, a month or a year, or the first day of
+ * several.
+ */
 public final class DateReader {
   /**
    * A date that was read.
@@ -59,7 +62,8 @@ public final class DateReader {
               + "|\\d{4}\u5e74\\d{1,2}\u6708(?:\\d{1,2}\u65e5)?)(?![\\d])");
 
   private static final Pattern YEAR_WITHIN =
-      Pattern.compile("(?<![\\d/.,-])((?:19[89]|20[0-4])\\d)(?:[/-](?:20)?\\d{2})?(?![\\d.,]\\d|\\d|\\s*(?:km|mm|kg|kgs|lb|rpm)\\b)");
+      Pattern.compile(
+          "(?<![\\d/.,-])((?:19[89]|20[0-4])\\d)(?:[/-](?:20)?\\d{2})?(?![\\d.,]\\d|\\d|\\s*(?:km|mm|kg|kgs|lb|rpm)\\b)");
 
   private static final Pattern ISO =
       Pattern.compile("(\\d{4})-(\\d{1,2})(?:-(\\d{1,2}))?(?:[T ]\\d{1,2}:.*)?");
@@ -159,7 +163,12 @@ public final class DateReader {
       begin = month.group(1) + month.group(2);
     } else if (dates.matches()) {
       String day = dates.group(1).strip();
-      begin = day + (Character.isDigit(day.charAt(day.length() - 1)) ? "." : day.endsWith(".") ? "" : " ") + dates.group(2);
+      begin =
+          day
+              + (Character.isDigit(day.charAt(day.length() - 1))
+                  ? "."
+                  : day.endsWith(".") ? "" : " ")
+              + dates.group(2);
     } else if (both.matches()) {
       begin = both.group(1).strip();
     }

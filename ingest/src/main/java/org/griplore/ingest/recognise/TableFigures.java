@@ -45,15 +45,19 @@ public final class TableFigures {
       }
     }
     TableFacts facts =
-        new TableFacts(mark, units, forAll, places, marks(roles, raw, places), marksExplained, marked(roles));
+        new TableFacts(
+            mark, units, forAll, places, marks(roles, raw, places), marksExplained, marked(roles));
     boolean ranksOnly = ranksOnly(roles, raw);
     raw.forEach(
         (column, figures) -> {
           ColumnRole.Value value = value(roles.get(column));
           TableArea.Head head = area.heads().get(column);
           ColumnMap.Rule rule = map.of(column + 1, head).orElse(null);
-          ColumnUnit unit = new UnitDecision(facts, head, value, figures, rule).decide(
-                      ranksOnly, Agreement.withMeasured(column, value, raw, roles, area.rows().size()));
+          ColumnUnit unit =
+              new UnitDecision(facts, head, value, figures, rule)
+                  .decide(
+                      ranksOnly,
+                      Agreement.withMeasured(column, value, raw, roles, area.rows().size()));
           FigureColumn read = new FigureColumn(value.discipline(), figures, unit);
           columns.put(column, read);
           findings.addAll(read.findings());

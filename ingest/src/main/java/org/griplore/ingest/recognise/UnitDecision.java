@@ -47,8 +47,8 @@ final class UnitDecision {
    * The unit.
    *
    * @param ranksOnly whether the table's columns without a unit are rankings
-   * @param agreement how the column goes with the measured ones: 1 when high figures stand with good
-   *     results, -1 when low ones do, 0 when that cannot be said
+   * @param agreement how the column goes with the measured ones: 1 when high figures stand with
+   *     good results, -1 when low ones do, 0 when that cannot be said
    */
   ColumnUnit decide(boolean ranksOnly, int agreement) {
     this.agreement = agreement;
@@ -107,8 +107,7 @@ final class UnitDecision {
     return switch (unit.dimension()) {
       case POINTS, MARK, RELATIVE, NUMBER -> false;
       default ->
-          role.discipline().accepts(unit)
-              && role.discipline().directionOf(unit) != role.better();
+          role.discipline().accepts(unit) && role.discipline().directionOf(unit) != role.better();
     };
   }
 
@@ -259,8 +258,7 @@ final class UnitDecision {
 
   private ColumnUnit unstatedPoints() {
     boolean total = role.discipline().key().equals("overall");
-    int places =
-        total ? TableFacts.withPlaces(facts.places(), List.<Double[]>of(raw.values)) : 0;
+    int places = total ? TableFacts.withPlaces(facts.places(), List.<Double[]>of(raw.values)) : 0;
     boolean lowIsSaid = role.better() == Direction.LOW;
     boolean highIsSaid = role.better() == Direction.HIGH;
     boolean low = lowIsSaid || !highIsSaid && (places > 0 || places == 0 && agreement < 0);

@@ -240,9 +240,7 @@ final class HeadRoles {
           case NEW -> TyreState.NEW;
           case WORN ->
               TyreState.worn(
-                  said.tread().isEmpty()
-                      ? null
-                      : Double.valueOf(said.tread().replace(',', '.')));
+                  said.tread().isEmpty() ? null : Double.valueOf(said.tread().replace(',', '.')));
         };
     return new Setting(circumstance, state);
   }

@@ -164,8 +164,7 @@ final class LongReading {
     columns.forEach(
         (column, row) -> {
           GridCell cell = block.at(row, measure);
-          boolean repeated =
-              repeats.get(new Column(column.words(), column.unit(), 0, value)) > 1;
+          boolean repeated = repeats.get(new Column(column.words(), column.unit(), 0, value)) > 1;
           String words = column.words() + (repeated ? " run " + column.repeat() : "");
           header.add(GridCell.of(cell.row(), cell.column(), words));
           GridCell below =

@@ -76,9 +76,7 @@ public final class TableReadings {
       List<List<GridCell>> more = carried;
       all.set(
           all.size() - 1,
-          new Found(
-              last.readings().stream().map(r -> r.followedBy(more)).toList(),
-              last.said()));
+          new Found(last.readings().stream().map(r -> r.followedBy(more)).toList(), last.said()));
     }
     return all;
   }

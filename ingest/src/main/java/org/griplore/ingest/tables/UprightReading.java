@@ -62,8 +62,8 @@ final class UprightReading {
     }
     parts();
     bareRuns();
-    NameColumns names = new NameColumns(
-            block, heads, band.body(), column -> columns.get(column).text().isEmpty());
+    NameColumns names =
+        new NameColumns(block, heads, band.body(), column -> columns.get(column).text().isEmpty());
     names.find(roles);
     mapped();
     List<RowKind> kinds = new BodyRows(block, band, roles, heads).kinds();
