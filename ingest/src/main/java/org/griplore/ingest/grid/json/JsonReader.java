@@ -38,6 +38,7 @@ public final class JsonReader {
     } catch (JsonProcessingException e) {
       throw broken(original.name(), e);
     }
+    json.tables.removeIf(table -> isBare(table.items()));
     if (json.tables.isEmpty()) {
       throw new Refusal(
           original.name()
@@ -129,6 +130,16 @@ public final class JsonReader {
             && items.values().stream()
                 .allMatch(value -> value instanceof Items row && JsonTable.isPlain(row));
     return objects || lists;
+  }
+
+  /** Whether there is no value in it at all. */
+  private static boolean isBare(JsonValue value) {
+    if (value instanceof Items items) {
+      return items.values().stream().allMatch(JsonReader::isBare);
+    }
+    return value instanceof Members object
+        ? object.members().stream().map(Member::value).allMatch(JsonReader::isBare)
+        : ((Plain) value).text().isEmpty();
   }
 
   private static boolean holdsTable(Members object) {

@@ -3,11 +3,14 @@ package org.griplore.ingest.grid.json;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.griplore.ingest.grid.CellLook;
+import org.griplore.ingest.grid.FormatCode;
 import org.griplore.ingest.grid.Grid;
 import org.griplore.ingest.grid.GridCell;
 import org.griplore.ingest.grid.json.JsonValue.Items;
@@ -27,6 +30,7 @@ import org.griplore.ingest.grid.json.JsonValue.Plain;
  */
 final class JsonTable {
   private static final String VALUE = "value";
+  private static final String UNIT = "unit";
 
   private JsonTable() {}
 
@@ -42,17 +46,17 @@ final class JsonTable {
   }
 
   static Grid of(String name, List<GridCell> above, Items items) {
-    List<Map<List<String>, Plain>> rows = new ArrayList<>();
-    Set<List<String>> paths = new LinkedHashSet<>();
+    List<TreeMap<Integer, Plain>> rows = new ArrayList<>();
+    Map<List<String>, Integer> paths = new LinkedHashMap<>();
     for (JsonValue value : items.values()) {
-      Map<List<String>, Plain> row = new HashMap<>();
+      TreeMap<Integer, Plain> row = new TreeMap<>();
       flatten(value, List.of(), row, paths);
       rows.add(row);
     }
     boolean matrix = items.values().stream().allMatch(Items.class::isInstance);
     boolean byLine = standOnLines(items, matrix);
     List<List<GridCell>> cells = new ArrayList<>();
-    List<List<String>> columns = List.copyOf(paths);
+    List<List<String>> columns = List.copyOf(paths.keySet());
     if (!matrix) {
       int line = byLine ? items.values().get(0).line() - 1 : 1;
       List<GridCell> header = new ArrayList<>();
@@ -62,23 +66,51 @@ final class JsonTable {
           header.add(GridCell.of(line, i + 1, names.get(i)));
         }
       }
-      cells.add(header);
+      if (!header.isEmpty()) {
+        cells.add(header);
+      }
     }
-    for (Map<List<String>, Plain> row : rows) {
+    Map<Integer, Integer> units = units(paths);
+    for (TreeMap<Integer, Plain> row : rows) {
       int counted = cells.size() + 1;
       List<GridCell> line = new ArrayList<>();
-      for (int i = 0; i < columns.size(); i++) {
-        Plain plain = row.get(columns.get(i));
-        if (plain != null && !plain.text().isEmpty()) {
-          int at = byLine ? plain.line() : counted;
-          line.add(new GridCell(at, i + 1, plain.text(), plain.number(), null));
-        }
-      }
+      row.forEach(
+          (column, plain) -> {
+            if (!plain.text().isEmpty()) {
+              int at = byLine ? plain.line() : counted;
+              GridCell cell = new GridCell(at, column + 1, plain.text(), plain.number(), null);
+              line.add(
+                  cell.shown(look(units.containsKey(column) ? row.get(units.get(column)) : null)));
+            }
+          });
       if (!line.isEmpty()) {
         cells.add(line);
       }
     }
     return new Grid(name, above, cells, List.of(), true);
+  }
+
+  /** For the column of a value that of the unit beside it. */
+  private static Map<Integer, Integer> units(Map<List<String>, Integer> paths) {
+    Map<Integer, Integer> units = new HashMap<>();
+    paths.forEach(
+        (path, column) -> {
+          Integer unit =
+              path.size() > 1 && last(path).equals(VALUE)
+                  ? paths.get(and(outer(path), UNIT))
+                  : null;
+          if (unit != null) {
+            units.put(column, unit);
+          }
+        });
+    return units;
+  }
+
+  /** A value's unit stands where a workbook's number format says it. */
+  private static CellLook look(Plain unit) {
+    return unit == null || unit.text().isEmpty()
+        ? CellLook.PLAIN
+        : CellLook.PLAIN.with(new FormatCode("", null, unit.text()));
   }
 
   private static boolean standOnLines(Items items, boolean matrix) {
@@ -93,21 +125,24 @@ final class JsonTable {
   }
 
   private static void flatten(
-      JsonValue value, List<String> path, Map<List<String>, Plain> row, Set<List<String>> paths) {
+      JsonValue value,
+      List<String> path,
+      Map<Integer, Plain> row,
+      Map<List<String>, Integer> paths) {
     if (value instanceof Members object) {
       for (Member member : object.members()) {
         flatten(member.value(), and(path, member.key()), row, paths);
       }
     } else if (value instanceof Plain plain) {
-      paths.add(path);
-      row.put(path, plain);
+      row.put(paths.computeIfAbsent(path, p -> paths.size()), plain);
     } else if (value instanceof Items items && path.isEmpty()) {
       for (int i = 0; i < items.values().size(); i++) {
         flatten(items.values().get(i), List.of(Integer.toString(i + 1)), row, paths);
       }
     } else if (value instanceof Items items) {
-      paths.add(path);
-      row.put(path, new Plain(items.line(), text(items), null));
+      row.put(
+          paths.computeIfAbsent(path, p -> paths.size()),
+          new Plain(items.line(), text(items), null));
     }
   }
 
