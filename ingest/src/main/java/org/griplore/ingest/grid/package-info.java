@@ -18,8 +18,9 @@
  * </ul>
  *
  * <p>The rooms: {@code source} opens a file and knows by its content which reader takes it, {@code
- * text}, {@code markup}, {@code json} and {@code workbook} hold the readers. A room knows this
- * package and {@code text}, and only {@code source} knows all rooms.
+ * text}, {@code markup}, {@code json}, {@code workbook}, {@code print} and {@code packed} hold the
+ * readers. A room knows this package, {@code text} and {@code packed}; only {@code source} knows all
+ * rooms.
  *
  * <p>Choices that are not obvious:
  *

@@ -21,8 +21,7 @@ import org.griplore.ingest.grid.GridCell;
  * {@code key: value} lines are a cell each.
  */
 public final class MarkdownReader {
-  private static final Pattern DASHES =
-      Pattern.compile("\\s{0,3}\\|?\\s*:?-+:?\\s*(\\|\\s*:?-+:?\\s*)*\\|?\\s*");
+  private static final Pattern DASHES = Pattern.compile(":?-+:?");
   private static final Pattern FENCE = Pattern.compile("\\s*(?:`{3,}|~{3,})[^`]*");
   private static final Pattern DETAIL = Pattern.compile("[^:|]{2,40}:\\s.*");
   private static final Parser PARSER =
@@ -51,9 +50,14 @@ public final class MarkdownReader {
   /** The tables; none where what looks like one stands in a code block. */
   public static List<Grid> read(List<String> lines) {
     MarkdownReader reader = new MarkdownReader(lines);
-    Node document = PARSER.parse(String.join("\n", lines));
-    for (Node node = document.getFirstChild(); node != null; node = node.getNext()) {
-      reader.block(node);
+    try {
+      Node document = PARSER.parse(String.join("\n", lines));
+      for (Node node = document.getFirstChild(); node != null; node = node.getNext()) {
+        reader.block(node);
+      }
+    } catch (StackOverflowError e) {
+      // quotes in quotes without end, which the library descends into: no table is in them
+      return List.of();
     }
     if (!reader.preamble.isEmpty() && !reader.grids.isEmpty()) {
       reader.grids.add(new Grid("after the tables", reader.preamble, List.of(), List.of(), false));
@@ -141,7 +145,7 @@ public final class MarkdownReader {
   private static boolean isTableStart(String header, String dashes) {
     return header.contains("|")
         && dashes.contains("-")
-        && DASHES.matcher(dashes).matches()
+        && cells(dashes).stream().allMatch(cell -> DASHES.matcher(cell).matches())
         && cells(header).size() == cells(dashes).size();
   }
 

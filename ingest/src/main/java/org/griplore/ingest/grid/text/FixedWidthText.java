@@ -22,12 +22,14 @@ public final class FixedWidthText {
       Pattern.compile("[-+\u2212]?\\d+[.,]\\d+(?: [-+\u2212]?\\d+[.,]\\d+)+");
   private static final Pattern RULE = Pattern.compile("[-=_+|\\s*.\u2500-\u257f]+");
   private static final int MOST_LINES = 100_000;
+  private static final int LONGEST_LINE = 2000;
 
   private FixedWidthText() {}
 
   /** The table; empty when the lines are none. */
   public static Optional<Content> read(List<Content.Line> lines) {
-    if (lines.size() > MOST_LINES) {
+    boolean tooLong = lines.stream().anyMatch(line -> line.text().length() > LONGEST_LINE);
+    if (lines.size() > MOST_LINES || tooLong) {
       return Optional.empty();
     }
     List<AlignedTable.Line> aligned = new ArrayList<>();
