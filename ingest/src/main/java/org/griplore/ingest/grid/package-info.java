@@ -19,8 +19,8 @@
  *
  * <p>The rooms: {@code source} opens a file and knows by its content which reader takes it, {@code
  * text}, {@code markup}, {@code json}, {@code workbook}, {@code print} and {@code packed} hold the
- * readers. A room knows this package, {@code text} and {@code packed}; only {@code source} knows all
- * rooms.
+ * readers. A room knows this package, {@code text} and {@code packed}; only {@code source} knows
+ * all rooms.
  *
  * <p>Choices that are not obvious:
  *
