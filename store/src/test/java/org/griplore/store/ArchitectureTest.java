@@ -7,6 +7,9 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import org.griplore.store.archive.Addition;
+import org.griplore.store.archive.Archive;
+import org.griplore.store.archive.Delivery;
 
 @AnalyzeClasses(
     packages = "org.griplore.store",
@@ -38,6 +41,15 @@ class ArchitectureTest {
           .should()
           .dependOnClassesThat()
           .resideInAnyPackage("..store.archive..", "..store.text..", "..store.check..");
+
+  @ArchTest
+  static final ArchRule ROOMS_OF_THE_ARCHIVE_DO_NOT_KNOW_ITS_DOORS =
+      noClasses()
+          .that()
+          .resideInAPackage("..store.archive.*..")
+          .should()
+          .dependOnClassesThat()
+          .belongToAnyOf(Archive.class, Addition.class, Delivery.class);
 
   @ArchTest
   static final ArchRule NO_PACKAGE_CIRCLES =

@@ -12,6 +12,29 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.function.LongConsumer;
+import org.griplore.store.archive.check.DatabaseCheck;
+import org.griplore.store.archive.database.ArchiveFailure;
+import org.griplore.store.archive.database.Connections;
+import org.griplore.store.archive.database.DatabaseFile;
+import org.griplore.store.archive.database.Migrations;
+import org.griplore.store.archive.database.PhraseColumns;
+import org.griplore.store.archive.database.Sql;
+import org.griplore.store.archive.names.DecisionWriter;
+import org.griplore.store.archive.names.Decisions;
+import org.griplore.store.archive.names.ModelReader;
+import org.griplore.store.archive.names.NameReader;
+import org.griplore.store.archive.names.TestDecisions;
+import org.griplore.store.archive.reading.FindingReader;
+import org.griplore.store.archive.reading.LineageReader;
+import org.griplore.store.archive.reading.OriginReader;
+import org.griplore.store.archive.reading.ReductionReader;
+import org.griplore.store.archive.reading.RevisionReader;
+import org.griplore.store.archive.reading.RunReader;
+import org.griplore.store.archive.reading.SnapshotLoader;
+import org.griplore.store.archive.reading.StoredNoteReader;
+import org.griplore.store.archive.views.ArchiveTables;
 import org.griplore.store.vocabulary.Decision;
 import org.griplore.store.vocabulary.Problem;
 import org.griplore.store.vocabulary.Refusal;
@@ -124,13 +147,13 @@ public final class Archive implements AutoCloseable {
 
   /** The current reading of a content that is in the archive already, by its hash. */
   public Optional<Revision> currentRevisionOf(String sha256) {
-    return Revision.first(
+    return RevisionReader.first(
         reading, "WHERE r.sha256 = ? AND r.superseded_by_id IS NULL ORDER BY r.id", sha256);
   }
 
   /** All readings of all sources, oldest first. */
   public List<Revision> revisions() {
-    return Revision.list(reading, "ORDER BY r.id");
+    return RevisionReader.list(reading, "ORDER BY r.id");
   }
 
   /** The models with what is known of their descent, by name. */
@@ -281,7 +304,7 @@ public final class Archive implements AutoCloseable {
 
   /** The notes of one reading, superseded or not, as its reports tell them. */
   public List<StoredNote> notesOf(int revision) {
-    return StoredNote.ofRevision(reading, revision);
+    return StoredNoteReader.ofRevision(reading, revision);
   }
 
   /** The logged runs of one reading, superseded or not, in the log's order. */
@@ -328,6 +351,42 @@ public final class Archive implements AutoCloseable {
   /** How the runs of one test's current reports were reduced; empty where none were. */
   public List<ReductionRecord> reductions(int test) {
     return ReductionReader.ofTest(reading, test);
+  }
+
+  /** Opens the archive's views as they are now; additions made meanwhile are not seen. */
+  public ArchiveTables tables() {
+    try {
+      return ArchiveTables.on(ownReading());
+    } catch (SQLException e) {
+      throw ArchiveFailure.of(e);
+    }
+  }
+
+  /** Sentences on what SQLite finds wrong with pages or indexes; empty when nothing. */
+  public List<String> pageProblems() {
+    return problems(DatabaseCheck::pages);
+  }
+
+  /** Sentences on rows that refer to a row that is not there; empty when there are none. */
+  public List<String> referenceProblems() {
+    return problems(DatabaseCheck::references);
+  }
+
+  /**
+   * Sentences on current figures of which a cell cannot be read; empty when there are none.
+   *
+   * @param done told how many figures were looked at, from time to time and at the end
+   */
+  public List<String> cellProblems(LongConsumer done) {
+    return problems(connection -> DatabaseCheck.cells(connection, done));
+  }
+
+  private List<String> problems(Function<Connection, List<String>> check) {
+    try (Connection connection = ownReading()) {
+      return check.apply(connection);
+    } catch (SQLException e) {
+      return List.of(ArchiveFailure.of(e).sentence());
+    }
   }
 
   /** Starts a delivery: sources that are added together and can be taken back together. */

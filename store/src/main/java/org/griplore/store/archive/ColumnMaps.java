@@ -3,6 +3,8 @@ package org.griplore.store.archive;
 import java.sql.Connection;
 import java.time.Instant;
 import java.util.List;
+import org.griplore.store.archive.database.Moments;
+import org.griplore.store.archive.database.Sql;
 import org.griplore.store.vocabulary.Problem;
 import org.griplore.store.vocabulary.Refusal;
 

@@ -12,11 +12,12 @@ public enum NameTaken {
   ASSUMED;
 
   /** The word stored and given away. */
-  String word() {
+  public String word() {
     return name().toLowerCase(Locale.ROOT);
   }
 
-  static NameTaken ofWord(String word) {
+  /** The one with this word. */
+  public static NameTaken ofWord(String word) {
     return valueOf(word.toUpperCase(Locale.ROOT));
   }
 }

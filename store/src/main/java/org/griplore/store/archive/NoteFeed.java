@@ -4,6 +4,10 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.Optional;
+import org.griplore.store.archive.database.ArchiveFailure;
+import org.griplore.store.archive.database.Sql;
+import org.griplore.store.archive.reading.NoteReader;
+import org.griplore.store.archive.reading.RevisionReader;
 
 /**
  * The current notes at one moment, read one by one on a connection of its own: additions made
@@ -55,12 +59,12 @@ public final class NoteFeed implements AutoCloseable {
 
   /** The newest reading; empty in a new archive. */
   public Optional<Revision> newest() {
-    return Revision.first(connection, "ORDER BY r.id DESC LIMIT 1");
+    return RevisionReader.first(connection, "ORDER BY r.id DESC LIMIT 1");
   }
 
   /** The reading with this number. */
   public Optional<Revision> revision(int id) {
-    return Revision.first(connection, "WHERE r.id = ?", id);
+    return RevisionReader.first(connection, "WHERE r.id = ?", id);
   }
 
   /** The highest number that a note has, superseded ones included; 0 without notes. */

@@ -9,6 +9,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.griplore.store.archive.database.ArchiveFailure;
+import org.griplore.store.archive.database.Sql;
+import org.griplore.store.archive.names.Meanings;
+import org.griplore.store.archive.names.Settled;
+import org.griplore.store.archive.reading.RevisionReader;
 
 /** Takes back the last delivery in one transaction, or says what that would take back. */
 final class Undo {
@@ -122,7 +127,7 @@ final class Undo {
   }
 
   private List<Revision> revisions(String which) {
-    return Revision.list(connection, "WHERE " + which + " ORDER BY r.id", delivery);
+    return RevisionReader.list(connection, "WHERE " + which + " ORDER BY r.id", delivery);
   }
 
   /** The names that mean other models, and those models; by name. */

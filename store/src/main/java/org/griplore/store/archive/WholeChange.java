@@ -3,6 +3,8 @@ package org.griplore.store.archive;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.function.Function;
+import org.griplore.store.archive.database.ArchiveFailure;
+import org.griplore.store.archive.database.Sql;
 import org.griplore.store.vocabulary.Refusal;
 
 /** Changes an archive in one transaction, while nobody else writes: whole, or not at all. */

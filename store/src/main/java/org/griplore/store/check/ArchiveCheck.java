@@ -4,8 +4,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.griplore.store.archive.Archive;
-import org.griplore.store.archive.DatabaseCheck;
-import org.griplore.store.archive.OriginalsCheck;
 import org.griplore.store.text.IndexCheck;
 
 /** Verifies an archive and says so in sentences; changes nothing. */
@@ -47,9 +45,9 @@ public final class ArchiveCheck {
   /** Whether the pages can be read: nothing else is worth asking when they cannot. */
   private boolean database() {
     progress.verified("database", 0, 0);
-    boolean whole = add("The database is whole.", DatabaseCheck.pages(archive));
+    boolean whole = add("The database is whole.", archive.pageProblems());
     if (whole) {
-      add("Every reference leads to a row.", DatabaseCheck.references(archive));
+      add("Every reference leads to a row.", archive.referenceProblems());
     }
     return whole;
   }
@@ -58,7 +56,7 @@ public final class ArchiveCheck {
     long total = archive.figureCount();
     add(
         "All " + total + " figures say where they stand.",
-        DatabaseCheck.cells(archive, done -> progress.verified("figures", done, total)));
+        archive.cellProblems(done -> progress.verified("figures", done, total)));
   }
 
   private void originals() {

@@ -7,8 +7,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import org.griplore.store.archive.Archive;
-import org.griplore.store.archive.ArchiveTable;
-import org.griplore.store.archive.ArchiveTables;
+import org.griplore.store.archive.views.ArchiveTable;
+import org.griplore.store.archive.views.ArchiveTables;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
 import org.griplore.store.vocabulary.Refusal;
 
@@ -67,7 +67,7 @@ public final class DataPackage {
   public static Written write(
       Archive archive, DisciplineCatalogue catalogue, Path folder, Progress progress) {
     try (NewFolder made = NewFolder.instead(folder);
-        ArchiveTables tables = ArchiveTables.open(archive)) {
+        ArchiveTables tables = archive.tables()) {
       Written written = new DataPackage(archive, tables, catalogue, made.draft(), progress).write();
       made.finish();
       return written;

@@ -9,7 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import org.griplore.store.archive.ArchiveTable;
+import org.griplore.store.archive.views.ArchiveTable;
 
 /**
  * The {@code datapackage.json} of a package by Data Package, Tabular Data Resource and Table Schema

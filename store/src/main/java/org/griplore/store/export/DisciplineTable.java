@@ -3,7 +3,7 @@ package org.griplore.store.export;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import org.griplore.store.archive.ArchiveTable;
+import org.griplore.store.archive.views.ArchiveTable;
 import org.griplore.store.vocabulary.Direction;
 import org.griplore.store.vocabulary.Discipline;
 import org.griplore.store.vocabulary.DisciplineCatalogue;

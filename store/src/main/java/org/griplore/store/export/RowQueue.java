@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
-import org.griplore.store.archive.ArchiveTable;
+import org.griplore.store.archive.views.ArchiveTable;
 
 /**
  * Hands rows from the thread that reads them to one that writes them, a thousand at a time, so that

@@ -8,6 +8,10 @@ import java.sql.SQLException;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
+import org.griplore.store.archive.database.Sql;
+import org.griplore.store.archive.views.ArchiveTable;
+import org.griplore.store.archive.views.ArchiveTables;
+import org.griplore.store.archive.views.ViewSheet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -45,7 +49,7 @@ class ArchiveTablesTest {
   void everyViewIsDescribedColumnByColumn() throws SQLException {
     try (Archive archive = Archive.openOrCreate(folder);
         Connection connection = archive.ownReading();
-        ArchiveTables tables = ArchiveTables.open(archive)) {
+        ArchiveTables tables = archive.tables()) {
       assertThat(tables.all().stream().map(ArchiveTable::name).toList())
           .isEqualTo(names(connection, "view"));
       for (ArchiveTable table : tables.all()) {

@@ -14,12 +14,16 @@ import java.sql.Statement;
 import java.util.List;
 import java.util.Map;
 import java.util.zip.GZIPInputStream;
+import org.griplore.store.archive.database.Migrations;
+import org.griplore.store.archive.database.Sql;
 import org.griplore.store.vocabulary.Cell;
 import org.griplore.store.vocabulary.Decision;
 import org.griplore.store.vocabulary.Reduction;
 import org.griplore.store.vocabulary.Refusal;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class MigrationsTest {
   @TempDir Path folder;
@@ -114,9 +118,9 @@ class MigrationsTest {
   void anArchiveOfVersionTwoKeepsEverything() throws IOException, SQLException {
     makeVersionTwo();
     try (Archive archive = Archive.open(folder)) {
-      assertThat(DatabaseCheck.pages(archive)).isEmpty();
-      assertThat(DatabaseCheck.references(archive)).isEmpty();
-      assertThat(DatabaseCheck.cells(archive, done -> {})).isEmpty();
+      assertThat(archive.pageProblems()).isEmpty();
+      assertThat(archive.referenceProblems()).isEmpty();
+      assertThat(archive.cellProblems(done -> {})).isEmpty();
       assertThat(archive.revisions()).hasSize(10);
       assertThat(archive.figureCount()).isEqualTo(267);
       assertThat(archive.noteCount()).isEqualTo(28);
@@ -233,6 +237,34 @@ class MigrationsTest {
     }
     try (Archive archive = Archive.open(folder)) {
       assertThat(archive.figureCount()).isEqualTo(267);
+    }
+  }
+
+  @ParameterizedTest(name = "killed after {0} ms")
+  @ValueSource(ints = {0, 20, 60, 120, 200})
+  void whatIsKilledWhileItIsCarriedOverBeginsAgain(int millis)
+      throws IOException, SQLException, InterruptedException {
+    makeVersionTwo();
+    Process process =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-cp",
+                System.getProperty("java.class.path"),
+                MigratingProcess.class.getName(),
+                folder.toString())
+            .redirectErrorStream(true)
+            .start();
+    assertThat(process.getInputStream().read()).isEqualTo('b');
+    Thread.sleep(millis);
+    process.destroyForcibly().waitFor();
+    try (Connection connection = database()) {
+      assertThat(Sql.number(connection, "PRAGMA user_version")).isIn(2L, 3L);
+    }
+    try (Archive archive = Archive.open(folder)) {
+      assertThat(archive.pageProblems()).isEmpty();
+      assertThat(archive.referenceProblems()).isEmpty();
+      assertThat(archive.figureCount()).isEqualTo(267);
+      assertThat(archive.revisions()).hasSize(10);
     }
   }
 }

@@ -11,6 +11,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.griplore.store.archive.database.Sql;
+import org.griplore.store.archive.views.ArchiveTable;
+import org.griplore.store.archive.views.ViewSheet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

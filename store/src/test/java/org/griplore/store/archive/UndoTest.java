@@ -142,7 +142,7 @@ class UndoTest {
     assertThat(first.models()).containsExactly("Velmar Ostra Three");
     assertThat(first.apartAgain()).containsExactly("Velmar Ostra 3");
     assertThat(archive.models()).extracting(ModelRecord::name).contains("Velmar Ostra 3");
-    assertThat(DatabaseCheck.references(archive)).isEmpty();
+    assertThat(archive.referenceProblems()).isEmpty();
   }
 
   private List<String> aliases(String name) {

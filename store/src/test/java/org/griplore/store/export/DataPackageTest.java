@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.griplore.store.archive.Addition;
 import org.griplore.store.archive.Archive;
-import org.griplore.store.archive.DatabaseCheck;
 import org.griplore.store.archive.Figures;
 import org.griplore.store.archive.Revision;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
@@ -72,7 +71,7 @@ class DataPackageTest {
               .as("seed %d, step %d, %s", seed, i, file)
               .isEqualTo(before.get(file));
         }
-        assertThat(DatabaseCheck.references(archive)).isEmpty();
+        assertThat(archive.referenceProblems()).isEmpty();
         assertThat(after).isNotEqualTo(before);
         if (!sources.oneIn(3)) {
           sources.deliver(archive);

@@ -1,0 +1,4 @@
+/**
+ * Whether the database is whole.
+ */
+package org.griplore.store.archive.check;

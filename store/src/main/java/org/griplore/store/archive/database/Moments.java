@@ -1,0 +1,13 @@
+package org.griplore.store.archive.database;
+
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+
+/** How moments are stored: ISO 8601 in UTC, to the second. */
+public final class Moments {
+  private Moments() {}
+
+  public static String text(Instant moment) {
+    return moment.truncatedTo(ChronoUnit.SECONDS).toString();
+  }
+}
