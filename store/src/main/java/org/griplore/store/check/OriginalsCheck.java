@@ -1,8 +1,5 @@
 package org.griplore.store.check;
 
-import org.griplore.store.archive.Archive;
-import org.griplore.store.archive.Revision;
-
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -13,6 +10,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.LongConsumer;
 import java.util.stream.Stream;
+import org.griplore.store.archive.Archive;
+import org.griplore.store.archive.Revision;
 import org.griplore.store.vocabulary.Refusal;
 
 /** Verifies the kept original files against the readings made of them. */

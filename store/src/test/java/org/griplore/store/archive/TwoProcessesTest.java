@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Path;
-import org.griplore.store.check.OriginalsCheck;
 import org.griplore.store.check.ArchiveCheck;
 import org.griplore.store.check.CheckLine;
+import org.griplore.store.check.OriginalsCheck;
 import org.griplore.store.vocabulary.Refusal;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;

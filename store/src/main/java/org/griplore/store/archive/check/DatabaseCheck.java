@@ -1,8 +1,5 @@
 package org.griplore.store.archive.check;
 
-import org.griplore.store.archive.database.ArchiveFailure;
-import org.griplore.store.archive.database.Sql;
-
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
@@ -11,6 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.LongConsumer;
 import java.util.stream.Collectors;
+import org.griplore.store.archive.database.ArchiveFailure;
+import org.griplore.store.archive.database.Sql;
 import org.griplore.store.vocabulary.Refusal;
 
 /** Verifies an archive's database: its pages, its references and the cells of current figures. */

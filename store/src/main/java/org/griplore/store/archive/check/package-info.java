@@ -1,4 +1,2 @@
-/**
- * Whether the database is whole.
- */
+/** Whether the database is whole. */
 package org.griplore.store.archive.check;

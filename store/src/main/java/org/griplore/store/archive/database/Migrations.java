@@ -1,8 +1,5 @@
 package org.griplore.store.archive.database;
 
-import org.griplore.store.archive.names.Settled;
-import org.griplore.store.archive.views.ViewSheet;
-
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -10,6 +7,8 @@ import java.nio.charset.StandardCharsets;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
+import org.griplore.store.archive.names.Settled;
+import org.griplore.store.archive.views.ViewSheet;
 import org.griplore.store.vocabulary.Refusal;
 
 /**

@@ -1,7 +1,5 @@
 package org.griplore.store.archive.database;
 
-import org.griplore.store.archive.writing.Rules;
-
 import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -11,6 +9,7 @@ import java.util.Map;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.griplore.store.archive.writing.Rules;
 import org.griplore.store.vocabulary.Phrase;
 import org.griplore.store.wording.PhraseBook;
 

@@ -37,7 +37,8 @@ public final class Sql {
   }
 
   /** Gives the rows one by one: none is kept. */
-  public static void forEach(Connection connection, String sql, RowTaker taker, Object... parameters) {
+  public static void forEach(
+      Connection connection, String sql, RowTaker taker, Object... parameters) {
     try (PreparedStatement statement = prepare(connection, sql, parameters);
         ResultSet rows = statement.executeQuery()) {
       while (rows.next()) {

@@ -1,14 +1,13 @@
 package org.griplore.store.archive.names;
 
-import org.griplore.store.archive.ModelRecord;
-import org.griplore.store.archive.database.Sql;
-
 import java.sql.Connection;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import org.griplore.store.archive.ModelRecord;
+import org.griplore.store.archive.database.Sql;
 import org.griplore.store.vocabulary.Decision;
 import org.griplore.store.vocabulary.Decision.Topic;
 import org.griplore.store.vocabulary.NameKey;

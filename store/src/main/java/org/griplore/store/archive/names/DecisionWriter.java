@@ -1,7 +1,5 @@
 package org.griplore.store.archive.names;
 
-import org.griplore.store.archive.NameRecord;
-
 import java.sql.Connection;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -10,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.griplore.store.archive.NameRecord;
 import org.griplore.store.vocabulary.Decision;
 import org.griplore.store.vocabulary.Decision.Topic;
 import org.griplore.store.vocabulary.Decision.Verdict;

@@ -1,12 +1,11 @@
 package org.griplore.store.archive.names;
 
-import org.griplore.store.archive.ModelRecord;
-
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.griplore.store.archive.ModelRecord;
 import org.griplore.store.vocabulary.Problem;
 import org.griplore.store.vocabulary.Refusal;
 

@@ -1,10 +1,9 @@
 package org.griplore.store.archive.names;
 
-import org.griplore.store.archive.database.Sql;
-
 import java.sql.Connection;
 import java.util.HashMap;
 import java.util.Map;
+import org.griplore.store.archive.database.Sql;
 
 /**
  * The model that a name means which is not its own.

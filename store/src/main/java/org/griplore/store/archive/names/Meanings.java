@@ -1,8 +1,5 @@
 package org.griplore.store.archive.names;
 
-import org.griplore.store.archive.NameTaken;
-import org.griplore.store.archive.database.Sql;
-
 import java.sql.Connection;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -12,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import org.griplore.store.archive.NameTaken;
+import org.griplore.store.archive.database.Sql;
 import org.griplore.store.vocabulary.Decision;
 import org.griplore.store.vocabulary.NameKey;
 

@@ -1,8 +1,5 @@
 package org.griplore.store.archive.names;
 
-import org.griplore.store.archive.ModelRecord;
-import org.griplore.store.archive.database.Sql;
-
 import java.sql.Connection;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -12,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import org.griplore.store.archive.ModelRecord;
+import org.griplore.store.archive.database.Sql;
 import org.griplore.store.vocabulary.SeasonClass;
 import org.griplore.store.vocabulary.TestDate;
 

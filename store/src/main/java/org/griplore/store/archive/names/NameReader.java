@@ -1,10 +1,5 @@
 package org.griplore.store.archive.names;
 
-import org.griplore.store.archive.database.CellColumns;
-import org.griplore.store.archive.NameRecord;
-import org.griplore.store.archive.NameUse;
-import org.griplore.store.archive.database.Sql;
-
 import java.sql.Connection;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -14,7 +9,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import org.griplore.store.archive.NameRecord;
 import org.griplore.store.archive.NameRecord.Standing;
+import org.griplore.store.archive.NameUse;
+import org.griplore.store.archive.database.CellColumns;
+import org.griplore.store.archive.database.Sql;
 import org.griplore.store.vocabulary.Cell;
 import org.griplore.store.vocabulary.Decision;
 import org.griplore.store.vocabulary.NameKey;

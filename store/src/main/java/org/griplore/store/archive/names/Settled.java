@@ -1,8 +1,5 @@
 package org.griplore.store.archive.names;
 
-import org.griplore.store.archive.ModelRecord;
-import org.griplore.store.archive.database.Sql;
-
 import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -13,6 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.griplore.store.archive.ModelRecord;
+import org.griplore.store.archive.database.Sql;
 
 /**
  * What follows from sources and decisions together and is kept beside them, so that one query gives

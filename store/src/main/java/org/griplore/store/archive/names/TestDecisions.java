@@ -1,8 +1,5 @@
 package org.griplore.store.archive.names;
 
-import org.griplore.store.archive.database.Moments;
-import org.griplore.store.archive.database.Sql;
-
 import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -11,6 +8,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.griplore.store.archive.database.Moments;
+import org.griplore.store.archive.database.Sql;
 import org.griplore.store.vocabulary.TestDecision;
 
 /** Reads and writes what was decided on tests told twice. */

@@ -1,4 +1,2 @@
-/**
- * What names mean and how models descend, from sources and decisions together.
- */
+/** What names mean and how models descend, from sources and decisions together. */
 package org.griplore.store.archive.names;

@@ -1,10 +1,5 @@
 package org.griplore.store.archive.reading;
 
-import org.griplore.store.archive.EntryColumns;
-import org.griplore.store.archive.ReportRecord;
-import org.griplore.store.archive.ResultColumns;
-import org.griplore.store.archive.database.Sql;
-
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
@@ -12,6 +7,10 @@ import java.sql.SQLException;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import org.griplore.store.archive.EntryColumns;
+import org.griplore.store.archive.ReportRecord;
+import org.griplore.store.archive.ResultColumns;
+import org.griplore.store.archive.database.Sql;
 import org.griplore.store.vocabulary.TyreState;
 import org.griplore.store.vocabulary.Variant;
 

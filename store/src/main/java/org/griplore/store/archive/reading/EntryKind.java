@@ -1,9 +1,8 @@
 package org.griplore.store.archive.reading;
 
-import org.griplore.store.archive.database.Sql;
-
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import org.griplore.store.archive.database.Sql;
 import org.griplore.store.vocabulary.TyreState;
 import org.griplore.store.vocabulary.Variant;
 

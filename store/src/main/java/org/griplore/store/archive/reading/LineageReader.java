@@ -1,12 +1,11 @@
 package org.griplore.store.archive.reading;
 
-import org.griplore.store.archive.database.CellColumns;
-import org.griplore.store.archive.LineageSaid;
-import org.griplore.store.archive.names.ModelReader;
-import org.griplore.store.archive.database.Sql;
-
 import java.sql.Connection;
 import java.util.List;
+import org.griplore.store.archive.LineageSaid;
+import org.griplore.store.archive.database.CellColumns;
+import org.griplore.store.archive.database.Sql;
+import org.griplore.store.archive.names.ModelReader;
 import org.griplore.store.vocabulary.LineageRow;
 import org.griplore.store.vocabulary.TestDate;
 

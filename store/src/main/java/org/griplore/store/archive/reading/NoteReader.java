@@ -1,14 +1,5 @@
 package org.griplore.store.archive.reading;
 
-import org.griplore.store.archive.database.ArchiveFailure;
-import org.griplore.store.archive.database.CellColumns;
-import org.griplore.store.archive.names.ModelReader;
-import org.griplore.store.archive.ModelRecord;
-import org.griplore.store.archive.NoteFeed;
-import org.griplore.store.archive.NoteRecord;
-import org.griplore.store.archive.database.NumberedWords;
-import org.griplore.store.archive.database.Sql;
-
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
@@ -17,6 +8,14 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.griplore.store.archive.ModelRecord;
+import org.griplore.store.archive.NoteFeed;
+import org.griplore.store.archive.NoteRecord;
+import org.griplore.store.archive.database.ArchiveFailure;
+import org.griplore.store.archive.database.CellColumns;
+import org.griplore.store.archive.database.NumberedWords;
+import org.griplore.store.archive.database.Sql;
+import org.griplore.store.archive.names.ModelReader;
 import org.griplore.store.vocabulary.SourceKind;
 import org.griplore.store.vocabulary.TestDate;
 

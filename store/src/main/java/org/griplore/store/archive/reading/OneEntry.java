@@ -1,8 +1,5 @@
 package org.griplore.store.archive.reading;
 
-import org.griplore.store.archive.names.Meaning;
-import org.griplore.store.archive.database.Sql;
-
 import java.sql.Connection;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -12,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import org.griplore.store.archive.database.Sql;
+import org.griplore.store.archive.names.Meaning;
 
 /**
  * Puts entries of one model together that a report writes differently, in one sheet and another,

@@ -1,15 +1,14 @@
 package org.griplore.store.archive.reading;
 
-import org.griplore.store.archive.database.CellColumns;
-import org.griplore.store.archive.database.PhraseColumns;
-import org.griplore.store.archive.ResultOrigin;
-import org.griplore.store.archive.Revision;
-import org.griplore.store.archive.writing.Rules;
-import org.griplore.store.archive.database.Sql;
-
 import java.sql.Connection;
 import java.util.List;
 import java.util.Optional;
+import org.griplore.store.archive.ResultOrigin;
+import org.griplore.store.archive.Revision;
+import org.griplore.store.archive.database.CellColumns;
+import org.griplore.store.archive.database.PhraseColumns;
+import org.griplore.store.archive.database.Sql;
+import org.griplore.store.archive.writing.Rules;
 import org.griplore.store.vocabulary.ResultCells;
 import org.griplore.store.vocabulary.Step;
 import org.griplore.store.vocabulary.Unit;

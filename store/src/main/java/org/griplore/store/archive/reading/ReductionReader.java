@@ -1,10 +1,5 @@
 package org.griplore.store.archive.reading;
 
-import org.griplore.store.archive.database.CellColumns;
-import org.griplore.store.archive.database.PhraseColumns;
-import org.griplore.store.archive.ReductionRecord;
-import org.griplore.store.archive.database.Sql;
-
 import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -12,6 +7,10 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.griplore.store.archive.ReductionRecord;
+import org.griplore.store.archive.database.CellColumns;
+import org.griplore.store.archive.database.PhraseColumns;
+import org.griplore.store.archive.database.Sql;
 import org.griplore.store.vocabulary.Direction;
 import org.griplore.store.vocabulary.LoggedRun;
 import org.griplore.store.vocabulary.ReducedSet;

@@ -1,8 +1,5 @@
 package org.griplore.store.archive.reading;
 
-import org.griplore.store.archive.Revision;
-import org.griplore.store.archive.database.Sql;
-
 import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -11,6 +8,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.griplore.store.archive.Revision;
+import org.griplore.store.archive.database.Sql;
 
 /** Reads revisions with the options they were read by. */
 public final class RevisionReader {

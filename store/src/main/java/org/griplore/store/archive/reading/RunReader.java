@@ -1,13 +1,12 @@
 package org.griplore.store.archive.reading;
 
-import org.griplore.store.archive.database.CellColumns;
-import org.griplore.store.archive.RunRecord;
-import org.griplore.store.archive.database.Sql;
-
 import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.List;
+import org.griplore.store.archive.RunRecord;
+import org.griplore.store.archive.database.CellColumns;
+import org.griplore.store.archive.database.Sql;
 import org.griplore.store.vocabulary.LoggedRun;
 import org.griplore.store.vocabulary.Unit;
 

@@ -1,17 +1,5 @@
 package org.griplore.store.archive.reading;
 
-import org.griplore.store.archive.database.ArchiveFailure;
-import org.griplore.store.archive.database.CellColumns;
-import org.griplore.store.archive.writing.Circumstances;
-import org.griplore.store.archive.EntryColumns;
-import org.griplore.store.archive.names.ModelReader;
-import org.griplore.store.archive.ModelRecord;
-import org.griplore.store.archive.ReportRecord;
-import org.griplore.store.archive.Snapshot;
-import org.griplore.store.archive.database.Sql;
-import org.griplore.store.archive.names.TestDecisions;
-import org.griplore.store.archive.TestRecord;
-
 import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -21,6 +9,17 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.griplore.store.archive.EntryColumns;
+import org.griplore.store.archive.ModelRecord;
+import org.griplore.store.archive.ReportRecord;
+import org.griplore.store.archive.Snapshot;
+import org.griplore.store.archive.TestRecord;
+import org.griplore.store.archive.database.ArchiveFailure;
+import org.griplore.store.archive.database.CellColumns;
+import org.griplore.store.archive.database.Sql;
+import org.griplore.store.archive.names.ModelReader;
+import org.griplore.store.archive.names.TestDecisions;
+import org.griplore.store.archive.writing.Circumstances;
 import org.griplore.store.vocabulary.Cell;
 import org.griplore.store.vocabulary.Circumstance;
 import org.griplore.store.vocabulary.Details;

@@ -1,11 +1,10 @@
 package org.griplore.store.archive.reading;
 
-import org.griplore.store.archive.database.CellColumns;
-import org.griplore.store.archive.database.Sql;
-import org.griplore.store.archive.StoredNote;
-
 import java.sql.Connection;
 import java.util.List;
+import org.griplore.store.archive.StoredNote;
+import org.griplore.store.archive.database.CellColumns;
+import org.griplore.store.archive.database.Sql;
 import org.griplore.store.vocabulary.Note;
 
 /** Reads the notes of one revision as its reports tell them. */

@@ -1,14 +1,13 @@
 package org.griplore.store.archive.views;
 
-import org.griplore.store.archive.database.ArchiveFailure;
-import org.griplore.store.archive.database.Sql;
-
 import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.griplore.store.archive.database.ArchiveFailure;
+import org.griplore.store.archive.database.Sql;
 import org.griplore.store.vocabulary.Refusal;
 
 /**

@@ -1,4 +1,2 @@
-/**
- * What people and {@code export} read: the views, with what each column means.
- */
+/** What people and {@code export} read: the views, with what each column means. */
 package org.griplore.store.archive.views;

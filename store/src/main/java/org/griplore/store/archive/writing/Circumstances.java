@@ -1,12 +1,11 @@
 package org.griplore.store.archive.writing;
 
-import org.griplore.store.archive.database.Sql;
-
 import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.HashMap;
 import java.util.Map;
+import org.griplore.store.archive.database.Sql;
 import org.griplore.store.vocabulary.Circumstance;
 import org.griplore.store.vocabulary.ResultKind;
 import org.griplore.store.vocabulary.Surface;

@@ -1,14 +1,13 @@
 package org.griplore.store.archive.writing;
 
-import org.griplore.store.archive.database.NumberedWords;
-import org.griplore.store.archive.database.Sql;
-
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.Map;
+import org.griplore.store.archive.database.NumberedWords;
+import org.griplore.store.archive.database.Sql;
 
 /** Gives the figures of one revision one by one, sorted by what they are figures of. */
 public final class FigureCursor implements AutoCloseable {

@@ -1,9 +1,8 @@
 package org.griplore.store.archive.writing;
 
-import org.griplore.store.archive.database.BatchInsert;
-
 import java.util.List;
 import java.util.Map;
+import org.griplore.store.archive.database.BatchInsert;
 import org.griplore.store.vocabulary.LoggedRun;
 import org.griplore.store.vocabulary.ReducedSet;
 import org.griplore.store.vocabulary.Reduction;

@@ -1,13 +1,12 @@
 package org.griplore.store.archive.writing;
 
-import org.griplore.store.archive.database.Sql;
-
 import java.sql.Connection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import org.griplore.store.archive.database.Sql;
 import org.griplore.store.vocabulary.Cell;
 import org.griplore.store.vocabulary.Details;
 import org.griplore.store.vocabulary.Entry;

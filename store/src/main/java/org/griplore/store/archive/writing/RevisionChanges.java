@@ -1,8 +1,5 @@
 package org.griplore.store.archive.writing;
 
-import org.griplore.store.archive.database.ArchiveFailure;
-import org.griplore.store.archive.database.Sql;
-
 import java.nio.charset.StandardCharsets;
 import java.sql.Connection;
 import java.sql.SQLException;
@@ -10,6 +7,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import org.griplore.store.archive.database.ArchiveFailure;
+import org.griplore.store.archive.database.Sql;
 import org.griplore.store.vocabulary.Phrase;
 
 /**

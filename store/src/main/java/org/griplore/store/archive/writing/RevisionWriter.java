@@ -1,18 +1,17 @@
 package org.griplore.store.archive.writing;
 
-import org.griplore.store.archive.database.Moments;
-import org.griplore.store.archive.database.NextId;
-import org.griplore.store.archive.Original;
-import org.griplore.store.archive.database.PhraseColumns;
-import org.griplore.store.archive.Revision;
-import org.griplore.store.archive.reading.RevisionReader;
-import org.griplore.store.archive.database.Sql;
-
 import java.sql.Connection;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.griplore.store.archive.Original;
+import org.griplore.store.archive.Revision;
+import org.griplore.store.archive.database.Moments;
+import org.griplore.store.archive.database.NextId;
+import org.griplore.store.archive.database.PhraseColumns;
+import org.griplore.store.archive.database.Sql;
+import org.griplore.store.archive.reading.RevisionReader;
 import org.griplore.store.vocabulary.Phrase;
 import org.griplore.store.wording.PhraseBook;
 

@@ -1,15 +1,14 @@
 package org.griplore.store.archive.writing;
 
-import org.griplore.store.archive.database.BatchInsert;
-import org.griplore.store.archive.NameTaken;
-import org.griplore.store.archive.database.SharedWords;
-import org.griplore.store.archive.database.Sql;
-
 import java.sql.Connection;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.griplore.store.archive.NameTaken;
+import org.griplore.store.archive.database.BatchInsert;
+import org.griplore.store.archive.database.SharedWords;
+import org.griplore.store.archive.database.Sql;
 import org.griplore.store.vocabulary.Finding;
 import org.griplore.store.vocabulary.Phrase;
 import org.griplore.store.wording.PhraseBook;

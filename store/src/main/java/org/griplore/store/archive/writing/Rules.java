@@ -1,14 +1,13 @@
 package org.griplore.store.archive.writing;
 
-import org.griplore.store.archive.database.NextId;
-import org.griplore.store.archive.database.PhraseColumns;
-import org.griplore.store.archive.database.Sql;
-
 import java.sql.Connection;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.griplore.store.archive.database.NextId;
+import org.griplore.store.archive.database.PhraseColumns;
+import org.griplore.store.archive.database.Sql;
 import org.griplore.store.vocabulary.Phrase;
 import org.griplore.store.wording.PhraseBook;
 
