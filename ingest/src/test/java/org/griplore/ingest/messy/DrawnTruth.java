@@ -52,7 +52,8 @@ final class DrawnTruth {
       List<Truth.Figure> ways,
       Map<String, String> marks) {
     figures.add(
-        new Truth.Stated(List.of(tyre.name()), discipline, place, ways, marks, Map.of(), true));
+        new Truth.Stated(
+            List.of(tyre.name()), discipline, place, ways, marks, Map.of(), Truth.Need.READ));
   }
 
   Truth truth(String about, DrawnLook look, Map<String, String> details) {

@@ -3,7 +3,10 @@ package org.griplore.ingest.messy;
 import java.util.List;
 import java.util.Locale;
 
-/** What was counted over the files of a family. */
+/**
+ * What was counted over the files of a family. Nothing of a draft is taken, so nothing of it is
+ * wrong.
+ */
 record FamilyFigures(
     String family,
     int files,
@@ -28,8 +31,8 @@ record FamilyFigures(
       n[0] += v.whole() ? 1 : 0;
       n[1] += v.file().truth().required();
       n[2] += v.right().size();
-      n[3] += v.wrong().size();
-      n[4] += v.falseTyres().size();
+      n[3] += v.read().draft() ? 0 : v.wrong().size();
+      n[4] += v.read().draft() ? 0 : v.falseTyres().size();
       n[5] += v.silent().size();
       n[6] += v.details().size() + v.detailFaults().size();
       n[7] += v.details().size();

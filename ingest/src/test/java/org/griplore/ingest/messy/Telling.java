@@ -51,7 +51,7 @@ final class Telling {
   private static boolean tells(Finding finding, List<Cell> cells, Truth.Stated stated) {
     Cell cell = finding.cell();
     if (cell == null) {
-      return true;
+      return finding.kind() == Finding.Kind.NOT_READ;
     }
     String text = finding.found() + " " + cell.found();
     String key = NameKey.of(text);

@@ -25,9 +25,14 @@ record Truth(
     TAKEN,
     /** It can be understood, yet asking first is no fault. */
     EITHER,
-    /** It is ambiguous on purpose: nothing of it may be taken without asking. */
+    /**
+     * It is ambiguous on purpose: a draft, or what is ambiguous is told and left out. What is not
+     * stated may not be taken.
+     */
     DRAFT,
-    /** There is nothing in it to take. */
+    /** It has results of no tyres: whatever becomes of it, no figure is taken without asking. */
+    NOTHING,
+    /** There is nothing in it at all. */
     REFUSED
   }
 
@@ -38,6 +43,15 @@ record Truth(
    * @param figures what it tells of its tyres
    */
   record Test(Map<String, String> details, List<Stated> figures) {}
+
+  /** Whether a figure has to be read. */
+  enum Need {
+    READ,
+    /** A finding may tell of it instead. */
+    READ_OR_TOLD,
+    /** It may stay in a note, say. */
+    FREE
+  }
 
   /** A figure in a unit; places have none. */
   record Figure(double value, Unit unit) {}
@@ -51,7 +65,7 @@ record Truth(
    * @param marks what it holds for beyond the discipline: {@code window}, {@code state}, {@code
    *     kind}; empty where there is nothing of that
    * @param own details of this figure's own, where they differ from the test's
-   * @param required whether it has to be read; otherwise a finding may tell of it instead
+   * @param need whether it has to be read
    */
   record Stated(
       List<String> tyre,
@@ -60,7 +74,11 @@ record Truth(
       List<Figure> figures,
       Map<String, String> marks,
       Map<String, String> own,
-      boolean required) {
+      Need need) {
+
+    boolean required() {
+      return need == Need.READ;
+    }
 
     boolean isOf(String model) {
       return tyre.stream().anyMatch(name -> NameKey.of(name).equals(NameKey.of(model)));

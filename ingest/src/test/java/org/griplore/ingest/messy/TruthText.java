@@ -28,8 +28,8 @@ import org.griplore.store.vocabulary.Unit;
  * A column is a discipline with its unit in brackets (the discipline's own sign is never assumed),
  * then perhaps a window, a state and a kind; {@code #} makes it places. Other columns hold details
  * of the row's own. In a cell {@code or} sets ways to say it apart, a unit in brackets is this
- * cell's own, brackets around a figure mean that it may be read or told in a finding, and {@code -}
- * means nothing.
+ * cell's own, brackets around a figure mean that it is read or told in a finding, {@code ?} before
+ * it that it may stay unread, and {@code -} means nothing.
  */
 final class TruthText {
   private static final Pattern COLUMN =
@@ -141,8 +141,16 @@ final class TruthText {
         throw new IllegalArgumentException("no window, state or kind: " + word);
       }
     }
-    boolean required = !cell.startsWith("(");
-    String figures = required ? cell : cell.substring(1, cell.length() - 1);
+    Truth.Need need =
+        cell.startsWith("(")
+            ? Truth.Need.READ_OR_TOLD
+            : cell.startsWith("?") ? Truth.Need.FREE : Truth.Need.READ;
+    String figures =
+        switch (need) {
+          case READ -> cell;
+          case READ_OR_TOLD -> cell.substring(1, cell.length() - 1);
+          case FREE -> cell.substring(1);
+        };
     List<Truth.Figure> ways = new ArrayList<>();
     for (String way : figures.split(" or ")) {
       Matcher figure = FIGURE.matcher(way.strip());
@@ -155,7 +163,7 @@ final class TruthText {
       }
       ways.add(new Truth.Figure(Double.parseDouble(figure.group(1)), own1));
     }
-    return new Truth.Stated(names, head.group(1), place, ways, marks, own, required);
+    return new Truth.Stated(names, head.group(1), place, ways, marks, own, need);
   }
 
   private static Unit unit(String symbol) {

@@ -52,8 +52,9 @@ record Verdict(
       return false;
     }
     return switch (file.truth().decision()) {
+      case NOTHING -> read.draft() || read.figures().isEmpty();
       case REFUSED -> read.refusal() != null;
-      case DRAFT -> read.draft() && !faulty();
+      case DRAFT -> read.draft() || read.refusal() == null && !faulty();
       case EITHER -> read.refusal() == null && !faulty();
       case TAKEN -> read.refusal() == null && !read.draft() && !faulty();
     };
@@ -107,7 +108,7 @@ record Verdict(
       faults.stream().distinct().limit(3).forEach(fault -> detailFaults.set(indexOf(fault), fault));
     }
     for (ReadBack.Read extra : open) {
-      if (file.truth().decision() == Truth.Decision.REFUSED || !file.truth().names(extra.model())) {
+      if (!file.truth().names(extra.model())) {
         falseTyres.add(extra.model());
       } else if (!file.truth().allows(extra.model(), extra.discipline())) {
         wrong.add(extra.words());
@@ -118,7 +119,7 @@ record Verdict(
       if (stated.required()) {
         lost.add(stated.words());
       }
-      if (!Telling.tells(read, cells, stated)) {
+      if (stated.need() != Truth.Need.FREE && !Telling.tells(read, cells, stated)) {
         silent.add(stated.words());
       }
     }
