@@ -7,7 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.griplore.ingest.reduce.Anchor;
 import org.griplore.ingest.reduce.ReductionOptions;
-import org.griplore.ingest.reduce.Window;
+import org.griplore.ingest.reduce.run.Window;
 import org.griplore.store.tyre.TyreClass;
 import org.griplore.store.vocabulary.Problem;
 import org.griplore.store.vocabulary.Refusal;

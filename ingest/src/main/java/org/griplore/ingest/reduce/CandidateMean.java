@@ -2,6 +2,9 @@ package org.griplore.ingest.reduce;
 
 import java.util.List;
 import java.util.Objects;
+import org.griplore.ingest.reduce.run.ResultUnit;
+import org.griplore.ingest.reduce.run.RunMeasure;
+import org.griplore.ingest.reduce.sample.Moments;
 
 /** Joins the sets of one candidate to its result. */
 final class CandidateMean {

@@ -2,6 +2,8 @@ package org.griplore.ingest.reduce;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.griplore.ingest.reduce.run.RunPosition;
+import org.griplore.ingest.reduce.sample.StraightLine;
 import org.griplore.store.tyre.TyreClass;
 import org.griplore.store.vocabulary.Authority;
 import org.griplore.store.vocabulary.Step;

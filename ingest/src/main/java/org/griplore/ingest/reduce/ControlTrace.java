@@ -1,6 +1,9 @@
 package org.griplore.ingest.reduce;
 
 import java.util.List;
+import org.griplore.ingest.reduce.sample.Moments;
+import org.griplore.ingest.reduce.sample.StraightLine;
+import org.griplore.ingest.reduce.sample.StudentTail;
 
 /**
  * What the reference set's means did over the day: the test of method A (ASTM F1650, abstract and

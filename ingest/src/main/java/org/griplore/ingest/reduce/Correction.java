@@ -1,5 +1,7 @@
 package org.griplore.ingest.reduce;
 
+import org.griplore.ingest.reduce.run.RunMeasure;
+
 /**
  * Corrects a figure by the reference: multiplicative where ratios are formed, T x level /
  * reference; a shift for levels and points, T + level - reference (ASTM F1650, natural reading).

@@ -3,7 +3,11 @@ package org.griplore.ingest.reduce;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.griplore.ingest.reduce.Limit.What;
+import org.griplore.ingest.reduce.limit.Limit.What;
+import org.griplore.ingest.reduce.limit.Limits;
+import org.griplore.ingest.reduce.limit.Remark;
+import org.griplore.ingest.reduce.limit.Standing;
+import org.griplore.ingest.reduce.run.RunMeasure;
 
 /**
  * Judges sets and cycles by the limits. A reference whose spread is too wide voids each cycle that

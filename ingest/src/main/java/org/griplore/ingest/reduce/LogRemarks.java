@@ -3,6 +3,12 @@ package org.griplore.ingest.reduce;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.griplore.ingest.reduce.limit.Remark;
+import org.griplore.ingest.reduce.run.RunMeasure;
+import org.griplore.ingest.reduce.run.RunPosition;
+import org.griplore.ingest.reduce.run.SpeedCorrection;
+import org.griplore.ingest.reduce.run.Window;
+import org.griplore.ingest.reduce.sample.GrubbsRule;
 import org.griplore.store.vocabulary.LoggedRun;
 
 /** Collects what a reader of a reduced log must know. */

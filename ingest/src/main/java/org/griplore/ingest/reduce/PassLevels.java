@@ -3,6 +3,8 @@ package org.griplore.ingest.reduce;
 import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;
+import org.griplore.ingest.reduce.run.RunPosition;
+import org.griplore.ingest.reduce.sample.StraightLine;
 import org.griplore.store.tyre.TyreClass;
 import org.griplore.store.vocabulary.LoggedRun;
 

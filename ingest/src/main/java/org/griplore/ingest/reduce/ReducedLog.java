@@ -2,6 +2,9 @@ package org.griplore.ingest.reduce;
 
 import java.util.List;
 import java.util.Optional;
+import org.griplore.ingest.reduce.limit.Remark;
+import org.griplore.ingest.reduce.run.RunMeasure;
+import org.griplore.ingest.reduce.run.Window;
 import org.griplore.store.vocabulary.Unit;
 
 /**

@@ -1,6 +1,8 @@
 package org.griplore.ingest.reduce;
 
 import java.util.Objects;
+import org.griplore.ingest.reduce.limit.Limits;
+import org.griplore.ingest.reduce.run.Window;
 import org.griplore.store.tyre.TyreClass;
 
 /**

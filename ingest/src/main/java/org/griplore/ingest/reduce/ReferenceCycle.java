@@ -2,6 +2,7 @@ package org.griplore.ingest.reduce;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.griplore.ingest.reduce.run.RunMeasure;
 
 /**
  * Candidates between two measurements of the reference set: R-T1-R, R-T1-T2-R, R-T1-T2-T3-R; the

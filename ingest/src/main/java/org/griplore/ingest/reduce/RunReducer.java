@@ -7,6 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.griplore.ingest.reduce.run.ResultUnit;
+import org.griplore.ingest.reduce.run.RunMeasure;
+import org.griplore.ingest.reduce.run.RunPosition;
+import org.griplore.ingest.reduce.run.Window;
 import org.griplore.store.vocabulary.Discipline;
 import org.griplore.store.vocabulary.LoggedRun;
 

@@ -3,6 +3,7 @@ package org.griplore.ingest.reduce;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.griplore.ingest.reduce.run.RunMeasure;
 import org.griplore.store.tyre.TyreClass;
 import org.griplore.store.vocabulary.Authority;
 import org.griplore.store.vocabulary.LoggedRun;

@@ -2,6 +2,7 @@ package org.griplore.ingest.reduce;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.griplore.ingest.reduce.run.RunMeasure;
 
 /**
  * The variance of each set's mean and how an effect answers to it, all on the effect's scale:

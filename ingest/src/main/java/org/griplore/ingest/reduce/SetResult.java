@@ -2,6 +2,7 @@ package org.griplore.ingest.reduce;
 
 import java.util.List;
 import java.util.Objects;
+import org.griplore.ingest.reduce.limit.Standing;
 import org.griplore.store.vocabulary.Step;
 import org.griplore.store.vocabulary.Unit;
 

@@ -6,6 +6,10 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import org.griplore.ingest.reduce.run.RunMeasure;
+import org.griplore.ingest.reduce.run.RunPosition;
+import org.griplore.ingest.reduce.sample.GrubbsRule;
+import org.griplore.ingest.reduce.sample.Moments;
 import org.griplore.store.vocabulary.LoggedRun;
 
 /**

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.griplore.ingest.reduce.run.ResultUnit;
+import org.griplore.ingest.reduce.run.RunMeasure;
 import org.griplore.store.vocabulary.Step;
 import org.griplore.store.vocabulary.Unit;
 

@@ -2,8 +2,8 @@ package org.griplore.ingest.trace;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.griplore.ingest.reduce.FullyDevelopedDeceleration;
-import org.griplore.ingest.reduce.FullyDevelopedDeceleration.Point;
+import org.griplore.ingest.reduce.run.FullyDevelopedDeceleration;
+import org.griplore.ingest.reduce.run.FullyDevelopedDeceleration.Point;
 import org.griplore.store.vocabulary.Refusal;
 
 /**

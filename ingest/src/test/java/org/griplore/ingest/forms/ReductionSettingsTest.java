@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.Map;
 import org.griplore.ingest.reduce.Anchor;
-import org.griplore.ingest.reduce.Limit;
 import org.griplore.ingest.reduce.ReductionOptions;
-import org.griplore.ingest.reduce.Window;
+import org.griplore.ingest.reduce.limit.Limit;
+import org.griplore.ingest.reduce.run.Window;
 import org.griplore.store.tyre.TyreClass;
 import org.griplore.store.vocabulary.Refusal;
 import org.junit.jupiter.api.Test;

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.griplore.ingest.reduce.sample.Moments;
 import org.griplore.store.OutsideData;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;

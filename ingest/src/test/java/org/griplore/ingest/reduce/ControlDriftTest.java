@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import org.griplore.ingest.reduce.limit.Remark;
+import org.griplore.ingest.reduce.sample.StraightLine;
 import org.griplore.store.vocabulary.LoggedRun;
 import org.griplore.store.vocabulary.Unit;
 import org.junit.jupiter.api.Test;

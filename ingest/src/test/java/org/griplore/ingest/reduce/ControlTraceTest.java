@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.griplore.ingest.reduce.ControlTrace.Verdict;
 import org.griplore.ingest.reduce.ReductionOptions.Drift;
+import org.griplore.ingest.reduce.limit.Remark;
 import org.junit.jupiter.api.Test;
 
 /** Constructed traces of the reference; the arithmetic is beside each. */

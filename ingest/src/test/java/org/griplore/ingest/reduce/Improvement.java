@@ -1,6 +1,7 @@
 package org.griplore.ingest.reduce;
 
 import java.util.Locale;
+import org.griplore.ingest.reduce.run.RunPosition;
 
 /**
  * How much better one tyre brakes than another, told of what: the ratio of decelerations (grip) and

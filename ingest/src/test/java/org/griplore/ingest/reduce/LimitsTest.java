@@ -4,8 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.griplore.ingest.reduce.Limit.What;
-import org.griplore.ingest.reduce.Standing.State;
+import org.griplore.ingest.reduce.limit.Limit;
+import org.griplore.ingest.reduce.limit.Limit.What;
+import org.griplore.ingest.reduce.limit.Limits;
+import org.griplore.ingest.reduce.limit.Remark;
+import org.griplore.ingest.reduce.limit.Standing.State;
 import org.griplore.store.vocabulary.Authority;
 import org.junit.jupiter.api.Test;
 

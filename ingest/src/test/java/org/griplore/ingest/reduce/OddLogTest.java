@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import org.griplore.ingest.reduce.limit.Remark;
+import org.griplore.ingest.reduce.run.RunMeasure;
+import org.griplore.ingest.reduce.run.Window;
 import org.griplore.store.vocabulary.LoggedRun;
 import org.griplore.store.vocabulary.Refusal;
 import org.griplore.store.vocabulary.Scale;

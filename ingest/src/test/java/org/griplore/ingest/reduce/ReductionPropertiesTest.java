@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
+import org.griplore.ingest.reduce.run.SpeedCorrection;
+import org.griplore.ingest.reduce.run.Window;
 import org.griplore.store.vocabulary.LoggedRun;
 import org.griplore.store.vocabulary.Unit;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -1,5 +1,6 @@
 package org.griplore.ingest.reduce;
 
+import org.griplore.ingest.reduce.run.RunPosition;
 import org.griplore.store.tyre.TyreClass;
 
 /**

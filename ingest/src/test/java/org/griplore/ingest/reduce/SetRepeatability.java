@@ -1,6 +1,8 @@
 package org.griplore.ingest.reduce;
 
 import java.util.List;
+import org.griplore.ingest.reduce.run.RunPosition;
+import org.griplore.ingest.reduce.sample.Moments;
 
 /**
  * How well runs of one set repeat, pooled over sets: the one-way layout of ISO 5725-2 (from memory,

@@ -2,6 +2,7 @@ package org.griplore.ingest.reduce;
 
 import java.util.List;
 import java.util.Locale;
+import org.griplore.ingest.reduce.run.RunPosition;
 
 /**
  * What differences of sound levels mean. Energy, pressure and loudness are three things: 3 dB is

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import org.griplore.ingest.reduce.run.SpeedCorrection;
+import org.griplore.ingest.reduce.run.Window;
 import org.griplore.store.tyre.LabelEra;
 import org.griplore.store.tyre.TyreClass;
 import org.griplore.store.tyre.WetGripClass;

@@ -1,11 +1,11 @@
-package org.griplore.ingest.reduce;
+package org.griplore.ingest.reduce.run;
 
 import java.util.List;
 import org.griplore.store.vocabulary.Step;
 import org.griplore.store.vocabulary.Unit;
 
 /** Turns a figure that runs are averaged in into the discipline's unit. */
-final class ResultUnit {
+public final class ResultUnit {
   private final RunMeasure measure;
   private final Unit wanted;
   private final Window window;
@@ -13,23 +13,23 @@ final class ResultUnit {
   /**
    * @param window nominal speeds; null where none apply, and decelerations then stay decelerations
    */
-  ResultUnit(RunMeasure measure, Unit wanted, Window window) {
+  public ResultUnit(RunMeasure measure, Unit wanted, Window window) {
     this.measure = measure;
     this.wanted = wanted;
     this.window = window;
   }
 
-  Window window() {
+  public Window window() {
     return window;
   }
 
   /** Unit of the averaged figure; inverse distances have none of the vocabulary's. */
-  Unit figureUnit() {
+  public Unit figureUnit() {
     return measure.figureUnit();
   }
 
   /** The result's unit: the discipline's where the figure can be told in it. */
-  Unit unit() {
+  public Unit unit() {
     return convertsToDistance() || natural().convertsTo(wanted) ? wanted : natural();
   }
 
@@ -48,7 +48,7 @@ final class ResultUnit {
   }
 
   /** The figure in the result's unit. */
-  double of(double figure) {
+  public double of(double figure) {
     if (convertsToDistance()) {
       return Unit.METRE.convert(SpeedCorrection.distance(window, figure), unit());
     }
@@ -57,7 +57,7 @@ final class ResultUnit {
   }
 
   /** The figure in the result's unit, with the step that leads there where one is needed. */
-  double add(double figure, List<Step> steps) {
+  public double add(double figure, List<Step> steps) {
     double value = of(figure);
     if (inverts() || unit() != natural()) {
       String rule =
@@ -70,7 +70,7 @@ final class ResultUnit {
   }
 
   /** A standard deviation of the figure in the result's unit (delta method). */
-  Double spread(Double deviation, double mean, double corrected) {
+  public Double spread(Double deviation, double mean, double corrected) {
     if (deviation == null) {
       return null;
     }
@@ -78,7 +78,7 @@ final class ResultUnit {
   }
 
   /** A deviation on the effect's scale in the result's unit. */
-  double error(double onEffectScale, double corrected) {
+  public double error(double onEffectScale, double corrected) {
     if (measure.byRatio()) {
       return onEffectScale * Math.abs(corrected);
     }

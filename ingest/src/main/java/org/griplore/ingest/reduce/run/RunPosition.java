@@ -1,14 +1,14 @@
-package org.griplore.ingest.reduce;
+package org.griplore.ingest.reduce.run;
 
 import org.griplore.store.vocabulary.LoggedRun;
 import org.griplore.store.vocabulary.Problem;
 import org.griplore.store.vocabulary.Refusal;
 
 /** Where in a log a run stands, in words, and the refusals that name it. */
-final class RunPosition {
+public final class RunPosition {
   private RunPosition() {}
 
-  static String of(LoggedRun run) {
+  public static String of(LoggedRun run) {
     StringBuilder place = new StringBuilder("sequence ").append(run.sequence());
     place.append(", ").append(run.model());
     if (run.run() != null) {
@@ -20,13 +20,13 @@ final class RunPosition {
     return place.toString();
   }
 
-  static Refusal refusal(String where, String found, String expected) {
+  public static Refusal refusal(String where, String found, String expected) {
     return new Refusal(
         where + ": found " + found + ", expected " + expected, new Problem(where, found, expected));
   }
 
   /** The value, when it is a positive finite number. */
-  static double positive(double value, String what, String where) {
+  public static double positive(double value, String what, String where) {
     if (!(value > 0) || !Double.isFinite(value)) {
       throw refusal(where, what + " " + value, "a " + what + " above 0");
     }
@@ -34,14 +34,14 @@ final class RunPosition {
   }
 
   /** The value, when it is a finite number that is not negative. */
-  static double notNegative(double value, String what, String where) {
+  public static double notNegative(double value, String what, String where) {
     if (!(value >= 0) || !Double.isFinite(value)) {
       throw refusal(where, what + " " + value, "a " + what + " of 0 or more");
     }
     return value;
   }
 
-  static double finite(double value, String what, String where) {
+  public static double finite(double value, String what, String where) {
     if (!Double.isFinite(value)) {
       throw refusal(where, what + " " + value, "a number");
     }

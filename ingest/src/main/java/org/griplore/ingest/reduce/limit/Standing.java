@@ -1,4 +1,4 @@
-package org.griplore.ingest.reduce;
+package org.griplore.ingest.reduce.limit;
 
 import java.util.List;
 
@@ -31,7 +31,7 @@ public record Standing(State state, List<String> reasons) {
   }
 
   /** A set that no limit is about. */
-  static final Standing UNJUDGED = new Standing(State.VALID, List.of());
+  public static final Standing UNJUDGED = new Standing(State.VALID, List.of());
 
   /** Keeps the list from changing. */
   public Standing {

@@ -1,4 +1,4 @@
-package org.griplore.ingest.reduce;
+package org.griplore.ingest.reduce.sample;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,4 +1,4 @@
-package org.griplore.ingest.reduce;
+package org.griplore.ingest.reduce.run;
 
 import java.util.List;
 import java.util.Optional;
@@ -80,12 +80,12 @@ public record RunMeasure(Kind kind, Unit unit, Scale scale) {
   }
 
   /** Unit of the averaged figure; inverse distances have none of the vocabulary's. */
-  Unit figureUnit() {
+  public Unit figureUnit() {
     return kind == Kind.INVERSE_DISTANCE ? Unit.NUMBER : unit;
   }
 
   /** Which way is better in the averaged figure. */
-  Direction better(Discipline discipline) {
+  public Direction better(Discipline discipline) {
     return switch (kind) {
       case DECELERATION, INVERSE_DISTANCE -> Direction.HIGH;
       case TIME, LEVEL, VALUE -> discipline.directionOf(unit);

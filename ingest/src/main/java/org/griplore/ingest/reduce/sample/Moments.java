@@ -1,4 +1,4 @@
-package org.griplore.ingest.reduce;
+package org.griplore.ingest.reduce.sample;
 
 /**
  * Mean and standard deviation (n - 1) by two passes with a correction for rounding (Chan, Golub and
@@ -8,8 +8,8 @@ package org.griplore.ingest.reduce;
  * @param mean their mean
  * @param squares sum of squared deviations from it
  */
-record Moments(int count, double mean, double squares) {
-  static Moments of(double[] values) {
+public record Moments(int count, double mean, double squares) {
+  public static Moments of(double[] values) {
     double sum = 0;
     for (double value : values) {
       sum += value;
@@ -30,7 +30,7 @@ record Moments(int count, double mean, double squares) {
   }
 
   /** Standard deviation (n - 1); only for two figures or more. */
-  double deviation() {
+  public double deviation() {
     return Math.sqrt(Math.max(0, squares) / (count - 1));
   }
 }

@@ -1,7 +1,8 @@
-package org.griplore.ingest.reduce;
+package org.griplore.ingest.reduce.limit;
 
 import java.util.Locale;
 import java.util.Objects;
+import org.griplore.ingest.reduce.run.RunPosition;
 import org.griplore.store.vocabulary.Authority;
 
 /**

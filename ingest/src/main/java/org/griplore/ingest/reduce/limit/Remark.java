@@ -1,4 +1,4 @@
-package org.griplore.ingest.reduce;
+package org.griplore.ingest.reduce.limit;
 
 import java.util.Objects;
 import org.griplore.store.vocabulary.Cell;

@@ -1,4 +1,4 @@
-package org.griplore.ingest.reduce;
+package org.griplore.ingest.reduce.run;
 
 import java.util.List;
 import java.util.Locale;

@@ -1,4 +1,6 @@
-package org.griplore.ingest.reduce;
+package org.griplore.ingest.reduce.sample;
+
+import org.griplore.ingest.reduce.run.RunPosition;
 
 /**
  * Least squares y = a + b x.

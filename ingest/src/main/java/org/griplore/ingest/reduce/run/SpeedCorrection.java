@@ -1,4 +1,4 @@
-package org.griplore.ingest.reduce;
+package org.griplore.ingest.reduce.run;
 
 /**
  * What a braking distance says once the speeds it was driven from and to are taken into account.
@@ -9,7 +9,7 @@ package org.griplore.ingest.reduce;
  */
 public final class SpeedCorrection {
   /** km/h in one m/s. */
-  static final double KMH = 3.6;
+  public static final double KMH = 3.6;
 
   /**
    * How far a run's v1^2 - v2^2 may be from the nominal one before the correction is remarked on: 4
@@ -31,7 +31,7 @@ public final class SpeedCorrection {
     return deceleration(fromKmh, toKmh, distanceM, "braking run");
   }
 
-  static double deceleration(double fromKmh, double toKmh, double distanceM, String where) {
+  public static double deceleration(double fromKmh, double toKmh, double distanceM, String where) {
     RunPosition.notNegative(fromKmh, "speed", where);
     RunPosition.notNegative(toKmh, "speed", where);
     RunPosition.positive(distanceM, "distance", where);
@@ -78,7 +78,7 @@ public final class SpeedCorrection {
   }
 
   /** v1^2 - v2^2 in m2/s2. */
-  static double squares(double fromKmh, double toKmh) {
+  public static double squares(double fromKmh, double toKmh) {
     return (fromKmh * fromKmh - toKmh * toKmh) / (KMH * KMH);
   }
 }

@@ -1,15 +1,15 @@
-package org.griplore.ingest.reduce;
+package org.griplore.ingest.reduce.sample;
 
 /**
  * The two tails of Student's t for whole degrees of freedom, by the finite trigonometric series of
  * Abramowitz and Stegun (1964), Handbook of Mathematical Functions, 26.7.3 and 26.7.4. Absolute
  * error about 1e-15.
  */
-final class StudentTail {
+public final class StudentTail {
   private StudentTail() {}
 
   /** P(|T| > |t|) with {@code freedom} >= 1 degrees of freedom; 0 for an infinite t. */
-  static double twoSided(double t, int freedom) {
+  public static double twoSided(double t, int freedom) {
     if (freedom < 1 || Double.isNaN(t)) {
       throw new IllegalArgumentException("t " + t + " with " + freedom + " degrees of freedom");
     }

@@ -1,9 +1,9 @@
-package org.griplore.ingest.reduce;
+package org.griplore.ingest.reduce.limit;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.griplore.ingest.reduce.Limit.What;
+import org.griplore.ingest.reduce.limit.Limit.What;
 import org.griplore.store.vocabulary.Authority;
 
 /**
