@@ -43,6 +43,12 @@ public final class BacktestQuestion implements Question<BacktestQuestion.Backtes
    * @param coverage50 share of results inside their 50 % intervals
    * @param error root mean square error of predicted differences from the field's mean, in unit
    * @param naiveError that of "same as last time"
+   * @param steps steps from a model to its successor inside tests that were predicted
+   * @param stepCoverage80 share of them inside their 80 % intervals; null without steps
+   * @param stepError root mean square error of predicted steps, in unit; null without steps
+   * @param naiveStepError that of "same as last time"
+   * @param placeCoverage80 share of places in the middle 80 % of those drawn, an equal place
+   *     counting half
    * @param rankAgreement Kendall's tau-b over pairs inside tests; null when nothing differs
    */
   public record BacktestRow(
@@ -56,6 +62,12 @@ public final class BacktestQuestion implements Question<BacktestQuestion.Backtes
       double coverage95,
       double error,
       double naiveError,
+      int steps,
+      Double stepCoverage80,
+      Double stepCoverage95,
+      Double stepError,
+      Double naiveStepError,
+      Double placeCoverage80,
       Double rankAgreement,
       Double naiveRankAgreement) {}
 
@@ -160,6 +172,12 @@ public final class BacktestQuestion implements Question<BacktestQuestion.Backtes
         tally.covered(2) / results,
         of.measure.shown(tally.error()),
         of.measure.shown(tally.naiveError()),
+        tally.steps(),
+        tally.stepCoverage(1),
+        tally.stepCoverage(2),
+        of.measure.shown(tally.stepError()),
+        of.measure.shown(tally.naiveStepError()),
+        tally.placeCoverage(),
         tally.rankAgreement(),
         tally.naiveRankAgreement());
   }
@@ -184,13 +202,31 @@ public final class BacktestQuestion implements Question<BacktestQuestion.Backtes
     return String.format(
         Locale.ROOT,
         "Intervals meant to hold 80 %% of results held %.0f %% of %,d (50 %%: %.0f, 95 %%: %.0f);"
-            + " the predictions came nearer than \"same as last time\" in %d of %d disciplines.",
+            + " the predictions came nearer than \"same as last time\" in %d of %d disciplines.%s",
         100.0 * covered[1] / results(rows),
         results(rows),
         100.0 * covered[0] / results(rows),
         100.0 * covered[2] / results(rows),
         nearer,
-        rows.size());
+        rows.size(),
+        steps(rows));
+  }
+
+  /** How the steps did, over all disciplines; nothing where there are none. */
+  private static String steps(List<BacktestRow> rows) {
+    int steps = rows.stream().mapToInt(BacktestRow::steps).sum();
+    double held =
+        rows.stream()
+            .filter(row -> row.stepCoverage80() != null)
+            .mapToDouble(row -> row.steps() * row.stepCoverage80())
+            .sum();
+    return steps == 0
+        ? ""
+        : String.format(
+            Locale.ROOT,
+            " Of %,d steps from a model to its successor %.0f %% lay in their 80 %% intervals.",
+            steps,
+            100 * held / steps);
   }
 
   private static List<String> caveats(boolean sourcesChosen) {
@@ -241,6 +277,27 @@ public final class BacktestQuestion implements Question<BacktestQuestion.Backtes
             .inUnitOf("unit")
             .better(Direction.LOW)
             .means("The same error of taking each tyre as it was the last time."),
+        Column.of("steps", "Steps", Format.COUNT, BacktestRow::steps)
+            .means("Steps from a model to its successor inside tests, predicted likewise."),
+        Column.of("stepCoverage80", "Steps in 80 %", Format.SHARE, BacktestRow::stepCoverage80)
+            .means("Share of steps inside their 80 % intervals; 0.8 is right."),
+        Column.<BacktestRow>of(
+                "stepCoverage95", "Steps in 95 %", Format.SHARE, BacktestRow::stepCoverage95)
+            .means("Share of steps inside their 95 % intervals; 0.95 is right.")
+            .asDetail(),
+        Column.<BacktestRow>number("stepError", "Step error", Format.NUMBER, 2, BacktestRow::stepError)
+            .inUnitOf("unit")
+            .better(Direction.LOW)
+            .means("Root mean square error of predicted steps.")
+            .asDetail(),
+        Column.<BacktestRow>number(
+                "naiveStepError", "Step error, last time", Format.NUMBER, 2, BacktestRow::naiveStepError)
+            .inUnitOf("unit")
+            .better(Direction.LOW)
+            .means("The same error of taking each tyre as it was the last time.")
+            .asDetail(),
+        Column.of("placeCoverage80", "Places in 80 %", Format.SHARE, BacktestRow::placeCoverage80)
+            .means("Share of places in the middle 80 % of those expected; 0.8 or a little more is right."),
         Column.of("unit", "in", Format.UNIT, BacktestRow::unit).means("Unit of both errors."),
         Column.number("rankAgreement", "Order", Format.NUMBER, 2, BacktestRow::rankAgreement)
             .better(Direction.HIGH)

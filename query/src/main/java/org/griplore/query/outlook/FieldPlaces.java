@@ -41,6 +41,25 @@ record FieldPlaces(double[] expected, double[] top) {
     return sd > 0 ? Tails.normalAbove(lead / sd) : lead > 0 ? 0 : lead < 0 ? 1 : 0.5;
   }
 
+  /**
+   * Where the places that were taken lie among those of drawn tests: for each of a field the share
+   * of drawn places that are better, an equal one counting half.
+   */
+  static double[] middles(Levels results, int[] places, long seed, int count) {
+    double[][] draws = draws(results, seed, count);
+    double[] middles = new double[places.length];
+    for (double[] draw : draws) {
+      for (int i = 0; i < middles.length; i++) {
+        int place = 1;
+        for (double other : draw) {
+          place += other > draw[i] ? 1 : 0;
+        }
+        middles[i] += (place < places[i] ? 1 : place == places[i] ? 0.5 : 0) / count;
+      }
+    }
+    return middles;
+  }
+
   /** Counts the first of a drawn test. */
   static void count(double[] draw, int first, double[] within) {
     for (int i = 0; i < draw.length; i++) {
@@ -57,6 +76,11 @@ record FieldPlaces(double[] expected, double[] top) {
    * direction; the level given back in it moves all alike and changes no place.
    */
   static double[][] draws(Levels results, long seed) {
+    return draws(results, seed, DRAWS);
+  }
+
+  /** So many draws, as {@link #draws(Levels, long)}. */
+  static double[][] draws(Levels results, long seed, int count) {
     int k = results.mean().length;
     double[][] whole = new double[k][];
     double level = 0;
@@ -71,7 +95,7 @@ record FieldPlaces(double[] expected, double[] top) {
     }
     double[][] factor = ErrorContrasts.cholesky(whole);
     SplittableRandom random = new SplittableRandom(seed);
-    double[][] draws = new double[DRAWS][k];
+    double[][] draws = new double[count][k];
     double[] z = new double[k];
     for (double[] draw : draws) {
       for (int i = 0; i < k; i++) {

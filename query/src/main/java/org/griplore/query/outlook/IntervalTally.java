@@ -14,6 +14,12 @@ final class IntervalTally {
   private int unseen;
   private double squares;
   private double naiveSquares;
+  private final int[] stepsCovered = new int[LEVELS.length];
+  private int steps;
+  private double stepSquares;
+  private double naiveStepSquares;
+  private int places;
+  private int placesCovered;
   private final Pairs agreement = new Pairs();
   private final Pairs naiveAgreement = new Pairs();
 
@@ -68,6 +74,27 @@ final class IntervalTally {
     }
   }
 
+  /**
+   * Counts a step from a model to its successor inside a test.
+   *
+   * @param factors as in {@link #add}
+   */
+  void addStep(double found, double predicted, double sd, double[] factors, double naive) {
+    steps++;
+    double error = found - predicted;
+    stepSquares += error * error;
+    naiveStepSquares += (found - naive) * (found - naive);
+    for (int level = 0; level < factors.length; level++) {
+      stepsCovered[level] += Math.abs(error) <= factors[level] * sd ? 1 : 0;
+    }
+  }
+
+  /** Counts a place inside a test, and whether it lay in the middle 80 % of drawn tests. */
+  void addPlace(boolean held) {
+    places++;
+    placesCovered += held ? 1 : 0;
+  }
+
   /** Counts a pair inside a test: first less second, predicted, by the naive rule, and found. */
   void addPair(double predicted, double naive, double found) {
     agreement.add(predicted, found);
@@ -103,6 +130,29 @@ final class IntervalTally {
 
   double naiveError() {
     return Math.sqrt(naiveSquares / results);
+  }
+
+  int steps() {
+    return steps;
+  }
+
+  /** Share of steps inside their intervals of a level; null without steps. */
+  Double stepCoverage(int level) {
+    return steps == 0 ? null : (Double) ((double) stepsCovered[level] / steps);
+  }
+
+  /** Root mean square of the steps' errors; null without steps. */
+  Double stepError() {
+    return steps == 0 ? null : (Double) Math.sqrt(stepSquares / steps);
+  }
+
+  Double naiveStepError() {
+    return steps == 0 ? null : (Double) Math.sqrt(naiveStepSquares / steps);
+  }
+
+  /** Share of places in the middle 80 % of drawn tests; null without places. */
+  Double placeCoverage() {
+    return places == 0 ? null : (Double) ((double) placesCovered / places);
   }
 
   Double rankAgreement() {

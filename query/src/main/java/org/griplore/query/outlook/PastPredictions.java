@@ -20,6 +20,9 @@ final class PastPredictions {
   static final int FEWEST_CONTRASTS = 15;
   private static final double GROWTH = 4.0 / 3;
 
+  private static final double PLACE_LEVEL = 0.8;
+  private static final int PLACE_DRAWS = 400;
+
   /** Work of taking tests in, models squared times results: about a second on one core. */
   private static final double WORK = 5e8;
 
@@ -162,6 +165,39 @@ final class PastPredictions {
         tally.addPair(
             predicted.mean()[i] - predicted.mean()[j], naive[i] - naive[j], found[i] - found[j]);
       }
+    }
+    steps(models, predicted, factors, found, naive);
+    places(block, predicted, found);
+  }
+
+  private void steps(
+      int[] models, Levels predicted, double[] factors, double[] found, double[] naive) {
+    double[][] c = predicted.covariance();
+    for (int i = 0; i < models.length; i++) {
+      for (int j = 0; j < models.length; j++) {
+        if (descent.parent()[models[i]] == models[j]) {
+          double variance = Math.max(0, c[i][i] + c[j][j] - 2 * c[i][j]);
+          tally.addStep(
+              found[i] - found[j],
+              predicted.mean()[i] - predicted.mean()[j],
+              Math.sqrt(variance),
+              factors,
+              naive[i] - naive[j]);
+        }
+      }
+    }
+  }
+
+  private void places(TestBlock block, Levels predicted, double[] found) {
+    int[] places = new int[found.length];
+    Arrays.fill(places, 1);
+    for (int i = 0; i < found.length; i++) {
+      for (double other : found) {
+        places[i] += other > found[i] ? 1 : 0;
+      }
+    }
+    for (double middle : FieldPlaces.middles(predicted, places, block.test(), PLACE_DRAWS)) {
+      tally.addPlace(Math.abs(middle - 0.5) <= PLACE_LEVEL / 2);
     }
   }
 

@@ -71,6 +71,35 @@ class OutlookTruthTest {
     assertThat((double) covered[2] / results).as("95 %%").isBetween(0.92, 0.98);
   }
 
+  /** Steps and places that were predicted, over the same archives. */
+  @Test
+  void predictedStepsAndPlacesHoldWhatTheySay() {
+    double steps = 0;
+    double held = 0;
+    double error = 0;
+    double naive = 0;
+    double places = 0;
+    double placesHeld = 0;
+    for (String discipline : DISCIPLINES) {
+      for (long seed = 1; seed <= ARCHIVES; seed++) {
+        Evidence evidence = SimulatedEvidence.of(Scenario.drawn(100 + seed).plain(), seed);
+        IntervalTally tally =
+            PastPredictions.of(
+                DescentForest.of(evidence.models()), blocks(evidence, discipline), new Exclusions());
+        steps += tally.steps();
+        held += tally.steps() == 0 ? 0 : tally.steps() * tally.stepCoverage(1);
+        error += tally.steps() == 0 ? 0 : tally.stepError() / tally.naiveStepError();
+        naive += tally.steps() == 0 ? 0 : 1;
+        places += tally.results();
+        placesHeld += tally.results() * tally.placeCoverage();
+      }
+    }
+    assertThat(steps).isGreaterThan(300);
+    assertThat(held / steps).as("steps, of %s", steps).isBetween(0.76, 0.84);
+    assertThat(error / naive).as("error beside the naive one").isLessThan(1);
+    assertThat(placesHeld / places).as("places, of %s", places).isBetween(0.78, 0.92);
+  }
+
   /** The true levels of all models, tested or not, against what is believed at the end. */
   @Test
   void believedLevelsHoldTheTruth() {
