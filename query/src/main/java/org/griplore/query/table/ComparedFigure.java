@@ -18,11 +18,15 @@ import org.griplore.store.vocabulary.Direction;
  *     unit}; null when it is not measured, or in other units
  * @param delta difference to the reference, plus is better, in {@code deltaUnit}
  * @param deltaUnit {@code %} or the unit
- * @param low lower end of the difference's 95 % interval; null for the reference itself
+ * @param low lower end of the difference's 95 % interval for another car, size and day; null for
+ *     the reference itself
  * @param high upper end
  * @param predictionLow lower end of the 95 % interval for the difference in a new test
  * @param predictionHigh upper end
  * @param place among the tyres of the table
+ * @param placeLow the best place that the evidence allows, in a 95 % interval that holds for all
+ *     tyres of the column at once; null where it cannot be said
+ * @param placeHigh the worst
  * @param tests like tests for a measured tyre, else all tests that say something of it
  * @param basis {@code measured}, {@code expected} or {@code none}
  * @param to the tyre that the difference is to; null for the mean
@@ -44,6 +48,8 @@ public record ComparedFigure(
     Double predictionLow,
     Double predictionHigh,
     Integer place,
+    Integer placeLow,
+    Integer placeHigh,
     int tests,
     String basis,
     String to,
@@ -64,13 +70,21 @@ public record ComparedFigure(
             .means("Difference to the reference, plus is better."),
         Column.number("low", "from", Format.DELTA, 1, ComparedFigure::low)
             .in(deltaUnit)
-            .means("Lower end of its 95 % interval."),
+            .means("Lower end of its 95 % interval for another car, size and day."),
         Column.number("high", "to", Format.DELTA, 1, ComparedFigure::high)
             .in(deltaUnit)
-            .means("Upper end of its 95 % interval."),
+            .means("Upper end of that interval."),
         Column.of("place", "place", Format.PLACE, ComparedFigure::place)
             .better(Direction.LOW)
             .means("Place among the tyres of the table."),
+        Column.of("placeLow", "place from", Format.PLACE, ComparedFigure::placeLow)
+            .better(Direction.LOW)
+            .means("The best place that the evidence allows, for all tyres of the column at once (95 %).")
+            .asDetail(),
+        Column.of("placeHigh", "to", Format.PLACE, ComparedFigure::placeHigh)
+            .better(Direction.LOW)
+            .means("The worst place that the evidence allows.")
+            .asDetail(),
         Column.of("tests", "tests", Format.COUNT, ComparedFigure::tests)
             .means("Like tests of a measured tyre, else all tests that say something of it."),
         Column.of("basis", "basis", Format.TEXT, ComparedFigure::basis)
@@ -119,6 +133,8 @@ public record ComparedFigure(
         predictionLow,
         predictionHigh,
         place,
+        placeLow,
+        placeHigh,
         tests,
         basis,
         to,
@@ -137,6 +153,8 @@ public record ComparedFigure(
   static ComparedFigure none(String discipline) {
     return new ComparedFigure(
         discipline,
+        null,
+        null,
         null,
         null,
         null,

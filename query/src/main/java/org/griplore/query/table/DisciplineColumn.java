@@ -160,12 +160,13 @@ final class DisciplineColumn {
   /** The cells, one a tyre. */
   List<ComparedFigure> figures() {
     int[] places = places();
+    PlaceIntervals open = PlaceIntervals.of(footing, models.size(), all.models());
     List<ComparedFigure> figures = new ArrayList<>();
     for (int i = 0; i < models.size(); i++) {
       figures.add(
           footing.basis(i) == FigureBasis.NONE
               ? ComparedFigure.none(discipline)
-              : figure(i, places[i]));
+              : figure(i, places[i], open));
     }
     return figures;
   }
@@ -198,7 +199,7 @@ final class DisciplineColumn {
     return Optional.of(footing.combination(weights));
   }
 
-  private ComparedFigure figure(int row, int place) {
+  private ComparedFigure figure(int row, int place, PlaceIntervals open) {
     Optional<Estimate> difference = difference(row);
     boolean itself = row == reference;
     Double value =
@@ -221,6 +222,8 @@ final class DisciplineColumn {
         measure.shownLow(prediction),
         measure.shownHigh(prediction),
         place,
+        open.low(row),
+        open.high(row),
         held.size(),
         footing.basis(row).key(),
         delta == null || toMean ? null : evidence.models().get(models.get(reference)).name(),
