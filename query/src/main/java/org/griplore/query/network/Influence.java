@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.ejml.data.DMatrixRMaj;
 import org.griplore.query.statistics.Tails;
 
@@ -46,10 +47,14 @@ public final class Influence {
       for (int i = 0; i < p.numRows; i++) {
         leverage[from + i] = p.get(i, i);
       }
-      ofTest[t] = SmallSymmetric.of(p);
+      ofTest[t] = SmallSymmetric.of(p, largest(w, IntStream.range(from, rows.start[t + 1])));
       double[] g = ofTest[t].solve(Arrays.copyOfRange(residual, from, rows.start[t + 1]));
       System.arraycopy(g, 0, freed, from, g.length);
     }
+  }
+
+  private static double largest(double[] weights, IntStream arms) {
+    return arms.mapToDouble(arm -> weights[arm]).max().orElseThrow();
   }
 
   /** P inside one test: D - D Z D with D = diag(w) - w w'/s. */
@@ -256,7 +261,8 @@ public final class Influence {
         p.set(b, a, entry);
       }
     }
-    return removal(target, SmallSymmetric.of(p), pull, residuals);
+    double largest = largest(fit.weights(), Arrays.stream(arms));
+    return removal(target, SmallSymmetric.of(p, largest), pull, residuals);
   }
 
   /** Row of one arm times Z times that of another in another test. */

@@ -9,7 +9,7 @@ import org.ejml.interfaces.decomposition.EigenDecomposition_F64;
  * without eigenvalue are those that only the removed results told of.
  */
 final class SmallSymmetric {
-  /** An eigenvalue this small beside the largest is none. */
+  /** An eigenvalue this small beside the scale is none. */
   private static final double NONE = 1e-9;
 
   /** A vector with so much of it along empty directions lies outside. */
@@ -25,24 +25,21 @@ final class SmallSymmetric {
     this.empty = empty;
   }
 
-  static SmallSymmetric of(DMatrixRMaj matrix) {
+  /**
+   * @param scale what the entries would be of if nothing were taken from them, above 0
+   */
+  static SmallSymmetric of(DMatrixRMaj matrix, double scale) {
     int n = matrix.numRows;
     EigenDecomposition_F64<DMatrixRMaj> eigen = DecompositionFactory_DDRM.eig(n, true, true);
     if (!eigen.decompose(matrix.copy())) {
       throw new ArithmeticException("The eigenvalues of a matrix of " + n + " did not settle.");
-    }
-    double largest = 0;
-    double trace = 0;
-    for (int i = 0; i < n; i++) {
-      largest = Math.max(largest, eigen.getEigenvalue(i).getReal());
-      trace = Math.max(trace, matrix.get(i, i));
     }
     double[][] vectors = new double[n][];
     double[] values = new double[n];
     int empty = 0;
     for (int i = 0; i < n; i++) {
       double value = eigen.getEigenvalue(i).getReal();
-      values[i] = value > NONE * Math.max(largest, trace) ? value : 0;
+      values[i] = value > NONE * scale ? value : 0;
       empty += values[i] == 0 ? 1 : 0;
       vectors[i] = eigen.getEigenVector(i).getData().clone();
     }
