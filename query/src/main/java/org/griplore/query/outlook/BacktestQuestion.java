@@ -285,19 +285,25 @@ public final class BacktestQuestion implements Question<BacktestQuestion.Backtes
                 "stepCoverage95", "Steps in 95 %", Format.SHARE, BacktestRow::stepCoverage95)
             .means("Share of steps inside their 95 % intervals; 0.95 is right.")
             .asDetail(),
-        Column.<BacktestRow>number("stepError", "Step error", Format.NUMBER, 2, BacktestRow::stepError)
+        Column.<BacktestRow>number(
+                "stepError", "Step error", Format.NUMBER, 2, BacktestRow::stepError)
             .inUnitOf("unit")
             .better(Direction.LOW)
             .means("Root mean square error of predicted steps.")
             .asDetail(),
         Column.<BacktestRow>number(
-                "naiveStepError", "Step error, last time", Format.NUMBER, 2, BacktestRow::naiveStepError)
+                "naiveStepError",
+                "Step error, last time",
+                Format.NUMBER,
+                2,
+                BacktestRow::naiveStepError)
             .inUnitOf("unit")
             .better(Direction.LOW)
             .means("The same error of taking each tyre as it was the last time.")
             .asDetail(),
         Column.of("placeCoverage80", "Places in 80 %", Format.SHARE, BacktestRow::placeCoverage80)
-            .means("Share of places in the middle 80 % of those expected; 0.8 or a little more is right."),
+            .means(
+                "Share of places in the middle 80 % of those expected; 0.8 or a little more is right."),
         Column.of("unit", "in", Format.UNIT, BacktestRow::unit).means("Unit of both errors."),
         Column.number("rankAgreement", "Order", Format.NUMBER, 2, BacktestRow::rankAgreement)
             .better(Direction.HIGH)

@@ -79,7 +79,8 @@ public record ComparedFigure(
             .means("Place among the tyres of the table."),
         Column.of("placeLow", "place from", Format.PLACE, ComparedFigure::placeLow)
             .better(Direction.LOW)
-            .means("The best place that the evidence allows, for all tyres of the column at once (95 %).")
+            .means(
+                "The best place that the evidence allows, for all tyres of the column at once (95 %).")
             .asDetail(),
         Column.of("placeHigh", "to", Format.PLACE, ComparedFigure::placeHigh)
             .better(Direction.LOW)

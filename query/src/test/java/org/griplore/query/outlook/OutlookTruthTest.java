@@ -85,7 +85,9 @@ class OutlookTruthTest {
         Evidence evidence = SimulatedEvidence.of(Scenario.drawn(100 + seed).plain(), seed);
         IntervalTally tally =
             PastPredictions.of(
-                DescentForest.of(evidence.models()), blocks(evidence, discipline), new Exclusions());
+                DescentForest.of(evidence.models()),
+                blocks(evidence, discipline),
+                new Exclusions());
         steps += tally.steps();
         held += tally.steps() == 0 ? 0 : tally.steps() * tally.stepCoverage(1);
         error += tally.steps() == 0 ? 0 : tally.stepError() / tally.naiveStepError();
