@@ -108,7 +108,7 @@ public final class HoldingsQuestion implements Question<HoldingsQuestion.Holding
                 HoldingsRow::year, Comparator.nullsLast(Comparator.<Integer>naturalOrder()))
             .thenComparing(HoldingsRow::discipline));
     int tests = evidence.tests().size();
-    int models = evidence.models().size();
+    int models = evidence.tyres();
     int results = evidence.results().count();
     long notes = context.archive().noteCount();
     long sources = context.archive().sourceCount();

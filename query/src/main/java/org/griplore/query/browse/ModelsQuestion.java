@@ -80,8 +80,7 @@ public final class ModelsQuestion implements Question<ModelsQuestion.ModelRow> {
         continue;
       }
       ModelRow row = row(evidence, model, filter, names);
-      boolean bare = row.maker() == null && row.line() == null;
-      if (bare && evidence.entriesOfModel().count(model) == 0) {
+      if (!evidence.isTyre(model)) {
         excluded.add("names of reference sets");
       } else if (row.tests() == 0 && !filter.isOpen()) {
         excluded.add("models without a test that counts");

@@ -3,6 +3,7 @@ package org.griplore.query.evidence;
 import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
 import org.griplore.query.retold.TestsToldTwice;
 import org.griplore.store.archive.EntryColumns;
 import org.griplore.store.archive.ModelRecord;
@@ -73,6 +74,20 @@ public final class Evidence {
   /** The models by name. */
   public List<ModelRecord> models() {
     return snapshot.models();
+  }
+
+  /**
+   * Whether a model is a tyre that was tested or that a lineage tells of: a reference set is known by
+   * its name alone.
+   */
+  public boolean isTyre(int model) {
+    ModelRecord record = models().get(model);
+    return entriesOfModel.count(model) > 0 || record.maker() != null || record.line() != null;
+  }
+
+  /** How many models are tyres. */
+  public int tyres() {
+    return (int) IntStream.range(0, models().size()).filter(this::isTyre).count();
   }
 
   /** The tests by date. */

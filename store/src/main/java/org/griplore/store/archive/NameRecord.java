@@ -26,7 +26,9 @@ public record NameRecord(String name, String model, Standing standing, Decision 
     /** The user decided which model it means. */
     SAME("decided: the same as this model"),
     /** The user decided that it is a model of its own. */
-    OWN("decided: a model of its own");
+    OWN("decided: a model of its own"),
+    /** No entry, note or candidate's run of a current reading stands under it. */
+    UNUSED("no tyre of a current test: a reference set, or of a reading that was replaced");
 
     private final String words;
 
@@ -42,6 +44,11 @@ public record NameRecord(String name, String model, Standing standing, Decision 
 
   /** Whether nobody has said yet what it means. */
   public boolean open() {
+    return isOpen(standing);
+  }
+
+  /** Whether a name that was settled so is open. */
+  public static boolean isOpen(Standing standing) {
     return standing == Standing.MET || standing == Standing.ASSUMED;
   }
 }

@@ -31,16 +31,19 @@ public final class NameReader {
     Map<String, Decision> decisions = new HashMap<>();
     Decisions.standing(connection, Decision.Topic.MEANING)
         .forEach(decision -> decisions.put(decision.key(), decision));
-    return names(connection, Meaning.holding(connection), decisions);
+    return names(connection, Meaning.holding(connection), decisions, used(connection));
   }
 
   /** The names as sources alone use them, as if nothing had been decided. */
   public static List<NameRecord> asRead(Connection connection) {
-    return names(connection, Meanings.asRead(connection), Map.of());
+    return names(connection, Meanings.asRead(connection), Map.of(), null);
   }
 
   private static List<NameRecord> names(
-      Connection connection, Map<Integer, Meaning> meanings, Map<String, Decision> decisions) {
+      Connection connection,
+      Map<Integer, Meaning> meanings,
+      Map<String, Decision> decisions,
+      Set<Integer> used) {
     Set<Integer> listed = listed(connection);
     Map<List<Integer>, String> how = new HashMap<>();
     Sql.list(
@@ -61,14 +64,35 @@ public final class NameReader {
               meaning == null || meaning.revision() == null
                   ? null
                   : how.get(List.of(id, meaning.revision()));
+          Standing standing = standing(decision, read, listed.contains(id));
+          boolean idle = used != null && !used.contains(id);
           records.add(
               new NameRecord(
                   name,
                   meaning == null ? name : names.get(meaning.model()),
-                  standing(decision, read, listed.contains(id)),
+                  idle && NameRecord.isOpen(standing) ? Standing.UNUSED : standing,
                   decision));
         });
     return records;
+  }
+
+  /** Names under which current reports tell of tyres, each looked up until one is found. */
+  private static Set<Integer> used(Connection connection) {
+    String current =
+        " JOIN report p ON p.id = x.report_id"
+            + " JOIN revision r ON r.id = p.revision_id AND r.superseded_by_id IS NULL"
+            + " WHERE x.model_id = m.id";
+    return new HashSet<>(
+        Sql.list(
+            connection,
+            "SELECT m.id FROM model m WHERE EXISTS (SELECT 1 FROM entry x"
+                + current
+                + ") OR EXISTS (SELECT 1 FROM note x"
+                + current
+                + ") OR EXISTS (SELECT 1 FROM run x"
+                + current
+                + " AND x.role = 'candidate')",
+            row -> row.getInt(1)));
   }
 
   /** Names that current lineage tables list. */
