@@ -47,6 +47,9 @@ public final class TestArchive implements AutoCloseable {
     private final List<Entry> entries = new ArrayList<>();
     private final List<Note> notes = new ArrayList<>();
     private Double massKg;
+    private String publication;
+    private String vehicle;
+    private String venue;
 
     private Told(String key, String date, SourceKind kind, String size) {
       this.key = key;
@@ -83,6 +86,14 @@ public final class TestArchive implements AutoCloseable {
       return this;
     }
 
+    /** Who published it, the car and the ground. */
+    public Told at(String publication, String vehicle, String venue) {
+      this.publication = publication;
+      this.vehicle = vehicle;
+      this.venue = venue;
+      return this;
+    }
+
     /** A note. */
     public Told noted(String model, String discipline, String text) {
       notes.add(new Note(model, discipline, text, new Cell("", notes.size() + 1, 1, text)));
@@ -109,12 +120,12 @@ public final class TestArchive implements AutoCloseable {
                     null,
                     test.date == null ? null : new TestDate(test.date),
                     test.kind,
-                    null,
+                    test.publication,
                     test.size,
                     null,
-                    null,
+                    test.vehicle,
                     test.massKg,
-                    null,
+                    test.venue,
                     null,
                     null,
                     Map.of()),

@@ -20,6 +20,7 @@ import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 import org.griplore.store.archive.TestRecord;
 import org.griplore.store.vocabulary.Details;
+import org.griplore.store.vocabulary.NameKey;
 
 /** Lists the tests, oldest first. */
 public final class TestsQuestion implements Question<TestsQuestion.TestRow> {
@@ -64,6 +65,9 @@ public final class TestsQuestion implements Question<TestsQuestion.TestRow> {
     List<Option> options = new ArrayList<>();
     options.add(Option.repeated("model", "MODEL", "only tests that this model was in"));
     options.add(CommonOptions.discipline(null));
+    options.add(Option.repeated("venue", "VENUE", "only tests on this ground"));
+    options.add(Option.repeated("vehicle", "VEHICLE", "only tests with this vehicle"));
+    options.add(Option.repeated("publication", "NAME", "only tests of this publication"));
     options.addAll(Filter.OPTIONS);
     return options;
   }
@@ -80,7 +84,11 @@ public final class TestsQuestion implements Question<TestsQuestion.TestRow> {
     Citations citations = new Citations(evidence);
     List<TestRow> rows = new ArrayList<>();
     for (int test = 0; test < evidence.tests().size(); test++) {
-      Optional<String> reason = reasonAgainst(evidence, test, filter, models, discipline);
+      int tested = test;
+      Details details = evidence.tests().get(test).details();
+      Optional<String> reason =
+          elsewhere(choices, details)
+              .or(() -> reasonAgainst(evidence, tested, filter, models, discipline));
       if (reason.isPresent()) {
         excluded.add(reason.get());
       } else {
@@ -93,7 +101,8 @@ public final class TestsQuestion implements Question<TestsQuestion.TestRow> {
             : " with "
                 + String.join(
                     " and ", models.stream().map(i -> evidence.models().get(i).name()).toList());
-    String of = (discipline == null ? "" : " of " + discipline) + with + filter.words();
+    String of =
+        (discipline == null ? "" : " of " + discipline) + with + where(choices) + filter.words();
     return Answer.to(
             new Inquiry(kind(), "Which tests" + of + " does the archive hold?", choices.given()))
         .summary(
@@ -104,6 +113,34 @@ public final class TestsQuestion implements Question<TestsQuestion.TestRow> {
         .excluded(excluded.list())
         .sources(citations.list())
         .build();
+  }
+
+  private static String where(Choices choices) {
+    return said(choices, "venue", " on ")
+        + said(choices, "vehicle", " with ")
+        + said(choices, "publication", " by ");
+  }
+
+  private static String said(Choices choices, String option, String before) {
+    List<String> given = choices.all(option);
+    return given.isEmpty() ? "" : before + String.join(" or ", given);
+  }
+
+  /** Why a test is none of the grounds, vehicles or publications asked for. */
+  private static Optional<String> elsewhere(Choices choices, Details details) {
+    return unlike(choices, "venue", details.venue(), "on other grounds")
+        .or(() -> unlike(choices, "vehicle", details.vehicle(), "with other vehicles"))
+        .or(() -> unlike(choices, "publication", details.publication(), "of other publications"));
+  }
+
+  /** Compared as names are: case, accents and punctuation do not count. */
+  private static Optional<String> unlike(Choices choices, String option, String is, String reason) {
+    List<String> wanted = choices.all(option);
+    boolean found =
+        wanted.isEmpty()
+            || is != null
+                && wanted.stream().anyMatch(name -> NameKey.of(name).equals(NameKey.of(is)));
+    return found ? Optional.empty() : Optional.of(reason);
   }
 
   private static Optional<String> reasonAgainst(

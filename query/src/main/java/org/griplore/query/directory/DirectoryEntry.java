@@ -28,6 +28,10 @@ public record DirectoryEntry(
     DISCIPLINE("discipline"),
     QUESTION("page"),
     TEST("test"),
+    SIZE("size"),
+    VENUE("venue"),
+    VEHICLE("vehicle"),
+    PUBLICATION("publication"),
     NOTE("note");
 
     private final String word;

@@ -77,8 +77,8 @@ public final class Evidence {
   }
 
   /**
-   * Whether a model is a tyre that was tested or that a lineage tells of: a reference set is known by
-   * its name alone.
+   * Whether a model is a tyre that was tested or that a lineage tells of: a reference set is known
+   * by its name alone.
    */
   public boolean isTyre(int model) {
     ModelRecord record = models().get(model);

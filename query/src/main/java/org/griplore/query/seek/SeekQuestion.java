@@ -60,7 +60,7 @@ public final class SeekQuestion implements Question<SeekQuestion.SeekRow> {
                         new DirectoryEntry(
                             DirectoryEntry.Kind.QUESTION,
                             question.kind(),
-                            List.of(question.purpose()),
+                            PageWords.of(question),
                             question.purpose(),
                             question.kind(),
                             null,
@@ -75,7 +75,8 @@ public final class SeekQuestion implements Question<SeekQuestion.SeekRow> {
 
   @Override
   public String purpose() {
-    return "Where something is: a model, line, discipline, test, page or note";
+    return "Where something is: a model, line, discipline, test, size, ground, vehicle, publication, page"
+        + " or note";
   }
 
   @Override

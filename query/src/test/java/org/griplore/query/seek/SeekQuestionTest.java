@@ -5,14 +5,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import org.griplore.query.Questions;
 import org.griplore.query.TestArchive;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.directory.DirectoryEntry;
+import org.griplore.query.question.Question;
 import org.griplore.query.seek.SeekQuestion.SeekRow;
 import org.griplore.store.vocabulary.SourceKind;
 import org.griplore.store.vocabulary.Unit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** All names and notes are invented. */
 class SeekQuestionTest {
@@ -53,6 +57,72 @@ class SeekQuestionTest {
   void notesAreFoundByBeginningsAndByMisspeltWords() {
     assertThat(sought("pudd")).extracting(SeekRow::kind).contains(DirectoryEntry.Kind.NOTE);
     assertThat(sought("puddels")).extracting(SeekRow::kind).contains(DirectoryEntry.Kind.NOTE);
+  }
+
+  @ParameterizedTest(name = "\"{0}\" leads to {1}")
+  @CsvSource({
+    "drift, log",
+    "predecessor, generations",
+    "predecessor, lineage",
+    "successor, generations",
+    "rank, placings",
+    "versus, contrast",
+    "gaps, coverage",
+    "never tested, coverage",
+    "forecast, outlook",
+    "weights, reweigh",
+    "misspellings, settle",
+    "where a figure comes from, origin",
+    "sample size, runs",
+    "temperature, depends",
+    "warnings, findings",
+    "what changed, sources"
+  })
+  void pagesAreFoundByWhatTheyDo(String words, String question) {
+    assertThat(sought(words.split(" ")))
+        .filteredOn(row -> row.kind() == DirectoryEntry.Kind.QUESTION)
+        .extracting(SeekRow::question)
+        .contains(question);
+  }
+
+  @Test
+  void everyPageHasWordsOfItsOwn() {
+    for (Question<?> question : Questions.all()) {
+      if (!question.kind().equals("seek") && !question.kind().equals("search")) {
+        assertThat(PageWords.of(question)).as(question.kind()).hasSizeGreaterThan(2);
+      }
+    }
+  }
+
+  @ParameterizedTest(name = "\"{0}\" leads to the tests of {1} {2}")
+  @CsvSource({
+    "lomsk, venue, Lomskär ring",
+    "estate car, vehicle, estate car",
+    "korvet, publication, Korvetten",
+    "205/55, size, 205/55 R16"
+  })
+  void whatTestsShareLeadsToThem(String typed, String option, String value) {
+    try (TestArchive archive =
+        new TestArchive(folder)
+            .add(
+                TestArchive.told("own-1", "2021", SourceKind.OWN, "205/55 R16 91V")
+                    .at("Korvetten", "estate car", "Lomsk\u00e4r ring")
+                    .with("Orlo Tar 1", "wet-braking", 33.0, Unit.METRE, null),
+                TestArchive.told("own-2", "2022", SourceKind.OWN, "225/45 R17 94W")
+                    .at("Brofallet", "small van", "Nordvattnet")
+                    .with("Orlo Tar 1", "wet-braking", 34.0, Unit.METRE, null))) {
+      SeekRow row =
+          archive.ask("seek", Map.of("text", List.of(typed.split(" ")))).rows().stream()
+              .map(SeekRow.class::cast)
+              .filter(one -> option.equals(one.option()))
+              .findFirst()
+              .orElseThrow();
+      assertThat(row.value()).isEqualTo(value);
+      assertThat(row.question()).isEqualTo("tests");
+      Answer<?> tests = archive.ask("tests", Map.of(row.option(), List.of(row.value())));
+      assertThat(tests.rows()).hasSize(1);
+      assertThat(tests.summary()).contains(value);
+    }
   }
 
   @Test
