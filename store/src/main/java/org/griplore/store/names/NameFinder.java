@@ -203,6 +203,12 @@ public final class NameFinder {
     }
   }
 
+  /** Ways of writing that a name is compared with. */
+  Set<Integer> alike(String written) {
+    index();
+    return alike(NameKey.words(written));
+  }
+
   /** Ways of writing that share words with a name, or nearly share them. */
   private Set<Integer> alike(List<String> words) {
     Set<Integer> alike =
