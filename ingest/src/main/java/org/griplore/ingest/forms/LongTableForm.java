@@ -14,6 +14,7 @@ import org.griplore.ingest.grid.GridRows;
 import org.griplore.ingest.grid.RowSource;
 import org.griplore.ingest.recognise.DetailLines;
 import org.griplore.ingest.recognise.NumberReader;
+import org.griplore.store.names.EntryName;
 import org.griplore.store.vocabulary.Cell;
 import org.griplore.store.vocabulary.Discipline;
 import org.griplore.store.vocabulary.Entry;
@@ -22,8 +23,10 @@ import org.griplore.store.vocabulary.Note;
 import org.griplore.store.vocabulary.Result;
 import org.griplore.store.vocabulary.ResultCells;
 import org.griplore.store.vocabulary.TestReport;
+import org.griplore.store.vocabulary.TyreState;
 import org.griplore.store.vocabulary.Unit;
 import org.griplore.store.vocabulary.UnitWords;
+import org.griplore.store.vocabulary.Variant;
 
 /**
  * Our long table, a row a result, read row by row however long it is: {@code test, date, source,
@@ -40,7 +43,7 @@ public final class LongTableForm {
   private final SourceContext context;
   private final Map<String, Optional<Discipline>> disciplines = new HashMap<>();
   private final Map<String, Optional<Unit>> units = new HashMap<>();
-  private final Map<String, String> models = new HashMap<>();
+  private final Map<String, Tyre> tyres = new HashMap<>();
   private final Map<String, String> meanings = new HashMap<>();
   private final Set<String> assumed = new HashSet<>();
   private final Set<String> assumedUnits = new HashSet<>();
@@ -121,19 +124,27 @@ public final class LongTableForm {
       }
       return;
     }
-    EntryRow entry = piece.entry(model(written), tests.ownSize(test), rows.cell("model"));
+    String size = tests.ownSize(test);
+    EntryRow entry = piece.entry(tyre(written), size, rows.cell("model"));
     result().ifPresent(entry.results::add);
   }
 
   private String model(String written) {
-    String known = models.get(written);
+    return tyre(written).model();
+  }
+
+  private Tyre tyre(String written) {
+    Tyre known = tyres.get(written);
     if (known == null) {
-      SettledName name = SettledName.of(written, rows.cell("model"), context);
-      known = name.kept();
-      models.put(written, known);
-      meanings.put(known, name.model());
+      EntryName entry = EntryName.of(written);
+      SettledName name =
+          SettledName.of(entry.model(context.names()::isListed), rows.cell("model"), context);
+      TyreState state = entry.state() == null ? TyreState.NEW : entry.state();
+      known = new Tyre(name.kept(), state, entry.variant());
+      tyres.put(written, known);
+      meanings.put(known.model(), name.model());
       if (name.assumed()) {
-        assumed.add(known);
+        assumed.add(known.model());
       }
     }
     return known;
@@ -324,31 +335,50 @@ public final class LongTableForm {
         });
   }
 
+  /** What a written name tells of a tyre: two that differ in it are two entries. */
+  private record Tyre(String model, TyreState state, Variant variant) {}
+
+  /** What makes rows of one test one entry. */
+  private record Subject(Tyre tyre, String size) {}
+
   /** An entry's rows that stand together. */
-  private record EntryRow(String model, String size, Cell name, List<Result> results) {}
+  private record EntryRow(Tyre tyre, String size, Cell name, List<Result> results) {
+    String model() {
+      return tyre.model();
+    }
+  }
 
   /** The rows of one test that stand together. */
   private static final class Piece {
     final LongTests.Told test;
     int rows;
-    final Map<String, EntryRow> entries = new LinkedHashMap<>();
+    final Map<Subject, EntryRow> entries = new LinkedHashMap<>();
     final List<Note> notes = new ArrayList<>();
 
     Piece(LongTests.Told test) {
       this.test = test;
     }
 
-    EntryRow entry(String model, String size, Cell name) {
+    EntryRow entry(Tyre tyre, String size, Cell name) {
       return entries.computeIfAbsent(
-          size == null ? model : model + "\n" + size,
-          k -> new EntryRow(model, size, name, new ArrayList<>()));
+          new Subject(tyre, size), k -> new EntryRow(tyre, size, name, new ArrayList<>()));
     }
 
     TestReport report() {
       List<Entry> told = new ArrayList<>();
       entries
           .values()
-          .forEach(e -> told.add(new Entry(e.model(), e.name(), e.size(), e.results())));
+          .forEach(
+              e ->
+                  told.add(
+                      new Entry(
+                          e.model(),
+                          e.name(),
+                          e.size(),
+                          e.tyre().state(),
+                          e.tyre().variant(),
+                          e.results(),
+                          List.of())));
       return new TestReport(test.key, test.takeDetails(), told, notes, List.of());
     }
   }

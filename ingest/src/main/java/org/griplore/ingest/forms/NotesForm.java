@@ -9,6 +9,7 @@ import org.griplore.ingest.grid.Content;
 import org.griplore.ingest.grid.GridCell;
 import org.griplore.ingest.recognise.DetailLines;
 import org.griplore.ingest.recognise.DetailsReader;
+import org.griplore.store.names.EntryName;
 import org.griplore.store.vocabulary.Cell;
 import org.griplore.store.vocabulary.Details;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
@@ -140,8 +141,9 @@ public final class NotesForm {
     if (raw.heading() == null || isGeneral(raw.heading())) {
       return null;
     }
-    return SettledName.of(raw.heading(), new Cell("", raw.headingLine(), 1, raw.heading()), context)
-        .kept();
+    String tyre = EntryName.of(raw.heading()).model(context.names()::isListed);
+    Cell cell = new Cell("", raw.headingLine(), 1, raw.heading());
+    return SettledName.of(tyre, cell, context).kept();
   }
 
   private static boolean isGeneral(String heading) {

@@ -132,7 +132,7 @@ final class TableReader {
     for (int row = 0; row < area.rows().size(); row++) {
       Named named = kinds.get(row) == RowKind.TYRE ? named(area.rows().get(row)) : null;
       if (named != null) {
-        tyres.add(named.written());
+        tyres.add(tyre(named));
       }
     }
     return tyres;
@@ -156,7 +156,7 @@ final class TableReader {
   private void entry(Named named, int row, Map<String, Integer> rowOf, List<Entry> entries) {
     Cell cell = cell(named.cell(), named.written());
     EntryName written = EntryName.of(named.written());
-    SettledName name = SettledName.of(named.written(), cell, field, context);
+    SettledName name = SettledName.of(tyre(named), cell, field, context);
     String model = name.kept();
     String size = size(area.rows().get(row));
     if (size == null && written.size() != null && !written.size().equals(testSize)) {
@@ -194,6 +194,11 @@ final class TableReader {
     byState.forEach(
         (of, results) ->
             entries.add(new Entry(model, cell, own, of, written.variant(), results, List.of())));
+  }
+
+  /** The tyre's name without what is said of its state and variant beside it. */
+  private String tyre(Named named) {
+    return EntryName.of(named.written()).model(context.names()::isListed);
   }
 
   /** The state that a column beside the name tells; new where none does. */

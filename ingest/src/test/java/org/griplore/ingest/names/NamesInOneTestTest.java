@@ -178,6 +178,27 @@ class NamesInOneTestTest {
                         "\"Velmora Aurelys 5\" is like Velmora Aurelis 5, but test T2 holds"));
   }
 
+  /** A state or a variant that stands beside a name makes another entry, of the same model. */
+  @Test
+  void aStateBesideTheNameIsNoOtherModel() {
+    add("lineage.csv", LINEAGE);
+    add(
+        "long.csv",
+        """
+        test,model,discipline,value,unit
+        T1,Velmora Aurelis 5,wet-braking,31.1,m
+        T1,"Velmora Aurelis 5 (worn, 4 mm)",wet-braking,31.2,m
+        T1,Velmora Aurelis 5 (EV),wet-braking,31.3,m
+        T1,Velmora Aurelis 5 EV,wet-braking,31.4,m
+        """);
+    add("t2.csv", table(2, "Velmora Aurelis 5", "Velmora Aurelis 5 abgefahren"));
+    assertThat(archive.models())
+        .extracting(model -> model.name())
+        .containsExactlyInAnyOrder("Velmora Aurelis 5", "Velmora Aurelis 5 EV");
+    assertThat(OpenNames.of(archive).get(0).candidates().get(0).reason())
+        .startsWith("the same but for the mark \"ev\"");
+  }
+
   /** The runs of two tyres in one log are never put together. */
   @Test
   void aRunLogKeepsThemApart() {
