@@ -35,7 +35,7 @@ class ReductionMethodsTest {
 
   private static List<String> names(String root) throws IOException {
     try (Stream<Path> files =
-        Files.list(MODULE.resolve(root).resolve("org/griplore/ingest/reduce"))) {
+        Files.walk(MODULE.resolve(root).resolve("org/griplore/ingest/reduce"))) {
       return files
           .map(file -> file.getFileName().toString())
           .filter(file -> file.endsWith(".java"))
