@@ -82,7 +82,7 @@ public final class FindQuestion implements Question<NoteHit> {
             .map(
                 hit ->
                     new SourceReference(
-                        hit.revision(),
+                        hit.report(),
                         hit.title() == null ? hit.test() : hit.title(),
                         hit.source() == null ? null : hit.source().key(),
                         hit.date() == null ? null : hit.date().text(),

@@ -16,6 +16,7 @@ import org.griplore.store.archive.writing.LineageWriter;
 import org.griplore.store.archive.writing.ReportWriter;
 import org.griplore.store.archive.writing.RevisionWriter;
 import org.griplore.store.archive.writing.RowWriters;
+import org.griplore.store.vocabulary.DraftTable;
 import org.griplore.store.vocabulary.Finding;
 import org.griplore.store.vocabulary.LineageRow;
 import org.griplore.store.vocabulary.Refusal;
@@ -94,6 +95,18 @@ public final class Addition implements AutoCloseable {
   /** Adds what is known of a model's descent. */
   public void put(LineageRow row) {
     lineage.put(row);
+  }
+
+  /** Adds a table of this source that could not be decided on. */
+  public void put(DraftTable draft) {
+    rows.drafts.add(
+        revision.id(),
+        rows.sheets.number(draft.sheet()),
+        draft.firstRow(),
+        draft.lastRow(),
+        draft.firstColumn(),
+        draft.lastColumn(),
+        draft.readings());
   }
 
   /** Adds a finding about this source. */

@@ -8,6 +8,9 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.util.ArrayList;
+import org.griplore.store.archive.kept.Drafts;
+import org.griplore.store.archive.kept.KeptAnswers;
+import org.griplore.store.archive.kept.Retractions;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -38,6 +41,7 @@ import org.griplore.store.archive.views.ArchiveTables;
 import org.griplore.store.vocabulary.Decision;
 import org.griplore.store.vocabulary.Problem;
 import org.griplore.store.vocabulary.Refusal;
+import org.griplore.store.vocabulary.Retraction;
 import org.griplore.store.vocabulary.TestDecision;
 
 /**
@@ -232,6 +236,83 @@ public final class Archive implements AutoCloseable {
           decisions.forEach(decision -> TestDecisions.write(connection, decision));
           return decisions.size();
         });
+  }
+
+  /** What stands retracted, in the order it was. */
+  public List<Retraction> retractions() {
+    return Retractions.standing(reading);
+  }
+
+  /** Everything ever retracted or taken back again, oldest first. */
+  public List<Retraction> retractionHistory() {
+    return Retractions.history(reading);
+  }
+
+  /**
+   * Retracts a test or a result with a reason, or takes a retraction back.
+   *
+   * @throws Refusal when there is no such test, nothing stands to be taken back, or the archive
+   *     cannot be written
+   */
+  public void retract(Retraction retraction) {
+    refuseUnwritable("nothing can be retracted");
+    WholeChange.make(
+        this,
+        "nothing was retracted",
+        connection -> {
+          Retractions.write(connection, retraction);
+          return retraction;
+        });
+  }
+
+  /** The drafts of current revisions, decided or not, in reading order. */
+  public List<DraftRecord> drafts() {
+    return Drafts.current(reading);
+  }
+
+  /**
+   * Decides an open draft.
+   *
+   * @param chosen which reading is taken, from 1; null when it is dismissed
+   * @throws Refusal when no open draft has this number, or the archive cannot be written
+   */
+  public void decideDraft(int id, Integer chosen, Clock clock) {
+    refuseUnwritable("nothing can be decided");
+    WholeChange.make(
+        this,
+        "nothing was decided",
+        connection -> {
+          Drafts.decide(connection, id, chosen, clock.instant());
+          return id;
+        });
+  }
+
+  /** The answers that were kept, in the order they were. */
+  public List<KeptAnswer> keptAnswers() {
+    return KeptAnswers.all(reading);
+  }
+
+  /**
+   * Keeps an answer under a name, with the archive's stamp and newest delivery.
+   *
+   * @param options the question's options, as JSON
+   * @param answer the whole answer, as JSON
+   * @throws Refusal when another is kept under this name, or the archive cannot be written
+   */
+  public KeptAnswer keep(
+      String name, String question, String options, String sentence, String answer, Clock clock) {
+    refuseUnwritable("nothing can be kept");
+    return WholeChange.make(
+        this,
+        "nothing was kept",
+        connection ->
+            KeptAnswers.keep(
+                connection, name, question, options, sentence, answer, clock.instant()));
+  }
+
+  /** The plans with their forecasts and the runs of their days. */
+  public PlanBook plans() {
+    return new PlanBook(this, reading);
   }
 
   /** Everything current, loaded into columns for whole-archive questions. */

@@ -9,7 +9,7 @@ import org.griplore.store.vocabulary.TestDate;
  * is that of the model's entry where it has one of its own, else the test's.
  *
  * @param id database number; grows in the order of adding
- * @param revision number of the reading it stands in
+ * @param report number of the report it stands in
  * @param test the test's key
  * @param source who stands behind the report
  * @param model full name
@@ -17,7 +17,7 @@ import org.griplore.store.vocabulary.TestDate;
  */
 public record NoteRecord(
     long id,
-    int revision,
+    int report,
     String file,
     String test,
     String title,

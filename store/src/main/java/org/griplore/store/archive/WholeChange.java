@@ -21,6 +21,8 @@ final class WholeChange {
   static <T> T make(Archive archive, String done, Function<Connection, T> change) {
     try (WriteLock lock = WriteLock.take(archive, done);
         Connection connection = archive.ownWriting()) {
+      // what is acknowledged is on disk, be the plug pulled at once
+      Sql.execute(connection, "PRAGMA synchronous = FULL");
       connection.setAutoCommit(false);
       try {
         T result = change.apply(connection);

@@ -12,7 +12,7 @@ final class IndexField {
   static final String SPELT = "spelt";
 
   static final String NOTE = "note";
-  static final String REVISION = "revision";
+  static final String REPORT = "report";
   static final String FILE = "file";
   static final String TEST = "test";
   static final String TITLE = "title";

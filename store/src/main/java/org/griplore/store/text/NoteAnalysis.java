@@ -23,7 +23,7 @@ import org.apache.lucene.analysis.standard.StandardTokenizer;
  */
 final class NoteAnalysis {
   /** Rises when the index words of a text change: older indexes are built anew. */
-  static final int EDITION = 1;
+  static final int EDITION = 2;
 
   /** Words that look like an inflection of a trade word but are none. */
   private static final CharArraySet KEPT = new CharArraySet(List.of("tired", "tiring"), false);

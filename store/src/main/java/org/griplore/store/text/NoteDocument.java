@@ -49,7 +49,7 @@ final class NoteDocument {
     document.add(new TextField(IndexField.ABOUT, about, Field.Store.NO));
     document.add(new Field(IndexField.SPELT, note.text() + "\n" + about, VOCABULARY));
     document.add(new StringField(IndexField.NOTE, Long.toString(note.id()), Field.Store.YES));
-    document.add(new StoredField(IndexField.REVISION, note.revision()));
+    document.add(new StoredField(IndexField.REPORT, note.report()));
     document.add(new StoredField(IndexField.FILE, note.file()));
     document.add(new StoredField(IndexField.TEST, note.test()));
     document.add(new StringField(IndexField.TEST, keyword(note.test()), Field.Store.NO));
@@ -134,7 +134,7 @@ final class NoteDocument {
         document.get(IndexField.SIZE),
         source == null ? null : SourceKind.valueOf(source),
         document.get(IndexField.FILE),
-        document.getField(IndexField.REVISION).numericValue().intValue(),
+        document.getField(IndexField.REPORT).numericValue().intValue(),
         words,
         cell(document.get(IndexField.PLACE), found == null ? words : found),
         score,

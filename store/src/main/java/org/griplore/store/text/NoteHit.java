@@ -16,7 +16,7 @@ import org.griplore.store.vocabulary.TestDate;
  * @param size the size tested
  * @param source who stands behind the report
  * @param file the file it stands in
- * @param revision number of that file's reading
+ * @param report number of the report it stands in
  * @param text the whole note
  * @param cell where it stands
  * @param score how well it matches: only the order has a meaning
@@ -32,7 +32,7 @@ public record NoteHit(
     String size,
     SourceKind source,
     String file,
-    int revision,
+    int report,
     String text,
     Cell cell,
     float score,

@@ -288,7 +288,7 @@ class IndexFollowsArchiveTest {
       all.add(
           java.util.Arrays.asList(
               n.noteId(),
-              n.revision(),
+              n.report(),
               n.file(),
               n.test(),
               n.title(),
@@ -309,7 +309,7 @@ class IndexFollowsArchiveTest {
       all.add(
           java.util.Arrays.asList(
               n.id(),
-              n.revision(),
+              n.report(),
               n.file(),
               n.test(),
               n.title(),

@@ -98,7 +98,7 @@ class NoteIndexTest {
     assertThat(hit.size()).isEqualTo("205/55 R16 91V");
     assertThat(hit.source()).isEqualTo(SourceKind.OWN);
     assertThat(hit.file()).isEqualTo("a.md");
-    assertThat(hit.revision()).isEqualTo(1);
+    assertThat(hit.report()).isEqualTo(1);
     assertThat(hit.cell()).isEqualTo(new Cell("Notes", 3, 4, hit.text()));
     assertThat(hit.snippet().pieces())
         .containsExactly(

@@ -100,7 +100,7 @@ public final class NoteReader {
     CellColumns cells = CellColumns.of(connection);
     try (PreparedStatement statement =
         connection.prepareStatement(
-            "SELECT n.id, n.report_id, p.test_id, p.revision_id, r.file,"
+            "SELECT n.id, n.report_id, p.test_id, r.file,"
                 + " coalesce(m.same_as_id, m.id), n.discipline_id, n.text, n.sheet_id, n.row,"
                 + " n.\"column\", n.cell_text, (SELECT CASE WHEN count(*) = 1 THEN max(e.size) END"
                 + " FROM entry e WHERE e.report_id = n.report_id AND e.model_id = n.model_id)"
@@ -110,23 +110,23 @@ public final class NoteReader {
       try (ResultSet row = statement.executeQuery()) {
         while (row.next()) {
           Report report = reports.get(row.getInt(2));
-          int model = row.getInt(6);
+          int model = row.getInt(5);
           String date = either(report.date(), report.test().date);
           String source = either(report.source(), report.test().source);
           taker.take(
               new NoteRecord(
                   row.getLong(1),
-                  row.getInt(4),
-                  row.getString(5),
+                  row.getInt(2),
+                  row.getString(4),
                   report.test().key,
                   either(report.title(), report.test().title),
                   date == null ? null : new TestDate(date),
-                  either(row.getString(13), either(report.size(), report.test().size)),
+                  either(row.getString(12), either(report.size(), report.test().size)),
                   source == null ? null : SourceKind.ofKey(source).orElseThrow(),
                   model == 0 ? null : names.get(model).get(0),
-                  disciplines.get(row.getInt(7)),
-                  row.getString(8),
-                  cells.read(row, 9)),
+                  disciplines.get(row.getInt(6)),
+                  row.getString(7),
+                  cells.read(row, 8)),
               model == 0
                   ? tested.getOrDefault(row.getInt(3), List.of())
                   : names.getOrDefault(model, List.of()));

@@ -38,6 +38,7 @@ public final class RowWriters implements AutoCloseable {
   public final BatchInsert notes;
   public final BatchInsert lineage;
   public final BatchInsert aliases;
+  public final BatchInsert drafts;
   private final BatchInsert models;
   private final BatchInsert findings;
   private final Connection connection;
@@ -213,6 +214,16 @@ public final class RowWriters implements AutoCloseable {
                 ":cell")
             .after(models);
     this.aliases = unnumbered("lineage_alias", "lineage_id", "position", "name").after(lineage);
+    this.drafts =
+        numbered(
+            "draft",
+            "revision_id",
+            "sheet_id",
+            "first_row",
+            "last_row",
+            "first_column",
+            "last_column",
+            "readings");
     this.findings =
         numbered(
             "finding", "revision_id", "kind", "found", "expected:phrase", "remedy:phrase", ":cell");
