@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.List;
 import org.griplore.store.archive.database.Sql;
 import org.griplore.store.vocabulary.Circumstance;
@@ -105,8 +106,9 @@ class KeptThingsTest {
     ResultColumns results = snapshot.results();
     assertThat(results.value()).containsExactly(30, 31, 33, 34);
     assertThat(results.repeat()).containsExactly((short) 1, (short) 2, (short) 1, (short) 1);
-    assertThat(results.circumstance())
-        .extracting(position -> snapshot.circumstances().get(position))
+    assertThat(
+            Arrays.stream(results.circumstance())
+                .mapToObj(position -> snapshot.circumstances().get(position)))
         .containsExactly(Circumstance.MEASURED, Circumstance.MEASURED, from80, label);
     assertThat(archive.findings()).isEmpty();
     try (FigureFeed feed = archive.figuresOf(1)) {
