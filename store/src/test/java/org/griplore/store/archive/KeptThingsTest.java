@@ -183,8 +183,7 @@ class KeptThingsTest {
     TestDecision apart = new TestDecision("T1", "T2", TestDecision.Verdict.APART, NOW, "");
     archive.decideTests(List.of(apart));
     assertThat(archive.testDecisions()).containsExactly(apart);
-    archive.decideTests(
-        List.of(new TestDecision("T1", "T2", TestDecision.Verdict.OPEN, NOW, "")));
+    archive.decideTests(List.of(new TestDecision("T1", "T2", TestDecision.Verdict.OPEN, NOW, "")));
     assertThat(archive.testDecisions()).isEmpty();
   }
 

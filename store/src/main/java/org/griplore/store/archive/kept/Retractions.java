@@ -46,7 +46,8 @@ public final class Retractions {
           "There is no test " + retraction.test() + "; nothing was retracted.",
           new Problem("test", retraction.test(), "a key that `griplore tests` lists"));
     }
-    if (!retraction.retracted() && standing(connection).stream().noneMatch(retraction::sameSubject)) {
+    if (!retraction.retracted()
+        && standing(connection).stream().noneMatch(retraction::sameSubject)) {
       throw new Refusal(
           "Nothing of " + retraction.test() + " stands retracted so; nothing was changed.",
           new Problem("test", retraction.test(), "a test or result that was retracted"));
