@@ -25,7 +25,6 @@ import org.griplore.query.dependence.DependsQuestion;
 import org.griplore.query.log.LogQuestion;
 import org.griplore.query.makers.MakersBeside;
 import org.griplore.query.notes.FindQuestion;
-import org.griplore.query.notes.TallyQuestion;
 import org.griplore.query.option.Choices;
 import org.griplore.query.outlook.BacktestQuestion;
 import org.griplore.query.outlook.OutlookQuestion;
@@ -58,7 +57,6 @@ public final class Questions {
           new ReweighQuestion(),
           new DependsQuestion(),
           new FindQuestion(),
-          new TallyQuestion(),
           new TestsQuestion(),
           new TestQuestion(),
           new LogQuestion(),

@@ -67,7 +67,7 @@ final class AnswersDocument {
     if (option.isNeeded()) {
       more.add("needed");
     }
-    if (option.given() != Option.Given.ONCE) {
+    if (option.isMany()) {
       more.add("may be repeated");
     }
     if (option.fallback() != null) {

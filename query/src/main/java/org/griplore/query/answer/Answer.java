@@ -23,6 +23,8 @@ public final class Answer<R> {
   private final List<SourceReference> sources;
   private final Map<WholeFigure<?>, Object> wholes;
   private final List<Footnote> footnotes;
+  private final Lead earlier;
+  private final Lead later;
 
   private Answer(Builder<R> told) {
     inquiry = told.inquiry;
@@ -34,6 +36,8 @@ public final class Answer<R> {
     sources = told.sources;
     wholes = Map.copyOf(told.wholes);
     footnotes = told.footnotes;
+    earlier = told.earlier;
+    later = told.later;
   }
 
   /** Begins the answer to a question. */
@@ -74,6 +78,8 @@ public final class Answer<R> {
     private List<SourceReference> sources = List.of();
     private final Map<WholeFigure<?>, Object> wholes = new LinkedHashMap<>();
     private List<Footnote> footnotes = List.of();
+    private Lead earlier;
+    private Lead later;
 
     private Builder(Inquiry inquiry, String summary, List<Column<R>> columns) {
       this.inquiry = inquiry;
@@ -116,6 +122,18 @@ public final class Answer<R> {
     /** What figures refer to by number. */
     public Builder<R> footnotes(List<Footnote> notes) {
       footnotes = List.copyOf(notes);
+      return this;
+    }
+
+    /**
+     * Says that the rows are one page of many, by the options {@code limit} and {@code skip}.
+     *
+     * @param more whether there are rows behind these
+     */
+    public Builder<R> page(int limit, int skip, boolean more) {
+      Lead again = Lead.again(inquiry);
+      earlier = skip == 0 ? null : again.with("skip", String.valueOf(Math.max(0, skip - limit)));
+      later = more ? again.with("skip", String.valueOf(skip + limit)) : null;
       return this;
     }
 
@@ -194,6 +212,16 @@ public final class Answer<R> {
   /** What figures refer to by number. */
   public List<Footnote> footnotes() {
     return footnotes;
+  }
+
+  /** The rows before these, where these are one page of many; else empty. */
+  public Optional<Lead> earlier() {
+    return Optional.ofNullable(earlier);
+  }
+
+  /** The rows behind these, where these are one page of many; else empty. */
+  public Optional<Lead> later() {
+    return Optional.ofNullable(later);
   }
 
   /** Whether there was anything to answer from. */

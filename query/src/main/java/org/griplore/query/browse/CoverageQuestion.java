@@ -123,6 +123,7 @@ public final class CoverageQuestion implements Question<CoverageQuestion.Coverag
                 "A gap is a discipline in which other models of the same season class were tested and"
                     + " this one has no test that counts; disciplines that no such model was tested in are no gaps."))
         .whole(MODELS, all.size())
+        .page(limit, skip, beyond > 0)
         .build();
   }
 

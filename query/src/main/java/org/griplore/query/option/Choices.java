@@ -44,7 +44,7 @@ public final class Choices {
           List<String> filled =
               values.stream().map(String::strip).filter(v -> !v.isEmpty()).toList();
           filled.forEach(value -> check(option, value));
-          if (option.given() == Option.Given.ONCE && filled.size() > 1) {
+          if (!option.isMany() && filled.size() > 1) {
             throw refusal(name, String.join(", ", filled), "the option once");
           }
           if (!filled.isEmpty()) {

@@ -14,10 +14,15 @@ import java.util.List;
  */
 public record Option(
     String name, String value, String meaning, Given given, String fallback, List<String> words) {
+  /** The value of a flag that is given. */
+  public static final String YES = "yes";
+
   /** How often, and where, an option is given. */
   public enum Given {
     /** At most once, by name. */
     ONCE,
+    /** At most once, by name alone; in an address its value is {@code yes}. */
+    FLAG,
     /** Any number of times, by name. */
     REPEATED,
     /** At least once, by name. */
@@ -31,6 +36,11 @@ public record Option(
   /** An option given at most once. */
   public static Option once(String name, String value, String meaning, String fallback) {
     return new Option(name, value, meaning, Given.ONCE, fallback, List.of());
+  }
+
+  /** An option that is given or not; the command line takes it without a value. */
+  public static Option flag(String name, String meaning) {
+    return new Option(name, YES, meaning, Given.FLAG, null, List.of(YES));
   }
 
   /** An option given any number of times. */
@@ -62,6 +72,11 @@ public record Option(
   /** The same option, limited to these words. */
   public Option oneOf(List<String> allowed) {
     return new Option(name, value, meaning, given, fallback, List.copyOf(allowed));
+  }
+
+  /** Whether several values can be given. */
+  public boolean isMany() {
+    return given != Given.ONCE && given != Given.FLAG;
   }
 
   /** Whether the command line takes it without its name. */

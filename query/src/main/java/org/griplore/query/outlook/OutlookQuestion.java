@@ -27,6 +27,10 @@ import org.griplore.store.vocabulary.Discipline;
 
 /** What to expect of a field of tyres in a new test. */
 public final class OutlookQuestion implements Question<OutlookRow> {
+  /** Share of new results that the intervals are to hold, from 0 to 1. */
+  public static final WholeFigure<Double> LEVEL =
+      new WholeFigure<>("level", "Share of new results that the intervals are to hold.");
+
   /** How far things differ in each discipline. */
   public static final WholeFigure<Map<String, Differing>> VARIANCE_COMPONENTS =
       new WholeFigure<>(
@@ -125,6 +129,7 @@ public final class OutlookQuestion implements Question<OutlookRow> {
         .excluded(excluded.list())
         .caveats(told.caveats(choices.has("source")))
         .sources(told.citations().list())
+        .whole(LEVEL, level)
         .whole(VARIANCE_COMPONENTS, told.varianceComponents())
         .build();
   }
@@ -155,7 +160,7 @@ public final class OutlookQuestion implements Question<OutlookRow> {
 
   @Override
   public List<WholeFigure<?>> wholes() {
-    return List.of(VARIANCE_COMPONENTS);
+    return List.of(LEVEL, VARIANCE_COMPONENTS);
   }
 
   /** The filters but the size, which is that of the new test and lets every size count. */

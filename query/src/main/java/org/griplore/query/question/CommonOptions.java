@@ -17,6 +17,9 @@ public final class CommonOptions {
       "Results hold for the size, car, track and day they were measured with; another size of the"
           + " same model may rank differently.";
 
+  /** The key of the reports' own totals, which are never set on one scale. */
+  public static final String OVERALL = "overall";
+
   /** Models to look at; {@code Names.models} reads them. */
   public static final Option MODELS =
       Option.arguments("model", "MODEL", "the models to look at; all when none is named", false);
@@ -80,7 +83,7 @@ public final class CommonOptions {
    * @throws org.griplore.store.vocabulary.Refusal when it is unknown, or the reports' own totals
    */
   public static String comparable(String option, String key, DisciplineCatalogue catalogue) {
-    if (known(option, key, catalogue).equals("overall")) {
+    if (known(option, key, catalogue).equals(OVERALL)) {
       throw Choices.refusal(
           option,
           key,

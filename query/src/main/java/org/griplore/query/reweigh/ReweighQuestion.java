@@ -12,6 +12,7 @@ import java.util.Objects;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.answer.Column;
 import org.griplore.query.answer.Inquiry;
+import org.griplore.query.answer.WholeFigure;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
 import org.griplore.query.evidence.Filter;
@@ -25,6 +26,10 @@ import org.griplore.store.vocabulary.Discipline;
 
 /** How models would have ranked in past tests under other weights, and under all weights. */
 public final class ReweighQuestion implements Question<ReweighRow> {
+  /** The last place that counts as being among the first. */
+  public static final WholeFigure<Integer> TOP =
+      new WholeFigure<>("top", "The last place that counts as being among the first.");
+
   private static final Option WEIGHTS =
       Option.repeated(
           "weights",
@@ -66,6 +71,11 @@ public final class ReweighQuestion implements Question<ReweighRow> {
   @Override
   public List<Column<ReweighRow>> columns() {
     return ReweighRow.columns("K");
+  }
+
+  @Override
+  public List<WholeFigure<?>> wholes() {
+    return List.of(TOP);
   }
 
   @Override
@@ -115,6 +125,7 @@ public final class ReweighQuestion implements Question<ReweighRow> {
         .excluded(excluded.list())
         .caveats(caveats(reweighed, seed))
         .sources(reweighed.sources())
+        .whole(TOP, top)
         .build();
   }
 

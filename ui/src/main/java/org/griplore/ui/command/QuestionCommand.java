@@ -55,8 +55,10 @@ final class QuestionCommand implements Action {
 
   /** Several values may follow one name where no plain arguments could be meant. */
   private String arity(Option option) {
-    return option.given() == Option.Given.ONCE
-            || question.options().stream().anyMatch(Option::isArgument)
+    if (option.given() == Option.Given.FLAG) {
+      return "0";
+    }
+    return !option.isMany() || question.options().stream().anyMatch(Option::isArgument)
         ? "1"
         : "1..*";
   }
@@ -110,13 +112,18 @@ final class QuestionCommand implements Action {
     }
   }
 
+  private static List<String> named(Option option, ParseResult words) {
+    if (option.given() == Option.Given.FLAG) {
+      return words.hasMatchedOption("--" + option.name()) ? List.of(Option.YES) : List.of();
+    }
+    return words.matchedOptionValue("--" + option.name(), List.of());
+  }
+
   private Map<String, List<String>> given(ParseResult words) {
     Map<String, List<String>> given = new LinkedHashMap<>();
     for (Option option : question.options()) {
       List<String> values =
-          option.isArgument()
-              ? words.matchedPositionalValue(0, List.of())
-              : words.matchedOptionValue("--" + option.name(), List.of());
+          option.isArgument() ? words.matchedPositionalValue(0, List.of()) : named(option, words);
       if (!values.isEmpty()) {
         given.put(option.name(), values);
       }

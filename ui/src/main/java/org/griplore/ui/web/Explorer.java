@@ -22,6 +22,18 @@ import org.griplore.store.vocabulary.Refusal;
 import org.griplore.ui.render.JsonAnswer;
 import org.griplore.ui.render.OutputFormat;
 import org.griplore.ui.render.TerminalStyle;
+import org.griplore.ui.web.gate.Gate;
+import org.griplore.ui.web.gate.WriteGate;
+import org.griplore.ui.web.intake.AddPages;
+import org.griplore.ui.web.intake.ColumnsPage;
+import org.griplore.ui.web.link.Addresses;
+import org.griplore.ui.web.notes.NotePages;
+import org.griplore.ui.web.page.KeptPages;
+import org.griplore.ui.web.page.Pages;
+import org.griplore.ui.web.page.QuestionPage;
+import org.griplore.ui.web.page.RefusalView;
+import org.griplore.ui.web.page.StartView;
+import org.griplore.ui.web.settle.SettlePages;
 
 /** The web explorer: every route is in {@link #routes}. */
 public final class Explorer implements AutoCloseable {
@@ -85,11 +97,12 @@ public final class Explorer implements AutoCloseable {
         "/",
         context -> {
           refuseGone();
-          html(context, kept.at("/", pages::start));
+          html(context, kept.at("/", () -> StartView.page(QuestionPages.HOLDINGS, pages)));
         });
     read(routes, "/favicon.ico", context -> context.redirect("/static/icon.svg"));
-    for (Question<?> question : Questions.all()) {
-      read(routes, "/" + question.kind(), context -> page(context, question));
+    for (QuestionPage page : QuestionPages.all()) {
+      Question<?> question = page.question();
+      read(routes, "/" + question.kind(), context -> page(context, page));
       for (OutputFormat format : OutputFormat.values()) {
         read(
             routes,
@@ -105,8 +118,8 @@ public final class Explorer implements AutoCloseable {
     read(routes, "/added", context -> html(context, adding.added(context)));
     read(routes, "/note", context -> html(context, noting.empty(context)));
     writing.write(routes, "/note", context -> again(context, noting.add(context)));
-    read(routes, ColumnsPage.PATH, context -> html(context, columns.list()));
-    writing.write(routes, ColumnsPage.PATH, columns::forget);
+    read(routes, Addresses.COLUMNS, context -> html(context, columns.list()));
+    writing.write(routes, Addresses.COLUMNS, columns::forget);
     writing.write(routes, "/settle", settling::settle);
     writing.write(routes, "/lineage", settling::descent);
     routes.exception(Gate.TurnedAway.class, this::turnAway);
@@ -137,7 +150,8 @@ public final class Explorer implements AutoCloseable {
     }
   }
 
-  private void page(Context context, Question<?> question) {
+  private void page(Context context, QuestionPage page) {
+    Question<?> question = page.question();
     refuseGone();
     Map<String, List<String>> given = given(context);
     given.remove(Addresses.ROWS);
@@ -146,7 +160,7 @@ public final class Explorer implements AutoCloseable {
     } else {
       boolean whole = context.queryParams(Addresses.ROWS).contains(Addresses.ALL);
       String address = (whole ? "whole " : "") + Addresses.of(question.kind(), given);
-      html(context, kept.at(address, () -> pages.of(question, given, whole)));
+      html(context, kept.at(address, () -> page.of(pages, given, whole)));
     }
   }
 
@@ -211,7 +225,7 @@ public final class Explorer implements AutoCloseable {
       context.contentType(OutputFormat.JSON.contentType());
       context.result(text.toString());
     } else {
-      html(context, pages.refusal(view));
+      html(context, pages.render("refusal.jte", view));
     }
   }
 

@@ -57,7 +57,7 @@ class ExplorerPagesTest {
         "/models",
         "/models?line=Velmora+Aurelis",
         "/find?text=aquaplaning&from=2018",
-        "/tally?text=braking",
+        "/find?text=braking&count=yes",
         "/holdings",
         "/origin?result=752",
         "/sources",

@@ -1,0 +1,2 @@
+/** The builder of comparison tables. */
+package org.griplore.ui.web.comparison;

@@ -1,0 +1,2 @@
+/** Notes found, and a note written in the page. */
+package org.griplore.ui.web.notes;

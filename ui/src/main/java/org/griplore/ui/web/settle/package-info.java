@@ -1,0 +1,2 @@
+/** The page on which names are settled, and descents decided. */
+package org.griplore.ui.web.settle;
