@@ -4,12 +4,15 @@ import org.griplore.query.statistics.Tails;
 import org.hipparchus.special.Gamma;
 
 /**
- * The distribution function of Student's t for very many calls: exact values, 32 a unit, joined by
- * cubics that have the density as slope (error below 1e-7); beyond the table the tail itself.
+ * The distribution function of Student's t for very many calls: values 32 a unit, joined by cubics that have
+ * the density as slope (error below 1e-7); beyond the table the tail itself.
  */
 final class StudentTable {
   private static final int PER_UNIT = 32;
   private static final int REACH = 12;
+
+  /** Node of the Gauss-Legendre rule of three points. */
+  private static final double GAUSS = Math.sqrt(0.6);
 
   private final double df;
   private final double[] above = new double[REACH * PER_UNIT + 1];
@@ -23,10 +26,20 @@ final class StudentTable {
     double constant =
         Math.exp(Gamma.logGamma((df + 1) / 2) - Gamma.logGamma(df / 2)) / Math.sqrt(df * Math.PI);
     for (int i = 0; i < above.length; i++) {
-      double t = (double) i / PER_UNIT;
-      above[i] = Tails.studentTwoSided(t, df) / 2;
-      density[i] = constant * Math.pow(1 + t * t / df, -(df + 1) / 2);
+      density[i] = density(constant, (double) i / PER_UNIT);
     }
+    above[above.length - 1] = Tails.studentTwoSided(REACH, df) / 2;
+    double half = 0.5 / PER_UNIT;
+    for (int i = above.length - 2; i >= 0; i--) {
+      double middle = (double) i / PER_UNIT + half;
+      double sides =
+          density(constant, middle - GAUSS * half) + density(constant, middle + GAUSS * half);
+      above[i] = above[i + 1] + half * (5 * sides + 8 * density(constant, middle)) / 9;
+    }
+  }
+
+  private double density(double constant, double t) {
+    return constant * Math.exp(-(df + 1) / 2 * Math.log1p(t * t / df));
   }
 
   double below(double t) {
