@@ -4,8 +4,8 @@ import org.griplore.query.statistics.Tails;
 import org.hipparchus.special.Gamma;
 
 /**
- * The distribution function of Student's t for very many calls: values 32 a unit, joined by cubics that have
- * the density as slope (error below 1e-7); beyond the table the tail itself.
+ * The distribution function of Student's t for very many calls: values 32 a unit, joined by cubics
+ * that have the density as slope (error below 1e-7); beyond the table the tail itself.
  */
 final class StudentTable {
   private static final int PER_UNIT = 32;
