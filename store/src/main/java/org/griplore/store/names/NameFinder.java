@@ -213,28 +213,47 @@ public final class NameFinder {
   private Set<Integer> alike(List<String> words) {
     Set<Integer> alike =
         new LinkedHashSet<>(formsRunTogether.getOrDefault(String.join("", words), List.of()));
-    List<Set<Integer>> lists = new ArrayList<>();
+    List<Holding> lists = new ArrayList<>();
     for (String word : new LinkedHashSet<>(words)) {
-      Set<Integer> holding = new LinkedHashSet<>(formsOfWord.getOrDefault(word, List.of()));
-      for (String near : blocks.near(word)) {
-        holding.addAll(formsOfWord.get(near));
-      }
-      if (!holding.isEmpty()) {
+      Holding holding = holding(word);
+      if (holding.size() > 0) {
         lists.add(holding);
       }
     }
-    lists.sort(Comparator.comparingInt(Set::size));
+    lists.sort(Comparator.comparingInt(Holding::size));
     int rare = 0;
     while (rare < Math.min(WORDS_LOOKED_UP, lists.size()) && lists.get(rare).size() <= RARE) {
-      alike.addAll(lists.get(rare++));
+      lists.get(rare++).lists().forEach(alike::addAll);
     }
     if (rare == 0 && !lists.isEmpty()) {
-      Set<Integer> fewest = lists.get(0);
+      Set<Integer> fewest = lists.get(0).all();
       for (int i = 1; i < lists.size() && fewest.size() > COMMON; i++) {
-        fewest.retainAll(lists.get(i));
+        fewest.retainAll(lists.get(i).all());
       }
       fewest.stream().limit(COMMON).forEach(alike::add);
     }
     return alike;
+  }
+
+  private Holding holding(String word) {
+    List<List<Integer>> lists = new ArrayList<>();
+    if (formsOfWord.containsKey(word)) {
+      lists.add(formsOfWord.get(word));
+    }
+    for (String near : blocks.near(word)) {
+      if (!near.equals(word)) {
+        lists.add(formsOfWord.get(near));
+      }
+    }
+    return new Holding(lists, lists.stream().mapToInt(List::size).sum());
+  }
+
+  /** The ways of writing that hold a word or one nearly spelt like it, word by word. */
+  private record Holding(List<List<Integer>> lists, int size) {
+    Set<Integer> all() {
+      Set<Integer> all = new LinkedHashSet<>();
+      lists.forEach(all::addAll);
+      return all;
+    }
   }
 }
