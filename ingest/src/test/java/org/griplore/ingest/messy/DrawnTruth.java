@@ -64,6 +64,7 @@ final class DrawnTruth {
         hard ? Truth.Decision.EITHER : Truth.Decision.TAKEN,
         List.of(new Truth.Test(details, figures)),
         List.of(),
-        Set.of());
+        Set.of(),
+        0);
   }
 }

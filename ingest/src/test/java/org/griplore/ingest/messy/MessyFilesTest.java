@@ -1,6 +1,7 @@
 package org.griplore.ingest.messy;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.groups.Tuple.tuple;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -21,29 +22,34 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Measures how messy files are read. Each is read in an archive that knows nothing yet, and what it
- * would bring is compared with what the file truly says. The figures of each family stand in {@code
- * target/messy-files.md}, what is amiss with each file in {@code target/messy-faults.txt}, the
- * files themselves in {@code target/messy}. With {@code -Dgriplore.messy.only=TEXT} only files
- * whose family and name hold the text are read, and nothing is asserted; with {@code
- * -Dgriplore.messy.record=raise} the floors are raised to what is reached; {@code anew} writes what
- * is reached, be it less.
+ * would bring is compared with what the file truly says; a file of several tests is added, as tests
+ * may meet in the archive only. The figures of each family stand in {@code target/messy-files.txt},
+ * what is amiss with each file in {@code target/messy-faults.txt}, the files themselves in {@code
+ * target/messy}. With {@code -Dgriplore.messy.only=TEXT} only files whose family and name hold the
+ * text are read, and nothing is asserted; with {@code -Dgriplore.messy.record=raise} the floors are
+ * raised to what is reached; {@code anew} writes what is reached, be it less.
  */
 class MessyFilesTest {
   private static final Path TARGET = Path.of("target");
   private static final String RECORD = System.getProperty("griplore.messy.record", "");
+  private static final int SAMPLED = 16;
   private static final int DRAWN_OF_EACH = 12;
   private static final String ONLY = System.getProperty("griplore.messy.only", "");
 
   @Test
   void areReadAsFarAsWasReached(@TempDir Path folder) throws IOException {
     List<Verdict> verdicts = verdicts(folder);
+    if (ONLY.isEmpty()) {
+      verdicts.addAll(SeveralFiles.verdicts(folder.resolve("several")));
+    }
     List<FamilyFigures> figures = figures(verdicts);
-    String table =
-        FamilyFigures.HEADER
-            + figures.stream().map(FamilyFigures::row).collect(Collectors.joining("\n"))
-            + "\n";
     Files.createDirectories(TARGET);
-    Files.writeString(TARGET.resolve("messy-files.md"), table);
+    String table =
+        "family                     "
+            + String.join(", ", FamilyFigures.COLUMNS)
+            + "\n"
+            + figures.stream().map(FamilyFigures::line).collect(Collectors.joining("\n", "", "\n"));
+    Files.writeString(TARGET.resolve("messy-files.txt"), table);
     Files.writeString(TARGET.resolve("messy-faults.txt"), FaultList.of(verdicts));
     System.out.printf(
         Locale.ROOT,
@@ -59,6 +65,32 @@ class MessyFilesTest {
       floors.record(figures, RECORD.equals("anew"));
     } else {
       assertThat(floors.below(figures)).isEmpty();
+      assertThat(Floors.documented()).isEqualTo(floors.table());
+    }
+  }
+
+  @Test
+  void whatIsShownIsWhatIsStored(@TempDir Path folder) throws IOException {
+    List<MessyFile> all = all();
+    try (Archive archive = Archive.openOrCreate(folder.resolve("empty"))) {
+      Intake intake = new Intake(archive, DisciplineCatalogue.standard(), Clock.systemUTC());
+      for (int i = 0; i < all.size(); i += SAMPLED) {
+        Path own = folder.resolve("file-" + i);
+        Path path = all.get(i).writeTo(own.resolve("files"));
+        ReadBack shown = ReadBack.of(intake, path);
+        if (shown.tests().size() > 1) {
+          continue;
+        }
+        ReadBack stored = SeveralFiles.add(path, own.resolve("archive"));
+        assertThat(stored.figures())
+            .extracting(ReadBack.Read::words, ReadBack.Read::marks)
+            .as(all.get(i).toString())
+            .containsExactlyInAnyOrderElementsOf(
+                shown.figures().stream()
+                    .filter(read -> !shown.draft())
+                    .map(read -> tuple(read.words(), read.marks()))
+                    .toList());
+      }
     }
   }
 
@@ -70,7 +102,10 @@ class MessyFilesTest {
         if (file.toString().contains(ONLY)) {
           String family = file.family().replaceAll("\\W+", "-");
           Path path = file.writeTo(TARGET.resolve("messy").resolve(family));
-          verdicts.add(Verdict.of(file, ReadBack.of(intake, path)));
+          ReadBack shown = ReadBack.of(intake, path);
+          Path own = folder.resolve("archive-" + verdicts.size());
+          verdicts.add(
+              Verdict.of(file, shown.tests().size() > 1 ? SeveralFiles.add(path, own) : shown));
         }
       }
     }

@@ -15,9 +15,15 @@ import org.griplore.store.vocabulary.Unit;
  * @param finds texts each of which must stand in a finding
  * @param allowed disciplines, {@code TYRE; discipline} or {@code TYRE; *}, of which anything may be
  *     read
+ * @param count how many tests are to be told apart; 0 where that is not asked
  */
 record Truth(
-    String about, Decision decision, List<Test> tests, List<String> finds, Set<String> allowed) {
+    String about,
+    Decision decision,
+    List<Test> tests,
+    List<String> finds,
+    Set<String> allowed,
+    int count) {
 
   /** What is to become of a file. */
   enum Decision {

@@ -43,6 +43,7 @@ final class TruthText {
   private final List<Truth.Test> tests = new ArrayList<>();
   private final List<String> finds = new ArrayList<>();
   private final Set<String> allowed = new LinkedHashSet<>();
+  private int count;
   private List<String> columns;
 
   private TruthText() {}
@@ -56,7 +57,8 @@ final class TruthText {
         throw new IllegalArgumentException("in the line \"" + line + "\": " + e.getMessage(), e);
       }
     }
-    return new Truth(reader.about, reader.decision, reader.tests, reader.finds, reader.allowed);
+    return new Truth(
+        reader.about, reader.decision, reader.tests, reader.finds, reader.allowed, reader.count);
   }
 
   private void line(String line) {
@@ -76,6 +78,7 @@ final class TruthText {
         tests.add(new Truth.Test(details(rest), new ArrayList<>()));
         columns = null;
       }
+      case "tests" -> count = Integer.parseInt(rest);
       case "find" -> finds.add(rest);
       case "allow" -> allowed.add(rest);
       default -> throw new IllegalArgumentException("no such part of a truth: " + parts[0]);

@@ -107,6 +107,10 @@ record Verdict(
       seen.forEach((detail, same) -> (same ? details : detailFaults).add(detail));
       faults.stream().distinct().limit(3).forEach(fault -> detailFaults.set(indexOf(fault), fault));
     }
+    int count = file.truth().count();
+    if (count > 0 && read.tests().size() != count) {
+      detailFaults.add(count + " tests, read as " + read.tests().size());
+    }
     for (ReadBack.Read extra : open) {
       if (!file.truth().names(extra.model())) {
         falseTyres.add(extra.model());
