@@ -14,6 +14,7 @@ import org.griplore.store.archive.Addition;
 import org.griplore.store.archive.Archive;
 import org.griplore.store.archive.Original;
 import org.griplore.store.vocabulary.Cell;
+import org.griplore.store.vocabulary.Circumstance;
 import org.griplore.store.vocabulary.Details;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
 import org.griplore.store.vocabulary.Entry;
@@ -24,6 +25,7 @@ import org.griplore.store.vocabulary.ResultCells;
 import org.griplore.store.vocabulary.SourceKind;
 import org.griplore.store.vocabulary.TestDate;
 import org.griplore.store.vocabulary.TestReport;
+import org.griplore.store.vocabulary.TyreState;
 import org.griplore.store.vocabulary.Unit;
 
 /** A small archive written in a test, and the context that answers from it. */
@@ -47,6 +49,8 @@ public final class TestArchive implements AutoCloseable {
     private final List<Entry> entries = new ArrayList<>();
     private final List<Note> notes = new ArrayList<>();
     private Double massKg;
+    private Double surfaceC;
+    private Double airC;
     private String publication;
     private String vehicle;
     private String venue;
@@ -77,6 +81,44 @@ public final class TestArchive implements AutoCloseable {
                       new ResultCells(
                           value == null ? null : cell, null, null, place == null ? null : cell),
                       ""))));
+      return this;
+    }
+
+    /** The entry told last, on a tyre in this state. */
+    public Told in(TyreState state) {
+      Entry last = entries.remove(entries.size() - 1);
+      entries.add(
+          new Entry(
+              last.model(),
+              last.name(),
+              last.size(),
+              state,
+              last.variant(),
+              last.results(),
+              last.prices()));
+      return this;
+    }
+
+    /** The entry told last, its figure having come about like this. */
+    public Told under(Circumstance circumstance) {
+      Entry last = entries.remove(entries.size() - 1);
+      List<Result> results = last.results().stream().map(r -> r.under(circumstance)).toList();
+      entries.add(
+          new Entry(
+              last.model(),
+              last.name(),
+              last.size(),
+              last.state(),
+              last.variant(),
+              results,
+              last.prices()));
+      return this;
+    }
+
+    /** Temperatures of the surface and the air, degrees Celsius. */
+    public Told warm(Double surface, Double air) {
+      surfaceC = surface;
+      airC = air;
       return this;
     }
 
@@ -126,8 +168,8 @@ public final class TestArchive implements AutoCloseable {
                     test.vehicle,
                     test.massKg,
                     test.venue,
-                    null,
-                    null,
+                    test.surfaceC,
+                    test.airC,
                     Map.of()),
                 test.entries,
                 test.notes,

@@ -73,7 +73,7 @@ public final class DisciplineArms {
     for (int i = evidence.resultsOfDiscipline().from(discipline); i < to; i++) {
       int row = evidence.resultsOfDiscipline().rows()[i];
       int its = results.entry()[row];
-      String reason = filter.reasonAgainst(its).orElse(null);
+      String reason = filter.reasonAgainstResult(row).orElse(null);
       double value = Double.NaN;
       if (reason == null) {
         int unit = results.unit()[row];

@@ -115,7 +115,7 @@ public record PlacesStanding(
       Exclusions excluded) {
     for (int row = 0; row < ranking.count(); row++) {
       int entry = evidence.results().entry()[ranking.result(row)];
-      var reason = filter.reasonAgainst(entry);
+      var reason = filter.reasonAgainstResult(ranking.result(row));
       if (reason.isPresent()) {
         excluded.add(reason.get());
       } else if (ranking.place(row) == 0) {

@@ -1,5 +1,6 @@
 package org.griplore.query.evidence;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
@@ -13,6 +14,7 @@ import org.griplore.store.archive.Snapshot;
 import org.griplore.store.archive.TestRecord;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
 import org.griplore.store.vocabulary.SourceKind;
+import org.griplore.store.vocabulary.TyreState;
 
 /**
  * The archive's contents at one stamp. Rows refer to each other by position. Safe for many threads;
@@ -26,6 +28,8 @@ public final class Evidence {
   private final Postings entriesOfModel;
   private final Postings entriesOfTest;
   private final boolean makerReports;
+  private final Series series;
+  private final boolean wornTyres;
   private TestsToldTwice toldTwice;
   private final ConcurrentHashMap<Integer, Ranking> rankings = new ConcurrentHashMap<>();
 
@@ -40,12 +44,25 @@ public final class Evidence {
     this.entriesOfModel = Postings.of(entries.model(), snapshot.models().size());
     this.makerReports =
         snapshot.tests().stream().anyMatch(test -> test.details().kind() == SourceKind.MAKER);
+    this.series = new Series(snapshot);
+    this.wornTyres =
+        Arrays.stream(entries.state()).anyMatch(state -> state.wear() == TyreState.Wear.WORN);
     this.entriesOfTest = Postings.of(entries.test(), snapshot.tests().size());
+  }
+
+  /** Whether any tyre was tested worn. */
+  boolean hasWornTyres() {
+    return wornTyres;
   }
 
   /** Whether any test is known from a maker's report alone. */
   public boolean hasMakerReports() {
     return makerReports;
+  }
+
+  /** Which results may be set against each other. */
+  Series series() {
+    return series;
   }
 
   /** Tests that two reports tell, found when first asked for. */

@@ -43,7 +43,20 @@ public final class Filter {
           Option.once("from", "DATE", "only tests from this day, month or year on", null),
           Option.once("to", "DATE", "only tests up to this day, month or year", null),
           Option.repeated("source", "KIND", "only reports of this kind")
-              .oneOf(List.of("own", "independent", "maker")));
+              .oneOf(List.of("own", "independent", "maker")),
+          Option.once("state", "STATE", "only tyres in this state; any takes new and worn", "new")
+              .oneOf(List.of("new", "worn", "any")),
+          Option.once(
+                  "evidence",
+                  "KIND",
+                  "only figures of this kind; declared ones stand on labels and data sheets",
+                  "measured")
+              .oneOf(List.of("measured", "declared", "claimed")),
+          Option.once("surface-from", "C", "only on surfaces at least this warm", null),
+          Option.once("surface-to", "C", "only on surfaces at most this warm", null),
+          Option.once("air-from", "C", "only in air at least this warm", null),
+          Option.once("air-to", "C", "only in air at most this warm", null),
+          Option.repeated("without", "TEST", "as if this test were not there"));
 
   private final Evidence evidence;
   private final String size;
@@ -55,6 +68,7 @@ public final class Filter {
   private final Set<SourceKind> kinds = EnumSet.noneOf(SourceKind.class);
   private final Makers makers;
   private final boolean retoldCount;
+  private final Conditions conditions;
   private final boolean asked;
   private final boolean open;
 
@@ -86,18 +100,20 @@ public final class Filter {
     }
     this.makers = kinds.isEmpty() && evidence.hasMakerReports() ? Makers.LEFT_OUT : Makers.COUNT;
     this.retoldCount = evidence.toldTwice().pairs().isEmpty();
+    this.conditions = new Conditions(choices, evidence);
     this.asked =
-        size != null
+        conditions.isAsked()
+            || size != null
             || rim != null
             || season != null
             || segment != null
             || from != null
             || to != null
             || !kinds.isEmpty();
-    this.open = !asked && retoldCount && makers == Makers.COUNT;
+    this.open = !asked && retoldCount && makers == Makers.COUNT && conditions.isOpen();
   }
 
-  private Filter(Filter other, Makers makers, boolean retoldCount) {
+  private Filter(Filter other, Makers makers, boolean retoldCount, Conditions conditions) {
     this.evidence = other.evidence;
     this.size = other.size;
     this.rim = other.rim;
@@ -108,18 +124,21 @@ public final class Filter {
     this.kinds.addAll(other.kinds);
     this.makers = makers;
     this.retoldCount = retoldCount;
+    this.conditions = conditions;
     this.asked = other.asked;
-    this.open = !asked && retoldCount && makers == Makers.COUNT;
+    this.open = !asked && retoldCount && makers == Makers.COUNT && conditions.isOpen();
   }
 
   /** The same filter without reports that a maker supplied. */
   public Filter withoutMakers() {
-    return !evidence.hasMakerReports() ? this : new Filter(this, Makers.LEFT_OUT, retoldCount);
+    return !evidence.hasMakerReports()
+        ? this
+        : new Filter(this, Makers.LEFT_OUT, retoldCount, conditions);
   }
 
   /** The same filter for reports that a maker supplied alone. */
   public Filter onlyMakers() {
-    return new Filter(this, Makers.ALONE, retoldCount);
+    return new Filter(this, Makers.ALONE, retoldCount, conditions);
   }
 
   /**
@@ -127,7 +146,7 @@ public final class Filter {
    * of what there is, which judge nothing.
    */
   public Filter everyReport() {
-    return new Filter(this, Makers.COUNT, true);
+    return new Filter(this, Makers.COUNT, true, conditions.ofEveryKind());
   }
 
   private static String sizeKey(String text) {
@@ -149,6 +168,10 @@ public final class Filter {
     int position = evidence.entries().test()[entry];
     if (!retoldCount && evidence.toldTwice().isRetold(position)) {
       return Optional.of(RETOLD);
+    }
+    Optional<String> state = conditions.reasonAgainstEntry(entry);
+    if (state.isPresent()) {
+      return state;
     }
     Details test = evidence.tests().get(position).details();
     ModelRecord model = evidence.models().get(evidence.entries().model()[entry]);
@@ -174,6 +197,15 @@ public final class Filter {
       return Optional.of(model.segment() == null ? "segment not stated" : "another segment");
     }
     return reasonAgainst(test);
+  }
+
+  /** Why a result does not count, in words, be it for its entry; empty when it does. */
+  public Optional<String> reasonAgainstResult(int result) {
+    if (open) {
+      return Optional.empty();
+    }
+    Optional<String> ofEntry = reasonAgainst(evidence.results().entry()[result]);
+    return ofEntry.isPresent() ? ofEntry : conditions.reasonAgainstResult(result);
   }
 
   /** Why a test does not count for its date or source; empty when it does. */
@@ -207,7 +239,8 @@ public final class Filter {
 
   /** What the filter asks, equal for filters that let the same entries of one evidence count. */
   public List<Object> key() {
-    return Arrays.asList(size, rim, season, segment, from, to, kinds, makers, retoldCount);
+    return Arrays.asList(
+        size, rim, season, segment, from, to, kinds, makers, retoldCount, conditions.key());
   }
 
   /** Whether anything is filtered at all. */
@@ -250,6 +283,7 @@ public final class Filter {
     if (!kinds.isEmpty()) {
       words.add(String.join(" or ", kinds.stream().map(SourceKind::key).toList()) + " sources");
     }
+    conditions.words(words);
     return words.isEmpty() ? "" : ", " + String.join(", ", words);
   }
 

@@ -2,6 +2,7 @@ package org.griplore.query.evidence;
 
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.function.IntUnaryOperator;
 import org.griplore.query.ranking.Places;
 import org.griplore.store.vocabulary.Direction;
 import org.griplore.store.vocabulary.Discipline;
@@ -83,7 +84,8 @@ public final class Ranking {
     for (int from = 0; from < inTestOrder.length; ) {
       int to = from + 1;
       while (to < inTestOrder.length
-          && test[entry[inTestOrder[to]]] == test[entry[inTestOrder[from]]]) {
+          && test[entry[inTestOrder[to]]] == test[entry[inTestOrder[from]]]
+          && evidence.series().of(inTestOrder[to]) == evidence.series().of(inTestOrder[from])) {
         to++;
       }
       group.rank(ranking, from, to);
@@ -95,16 +97,16 @@ public final class Ranking {
   private static int[] sortedByTest(Evidence evidence, int discipline) {
     Postings of = evidence.resultsOfDiscipline();
     int[] results = Arrays.copyOfRange(of.rows(), of.from(discipline), of.to(discipline));
-    int[] keys = new int[results.length];
-    for (int i = 0; i < results.length; i++) {
-      keys[i] = evidence.entries().test()[evidence.results().entry()[results[i]]];
-    }
-    int[] order = Postings.of(keys, evidence.tests().size()).rows();
-    int[] sorted = new int[results.length];
-    for (int i = 0; i < sorted.length; i++) {
-      sorted[i] = results[order[i]];
-    }
-    return sorted;
+    int[] inSeries = sorted(results, evidence.series()::of, evidence.series().count());
+    return sorted(
+        inSeries,
+        result -> evidence.entries().test()[evidence.results().entry()[result]],
+        evidence.tests().size());
+  }
+
+  private static int[] sorted(int[] results, IntUnaryOperator key, int keys) {
+    int[] order = Postings.of(Arrays.stream(results).map(key).toArray(), keys).rows();
+    return Arrays.stream(order).map(at -> results[at]).toArray();
   }
 
   /** Whether an entry has a result in the discipline. */

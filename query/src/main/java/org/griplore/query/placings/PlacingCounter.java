@@ -64,7 +64,7 @@ final class PlacingCounter {
     for (int i = ranking.rowsOfModel().from(model); i < ranking.rowsOfModel().to(model); i++) {
       int row = rows[i];
       int entry = evidence.results().entry()[ranking.result(row)];
-      Optional<String> reason = reasonAgainst(row, entry);
+      Optional<String> reason = reasonLeftOut(row);
       if (reason.isPresent()) {
         excluded.add(reason.get());
         if (reason.get().equals(Filter.BY_MAKER) && reasonAgainst(row).isEmpty()) {
@@ -107,8 +107,8 @@ final class PlacingCounter {
     }
   }
 
-  private Optional<String> reasonAgainst(int row, int entry) {
-    Optional<String> filtered = filter.reasonAgainst(entry);
+  private Optional<String> reasonLeftOut(int row) {
+    Optional<String> filtered = filter.reasonAgainstResult(ranking.result(row));
     return filtered.isPresent() ? filtered : reasonAgainst(row);
   }
 

@@ -85,7 +85,7 @@ final class Profiler {
     for (int i = ranking.rowsOfModel().from(model); i < ranking.rowsOfModel().to(model); i++) {
       int row = ranking.rowsOfModel().rows()[i];
       int entry = evidence.results().entry()[ranking.result(row)];
-      Optional<String> reason = filter.reasonAgainst(entry);
+      Optional<String> reason = filter.reasonAgainstResult(ranking.result(row));
       if (reason.isPresent()) {
         excluded.add(reason.get());
       } else {
