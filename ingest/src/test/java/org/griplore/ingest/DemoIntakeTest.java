@@ -6,6 +6,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.sql.Statement;
+import java.sql.SQLException;
+import java.sql.ResultSet;
+import java.sql.DriverManager;
+import java.sql.Connection;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -173,5 +178,28 @@ class DemoIntakeTest {
             source ->
                 assertThat(source.outcome().status()).isEqualTo(AdditionOutcome.Status.UNCHANGED));
     assertThat(archive.stamp()).isEqualTo(stamp);
+  }
+
+  /** Every sentence that the demo archive brings has a code of its own: none is stored as it is. */
+  @Test
+  void sentencesAreStoredAsCodes() throws SQLException {
+    try (Connection connection =
+            DriverManager.getConnection("jdbc:sqlite:" + folder.resolve("archive.db"));
+        Statement statement = connection.createStatement();
+        ResultSet told =
+            statement.executeQuery(
+                "SELECT expected_parameters FROM findings WHERE expected = 'told' UNION"
+                    + " SELECT remedy_parameters FROM findings WHERE remedy = 'told' UNION"
+                    + " SELECT parameters FROM rules WHERE code = 'told' UNION"
+                    + " SELECT parameters FROM result_steps WHERE code = 'told' UNION"
+                    + " SELECT label_parameters FROM result_steps WHERE label = 'told' UNION"
+                    + " SELECT parameters FROM reduction_accounts WHERE code = 'told' UNION"
+                    + " SELECT parameters FROM reduced_set_accounts WHERE code = 'told'")) {
+      List<String> sentences = new ArrayList<>();
+      while (told.next()) {
+        sentences.add(told.getString(1));
+      }
+      assertThat(sentences).isEmpty();
+    }
   }
 }

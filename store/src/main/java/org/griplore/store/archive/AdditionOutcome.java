@@ -6,14 +6,14 @@ import java.util.List;
  * What an addition did.
  *
  * @param status new, changed or unchanged
- * @param revision number of the reading now current
+ * @param revision number of the revision now current
  * @param tests tests told of
  * @param entries entries added
  * @param results results added
  * @param notes notes added
  * @param lineage lineage rows added
  * @param findings findings made
- * @param changes what changed against the reading before, in sentences
+ * @param changes what changed against the revision before, in sentences
  */
 public record AdditionOutcome(
     Status status,

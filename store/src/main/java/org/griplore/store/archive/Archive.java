@@ -149,13 +149,13 @@ public final class Archive implements AutoCloseable {
     return originals;
   }
 
-  /** The current reading of a content that is in the archive already, by its hash. */
+  /** The current revision of a content that is in the archive already, by its hash. */
   public Optional<Revision> currentRevisionOf(String sha256) {
     return RevisionReader.first(
         reading, "WHERE r.sha256 = ? AND r.superseded_by_id IS NULL ORDER BY r.id", sha256);
   }
 
-  /** All readings of all sources, oldest first. */
+  /** All revisions of all sources, oldest first. */
   public List<Revision> revisions() {
     return RevisionReader.list(reading, "ORDER BY r.id");
   }
@@ -369,7 +369,7 @@ public final class Archive implements AutoCloseable {
             + " JOIN revision r ON r.id = f.revision_id AND r.superseded_by_id IS NULL");
   }
 
-  /** What one reading said differently from the one before it, in sentences. */
+  /** What one revision said differently from the one before it, in sentences. */
   public List<String> revisionChanges(int revision) {
     return Sql.list(
         reading,
@@ -378,22 +378,22 @@ public final class Archive implements AutoCloseable {
         revision);
   }
 
-  /** Opens the figures of one reading, superseded or not, in the order they were read. */
+  /** Opens the figures of one revision, superseded or not, in the order they were read. */
   public FigureFeed figuresOf(int revision) {
     return FigureFeed.open(this, revision);
   }
 
-  /** The notes of one reading, superseded or not, as its reports tell them. */
+  /** The notes of one revision, superseded or not, as its reports tell them. */
   public List<StoredNote> notesOf(int revision) {
     return StoredNoteReader.ofRevision(reading, revision);
   }
 
-  /** The logged runs of one reading, superseded or not, in the log's order. */
+  /** The logged runs of one revision, superseded or not, in the log's order. */
   public List<RunRecord> runsOf(int revision) {
     return RunReader.ofRevision(reading, revision);
   }
 
-  /** The findings of one reading, superseded or not, in reading order. */
+  /** The findings of one revision, superseded or not, in reading order. */
   public List<FindingRecord> findingsOf(int revision) {
     return FindingReader.ofRevision(reading, revision);
   }
@@ -404,7 +404,7 @@ public final class Archive implements AutoCloseable {
   }
 
   /**
-   * Forgets what was said of tables' columns; readings that it was used for stay as they are.
+   * Forgets what was said of tables' columns; revisions that it was used for stay as they are.
    *
    * @throws Refusal when nothing of this number is remembered, or the archive cannot be written
    */

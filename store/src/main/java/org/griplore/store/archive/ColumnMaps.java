@@ -38,7 +38,7 @@ final class ColumnMaps {
   }
 
   /**
-   * Forgets what was said; readings that it was used for stay as they are.
+   * Forgets what was said; revisions that it was used for stay as they are.
    *
    * @throws Refusal when nothing of this number stands
    */

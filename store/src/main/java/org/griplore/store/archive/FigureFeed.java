@@ -19,7 +19,7 @@ import org.griplore.store.vocabulary.ResultCells;
 import org.griplore.store.vocabulary.Unit;
 
 /**
- * The figures of one reading, one by one in the order they were read, on a connection of its own.
+ * The figures of one revision, one by one in the order they were read, on a connection of its own.
  * Not thread-safe.
  */
 public final class FigureFeed implements AutoCloseable {

@@ -57,7 +57,7 @@ public final class NoteFeed implements AutoCloseable {
     return Sql.number(connection, "SELECT stamp FROM archive_state");
   }
 
-  /** The newest reading; empty in a new archive. */
+  /** The newest revision; empty in a new archive. */
   public Optional<Revision> newest() {
     return RevisionReader.first(connection, "ORDER BY r.id DESC LIMIT 1");
   }

@@ -6,7 +6,7 @@ import org.griplore.store.vocabulary.TyreState;
 import org.griplore.store.vocabulary.Variant;
 
 /**
- * One figure as a reading told it, the reading superseded or not.
+ * One figure as a revision told it, the revision superseded or not.
  *
  * @param test the test's key
  * @param model the model that it counts for

@@ -5,9 +5,9 @@ import java.util.List;
 /**
  * What an undo took back, or would.
  *
- * @param readings the readings, in the order they were added
- * @param currentAgain the readings that count again, because what had taken their place is gone
- * @param tests tests that no other reading tells of
+ * @param revisions the revisions, in the order they were added
+ * @param currentAgain the revisions that count again, because what had taken their place is gone
+ * @param tests tests that no other revision tells of
  * @param entries entries
  * @param results results
  * @param runs logged runs
@@ -18,7 +18,7 @@ import java.util.List;
  * @param apartAgain names that are models of their own again, or mean what they meant before
  */
 public record TakenBack(
-    List<Revision> readings,
+    List<Revision> revisions,
     List<Revision> currentAgain,
     List<String> tests,
     long entries,

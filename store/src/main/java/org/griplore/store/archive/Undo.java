@@ -17,11 +17,11 @@ import org.griplore.store.archive.reading.RevisionReader;
 
 /** Takes back the last delivery in one transaction, or says what that would take back. */
 final class Undo {
-  /** The readings of the delivery: its number is parameter 1. */
-  private static final String READINGS = "(SELECT id FROM revision WHERE delivery_id = ?1)";
+  /** The revisions of the delivery: its number is parameter 1. */
+  private static final String REVISIONS = "(SELECT id FROM revision WHERE delivery_id = ?1)";
 
   private static final String REPORTS =
-      "(SELECT id FROM report WHERE revision_id IN " + READINGS + ")";
+      "(SELECT id FROM report WHERE revision_id IN " + REVISIONS + ")";
 
   private final Connection connection;
   private final int delivery;
@@ -67,7 +67,7 @@ final class Undo {
   private static void removeOriginals(Archive archive, Connection connection, TakenBack gone) {
     Set<String> kept =
         new HashSet<>(Sql.list(connection, "SELECT sha256 FROM revision", row -> row.getString(1)));
-    gone.readings().stream()
+    gone.revisions().stream()
         .map(Revision::sha256)
         .filter(sha256 -> !kept.contains(sha256))
         .distinct()
@@ -75,9 +75,9 @@ final class Undo {
   }
 
   private TakenBack run() {
-    List<Revision> readings = revisions("r.delivery_id = ?1");
+    List<Revision> revisions = revisions("r.delivery_id = ?1");
     List<Revision> currentAgain =
-        revisions("r.delivery_id <> ?1 AND r.superseded_by_id IN " + READINGS);
+        revisions("r.delivery_id <> ?1 AND r.superseded_by_id IN " + REVISIONS);
     Map<String, String> meanings = meanings();
     rememberModels();
     String ofReports = " WHERE report_id IN " + REPORTS;
@@ -85,14 +85,14 @@ final class Undo {
     long entries = count("entry" + ofReports);
     long runs = count("run" + ofReports);
     long notes = count("note" + ofReports);
-    long lineage = count("lineage WHERE revision_id IN " + READINGS);
-    long findings = count("finding WHERE revision_id IN " + READINGS);
+    long lineage = count("lineage WHERE revision_id IN " + REVISIONS);
+    long findings = count("finding WHERE revision_id IN " + REVISIONS);
     List<Integer> told =
         Sql.list(
             connection,
             "SELECT DISTINCT p.test_id FROM report p JOIN revision r ON r.id = p.revision_id"
                 + " WHERE r.delivery_id = ?1 OR r.superseded_by_id IN "
-                + READINGS,
+                + REVISIONS,
             row -> row.getInt(1),
             delivery);
     execute("DELETE FROM delivery WHERE id = ?1");
@@ -113,7 +113,7 @@ final class Undo {
     List<String> models = removed.stream().filter(name -> !meanings.containsKey(name)).toList();
     execute("UPDATE archive_state SET stamp = stamp + 1");
     return new TakenBack(
-        readings,
+        revisions,
         currentAgain,
         tests,
         entries,
@@ -140,7 +140,7 @@ final class Undo {
     return meanings;
   }
 
-  /** The models that these readings speak of: those that nothing else speaks of will go. */
+  /** The models that these revisions speak of: those that nothing else speaks of will go. */
   private void rememberModels() {
     execute("CREATE TEMP TABLE spoken_of (id INTEGER PRIMARY KEY)");
     for (String models :
@@ -148,10 +148,10 @@ final class Undo {
             "model_id FROM entry WHERE report_id IN " + REPORTS,
             "model_id FROM run WHERE report_id IN " + REPORTS,
             "model_id FROM note WHERE model_id IS NOT NULL AND report_id IN " + REPORTS,
-            "model_id FROM lineage WHERE revision_id IN " + READINGS,
-            "follows_id FROM lineage WHERE follows_id IS NOT NULL AND revision_id IN " + READINGS,
-            "model_id FROM name_taken WHERE revision_id IN " + READINGS,
-            "means_id FROM name_taken WHERE revision_id IN " + READINGS)) {
+            "model_id FROM lineage WHERE revision_id IN " + REVISIONS,
+            "follows_id FROM lineage WHERE follows_id IS NOT NULL AND revision_id IN " + REVISIONS,
+            "model_id FROM name_taken WHERE revision_id IN " + REVISIONS,
+            "means_id FROM name_taken WHERE revision_id IN " + REVISIONS)) {
       execute("INSERT OR IGNORE INTO spoken_of SELECT " + models);
     }
   }

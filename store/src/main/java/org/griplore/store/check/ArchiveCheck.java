@@ -62,7 +62,7 @@ public final class ArchiveCheck {
   private void originals() {
     int total = archive.revisions().size();
     add(
-        "The originals of all " + total + " readings are there, unchanged.",
+        "The originals of all " + total + " revisions are there, unchanged.",
         OriginalsCheck.contents(archive, done -> progress.verified("originals", done, total)));
   }
 
@@ -74,7 +74,7 @@ public final class ArchiveCheck {
             file ->
                 lines.add(
                     new CheckLine(
-                        true, "No reading was made of " + file + ": it does no harm and can go.")));
+                        true, "No revision was made of " + file + ": it does no harm and can go.")));
     if (orphans.size() > MOST_ORPHANS_TOLD) {
       lines.add(
           new CheckLine(

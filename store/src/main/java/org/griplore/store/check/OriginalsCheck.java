@@ -14,7 +14,7 @@ import org.griplore.store.archive.Archive;
 import org.griplore.store.archive.Revision;
 import org.griplore.store.vocabulary.Refusal;
 
-/** Verifies the kept original files against the readings made of them. */
+/** Verifies the kept original files against the revisions made of them. */
 public final class OriginalsCheck {
   private OriginalsCheck() {}
 
@@ -50,7 +50,7 @@ public final class OriginalsCheck {
   }
 
   /**
-   * Files among the originals that no reading was made of, as an addition leaves them that was
+   * Files among the originals that no revision was made of, as an addition leaves them that was
    * killed at its end. They do no harm.
    */
   public static List<Path> orphans(Archive archive) {

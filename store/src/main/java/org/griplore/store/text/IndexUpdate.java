@@ -14,7 +14,7 @@ import org.griplore.store.archive.NoteFeed;
 import org.griplore.store.archive.NoteRecord;
 
 /**
- * Brings an index to the state of the archive in one commit: from the readings added since the
+ * Brings an index to the state of the archive in one commit: from the revisions added since the
  * index's state, or from the beginning when the index is of another past or edition.
  */
 final class IndexUpdate {

@@ -10,7 +10,7 @@ import java.util.List;
  * @param hits this page of them
  * @param how what was made of the text
  */
-public record NoteHits(long total, boolean totalIsExact, List<NoteHit> hits, Reading how) {
+public record NoteHits(long total, boolean totalIsExact, List<NoteHit> hits, ReadQuery how) {
   /** Keeps the list from changing. */
   public NoteHits {
     hits = List.copyOf(hits);

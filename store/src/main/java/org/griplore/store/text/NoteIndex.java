@@ -28,7 +28,7 @@ import org.griplore.store.vocabulary.Refusal;
  * <p>Matching and ranking: BM25 over the note's words, and with less weight over the names it is
  * about (model, aliases, test, title, discipline). How many of several words must match is told in
  * {@link PlannedQuery}; when no note has that many, notes with any of them are given and {@link
- * Reading} says so. A word that occurs nowhere is read as the nearest one that does.
+ * ReadQuery} says so. A word that occurs nowhere is read as the nearest one that does.
  */
 public final class NoteIndex implements AutoCloseable {
   /** Lucene remarks on the Java version when it starts: nothing that a reader of notes can mend. */
@@ -200,13 +200,13 @@ public final class NoteIndex implements AutoCloseable {
         plan.words() == null
             ? searcher.search(plan.strict(), wanted, NEWEST_FIRST)
             : searcher.search(plan.strict(), wanted);
-    Reading how = plan.how();
+    ReadQuery how = plan.how();
     if (top.totalHits.value == 0 && plan.loose() != null) {
       top = searcher.search(plan.loose(), wanted);
       if (top.totalHits.value > 0) {
         List<String> remarks = new ArrayList<>(how.remarks());
         remarks.add("No note has enough of the words: these have at least one of them.");
-        how = new Reading(how.respelled(), remarks);
+        how = new ReadQuery(how.respelled(), remarks);
       }
     }
     return new NoteHits(

@@ -5,7 +5,7 @@ import java.util.Objects;
 /**
  * What is looked for in the notes. The text is words; <code>"two words"</code> in quotes are looked
  * for side by side, {@code aqua*} for all words that begin so, and {@code -word} leaves out notes
- * with the word. There is no text that is an error: {@link Reading} says what was made of it.
+ * with the word. There is no text that is an error: {@link ReadQuery} says what was made of it.
  *
  * @param text the words; when there are none, the newest notes are listed
  * @param filter which notes are looked at

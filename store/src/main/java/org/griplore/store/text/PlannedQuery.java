@@ -19,7 +19,7 @@ import org.apache.lucene.search.Query;
  * @param words the words alone, for the snippets; null without words
  * @param how what was made of the text
  */
-record PlannedQuery(Query strict, Query loose, Query words, Reading how) {
+record PlannedQuery(Query strict, Query loose, Query words, ReadQuery how) {
   static PlannedQuery of(NoteQuery query, Vocabulary vocabulary) throws IOException {
     QueryText text = QueryText.of(query.text());
     WordQueries queries = new WordQueries(vocabulary);
@@ -38,7 +38,7 @@ record PlannedQuery(Query strict, Query loose, Query words, Reading how) {
         query(wanted, needed, unwanted, query.filter()),
         needed > 1 ? query(wanted, 1, unwanted, query.filter()) : null,
         wanted.isEmpty() ? null : anyOf(wanted, 1),
-        new Reading(queries.respelled(), remarks));
+        new ReadQuery(queries.respelled(), remarks));
   }
 
   private static List<QueryPart> withoutLittleWords(List<QueryPart> parts) {

@@ -30,14 +30,14 @@ final class WordQueries {
   private static final int NEAR = 2;
 
   private final Vocabulary vocabulary;
-  private final List<Reading.Respelling> respelled = new ArrayList<>();
+  private final List<ReadQuery.Respelling> respelled = new ArrayList<>();
   private final List<String> remarks = new ArrayList<>();
 
   WordQueries(Vocabulary vocabulary) {
     this.vocabulary = vocabulary;
   }
 
-  List<Reading.Respelling> respelled() {
+  List<ReadQuery.Respelling> respelled() {
     return respelled;
   }
 
@@ -68,7 +68,7 @@ final class WordQueries {
       }
       if (changed) {
         String readAs = String.join(" ", read);
-        respelled.add(new Reading.Respelling(typed, readAs));
+        respelled.add(new ReadQuery.Respelling(typed, readAs));
         stems = TradeWords.stems(readAs, NoteAnalysis.STEMS);
         spelt = read;
       }

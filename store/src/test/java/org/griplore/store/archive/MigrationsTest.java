@@ -85,7 +85,7 @@ class MigrationsTest {
       assertThat(archive.undo().orElseThrow().results()).isEqualTo(100);
 
       TakenBack lineage = archive.undo().orElseThrow();
-      assertThat(lineage.readings()).extracting(Revision::name).containsExactly("lineage.csv");
+      assertThat(lineage.revisions()).extracting(Revision::name).containsExactly("lineage.csv");
       assertThat(lineage.apartAgain()).containsExactly("Ostra 3");
       assertThat(lineage.models()).containsExactly("Velmar Ostra III");
       assertThat(archive.models()).extracting(ModelRecord::name).containsExactly("Ostra 3");
@@ -142,7 +142,7 @@ class MigrationsTest {
               "\"Quilarn Tarvion 11\" is the same as Quillarn Tarvion 11",
               "\"Velmora Aurelis 5\" has the segment touring");
       assertThat(archive.originOf(1).orElseThrow().rule()).isEqualTo("decimal comma");
-      assertThat(archive.undo().orElseThrow().readings())
+      assertThat(archive.undo().orElseThrow().revisions())
           .extracting(Revision::name)
           .containsExactly("other.csv");
     }

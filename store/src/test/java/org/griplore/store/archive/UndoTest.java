@@ -69,7 +69,7 @@ class UndoTest {
     assertThat(archive.snapshot().results().count()).isEqualTo(400);
 
     TakenBack taken = archive.undo().orElseThrow();
-    assertThat(taken.readings())
+    assertThat(taken.revisions())
         .extracting(Revision::name)
         .containsExactly("first.csv", "second.csv");
     assertThat(taken.currentAgain()).extracting(Revision::number).containsExactly(1);
@@ -79,7 +79,7 @@ class UndoTest {
     assertThat(archive.snapshot().results().value()[0]).isEqualTo(30.0);
     assertThat(archive.sourceCount()).isEqualTo(1);
     taken
-        .readings()
+        .revisions()
         .forEach(gone -> assertThat(archive.originals().path(gone.sha256())).doesNotExist());
     assertThat(ArchiveCheck.run(archive, (part, done, total) -> {})).allMatch(CheckLine::good);
   }
@@ -90,7 +90,7 @@ class UndoTest {
     TakenBack told = archive.lastAdded().orElseThrow();
     assertThat(archive.stamp()).isEqualTo(1);
     assertThat(archive.snapshot().results().count()).isEqualTo(200);
-    assertThat(archive.originals().intact(told.readings().get(0).sha256())).isTrue();
+    assertThat(archive.originals().intact(told.revisions().get(0).sha256())).isTrue();
     assertThat(archive.undo()).contains(told);
     assertThat(archive.snapshot().models()).isEmpty();
   }
@@ -102,14 +102,14 @@ class UndoTest {
     Figures.add(archive, "other.csv", 1, 1);
     add(mine, "b.csv", 1, 2);
     add(mine, "c.csv", 1, 3);
-    assertThat(archive.undo().orElseThrow().readings())
+    assertThat(archive.undo().orElseThrow().revisions())
         .extracting(Revision::name)
         .containsExactly("b.csv", "c.csv");
     add(mine, "d.csv", 1, 4);
-    assertThat(archive.undo().orElseThrow().readings())
+    assertThat(archive.undo().orElseThrow().revisions())
         .extracting(Revision::name)
         .containsExactly("d.csv");
-    assertThat(archive.undo().orElseThrow().readings())
+    assertThat(archive.undo().orElseThrow().revisions())
         .extracting(Revision::name)
         .containsExactly("other.csv");
   }
@@ -122,7 +122,7 @@ class UndoTest {
     }
     Figures.add(archive, "other.csv", 1, 1);
     add(mine, "b.csv", 1, 2);
-    assertThat(archive.undo().orElseThrow().readings())
+    assertThat(archive.undo().orElseThrow().revisions())
         .extracting(Revision::name)
         .containsExactly("b.csv");
   }
@@ -158,7 +158,7 @@ class UndoTest {
     Figures.add(archive, "first.csv", 1, 0);
     Figures.add(archive, "second.csv", 2, 1);
     long highest = highestFigure();
-    int reading = archive.undo().orElseThrow().readings().get(0).id();
+    int reading = archive.undo().orElseThrow().revisions().get(0).id();
     assertThat(archive.originOf(highest)).isEmpty();
     Figures.add(archive, "third.csv", 2, 2);
     assertThat(archive.originOf(highest)).isEmpty();
@@ -180,7 +180,7 @@ class UndoTest {
       }
     }
     TakenBack taken = archive.undo().orElseThrow();
-    assertThat(archive.originals().intact(taken.readings().get(0).sha256())).isTrue();
+    assertThat(archive.originals().intact(taken.revisions().get(0).sha256())).isTrue();
   }
 
   @Test

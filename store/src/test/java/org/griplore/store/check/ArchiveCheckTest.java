@@ -60,7 +60,7 @@ class ArchiveCheckTest {
               new CheckLine(true, "The database is whole."),
               new CheckLine(true, "Every reference leads to a row."),
               new CheckLine(true, "All 4000 figures say where they stand."),
-              new CheckLine(true, "The originals of all 3 readings are there, unchanged."),
+              new CheckLine(true, "The originals of all 3 revisions are there, unchanged."),
               new CheckLine(true, "The text index agrees with the archive."));
     }
     assertThat(parts).contains("database", "figures", "originals", "text index");

@@ -111,7 +111,7 @@ class NoteIndexTest {
   void aMisspeltWordIsReadAsTheNearest() {
     NoteHits hits = index.search(NoteQuery.of("aquaplanig"));
     assertThat(hits.how().respelled())
-        .containsExactly(new Reading.Respelling("aquaplanig", "aquaplaning"));
+        .containsExactly(new ReadQuery.Respelling("aquaplanig", "aquaplaning"));
     assertThat(hits.hits()).extracting(NoteHit::test).contains("W21");
     assertThat(hits.how().sentences())
         .containsExactly(

@@ -48,7 +48,7 @@ final class AddCommand implements Action {
     spec.usageMessage()
         .description(
             "Add files, or all files in folders, to an archive; it is made when it is not there."
-                + " The same content twice changes nothing; a changed file becomes a new reading.")
+                + " The same content twice changes nothing; a changed file becomes a new revision.")
         .footer(
             "",
             "Example: griplore add results/2021 --kind own --archive my-archive",

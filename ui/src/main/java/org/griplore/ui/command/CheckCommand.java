@@ -30,18 +30,18 @@ final class CheckCommand implements Action {
     spec.usageMessage()
         .description(
             "Verify an archive: database, cells, originals by hash, text index. Originals of some"
-                + " readings, drawn at random, are read anew, and each figure, note and run is"
+                + " revisions, drawn at random, are read anew, and each figure, note and run is"
                 + " compared with what the archive holds.")
         .footer("", "Example: griplore check --all --archive my-archive");
     spec.addOption(
         OptionSpec.builder("--all")
-            .description("Read every original anew, old readings too")
+            .description("Read every original anew, old revisions too")
             .build());
     spec.addOption(
         OptionSpec.builder("--sample")
             .type(String.class)
             .paramLabel("N")
-            .description("How many readings to read anew; " + SAMPLE + " when not given")
+            .description("How many revisions to read anew; " + SAMPLE + " when not given")
             .build());
     spec.addOption(
         OptionSpec.builder("--seed")

@@ -16,9 +16,9 @@ final class ExportCommand implements Action {
     CommandSpec spec = CommandSpec.wrapWithoutInspection(new ExportCommand());
     spec.usageMessage()
         .description(
-            "Write the whole archive as a Frictionless Data Package: CSV tables with every reading,"
-                + " figure, cell, run and note, their description in datapackage.json, and the"
-                + " originals. The same contents give the same bytes.")
+            "Write the whole archive as a Frictionless Data Package: its views as CSV tables,"
+                + " each figure with its cell, their description in datapackage.json, and the"
+                + " originals. The same archive gives the same bytes.")
         .footer(
             "",
             "Example: griplore export my-package --archive my-archive",

@@ -24,13 +24,13 @@ final class SampleCheck {
     this.progress = progress;
   }
 
-  /** Every reading, superseded ones too. */
+  /** Every revision, superseded ones too. */
   List<CheckLine> all() {
-    List<Revision> readings = archive.revisions();
-    return compare(readings, "the originals of all " + Counts.of(readings.size(), "reading"));
+    List<Revision> revisions = archive.revisions();
+    return compare(revisions, "the originals of all " + Counts.of(revisions.size(), "revision"));
   }
 
-  /** So many of the readings that count, drawn by a seed. */
+  /** So many of the revisions that count, drawn by a seed. */
   List<CheckLine> sample(int size, long seed) {
     List<Revision> current =
         new ArrayList<>(
@@ -40,17 +40,17 @@ final class SampleCheck {
     List<Revision> drawn =
         current.stream().limit(size).sorted(Comparator.comparingInt(Revision::id)).toList();
     return compare(
-        drawn, "the originals of %d of %d readings (seed %d)".formatted(drawn.size(), count, seed));
+        drawn, "the originals of %d of %d revisions (seed %d)".formatted(drawn.size(), count, seed));
   }
 
-  private List<CheckLine> compare(List<Revision> readings, String what) {
+  private List<CheckLine> compare(List<Revision> revisions, String what) {
     List<CheckLine> lines = new ArrayList<>();
     long compared = 0;
     long disagreeing = 0;
     long done = 0;
-    for (Revision reading : readings) {
-      progress.verified("reading anew", done++, readings.size());
-      Rereading.Outcome outcome = Rereading.of(archive, intake, reading);
+    for (Revision revision : revisions) {
+      progress.verified("reading anew", done++, revisions.size());
+      Rereading.Outcome outcome = Rereading.of(archive, intake, revision);
       compared += outcome.compared();
       disagreeing += outcome.disagreements().isEmpty() ? 0 : 1;
       outcome.disagreements().forEach(sentence -> lines.add(new CheckLine(false, sentence)));
@@ -66,7 +66,7 @@ final class SampleCheck {
                     compared,
                     disagreeing == 0
                         ? "all as the archive holds them"
-                        : Counts.of(disagreeing, "reading") + " with disagreements")));
+                        : Counts.of(disagreeing, "revision") + " with disagreements")));
     return lines;
   }
 }

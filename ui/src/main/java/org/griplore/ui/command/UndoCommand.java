@@ -56,17 +56,17 @@ final class UndoCommand implements Action {
 
   private static void tell(TakenBack taken, boolean dry, PrintWriter out) {
     String is = dry ? "Would be taken" : "Taken";
-    String when = CommonWords.second(taken.readings().get(0).addedAt());
+    String when = CommonWords.second(taken.revisions().get(0).addedAt());
     out.println(
         "%s back: %s added on %s:"
-            .formatted(is, Counts.of(taken.readings().size(), "reading"), when));
-    tell(taken.readings().stream().map(UndoCommand::named).toList(), "    %s", out);
-    out.println("With " + (taken.readings().size() == 1 ? "it: " : "them: ") + counts(taken) + ".");
+            .formatted(is, Counts.of(taken.revisions().size(), "revision"), when));
+    tell(taken.revisions().stream().map(UndoCommand::named).toList(), "    %s", out);
+    out.println("With " + (taken.revisions().size() == 1 ? "it: " : "them: ") + counts(taken) + ".");
     tell(
         taken.currentAgain().stream().map(UndoCommand::named).toList(),
         (dry ? "Would count" : "Counts") + " again: %s.",
         out);
-    list("Tests that no other reading tells of", taken.tests(), out);
+    list("Tests that no other revision tells of", taken.tests(), out);
     list("Models that nothing else tells of", taken.models(), out);
     list("Names that mean what they meant before", taken.apartAgain(), out);
     if (dry) {
@@ -74,8 +74,8 @@ final class UndoCommand implements Action {
     }
   }
 
-  private static String named(Revision reading) {
-    return reading.name() + ", reading " + reading.number() + " of " + reading.origin();
+  private static String named(Revision revision) {
+    return revision.name() + ", revision " + revision.number() + " of " + revision.origin();
   }
 
   private static String counts(TakenBack taken) {

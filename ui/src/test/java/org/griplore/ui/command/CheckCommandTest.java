@@ -21,10 +21,10 @@ class CheckCommandTest {
     String archive = DemoArchive.folder().toString();
     Run all = Run.of("check", "--all", "--archive", archive);
     assertThat(all.code()).isZero();
-    assertThat(all.out()).containsPattern("Read anew: the originals of all \\d+ readings; \\d{4}");
+    assertThat(all.out()).containsPattern("Read anew: the originals of all \\d+ revisions; \\d{4}");
 
     Run sample = Run.of("check", "--sample", "3", "--seed", "5", "--archive", archive);
-    assertThat(sample.out()).containsPattern("the originals of 3 of \\d+ readings \\(seed 5\\)");
+    assertThat(sample.out()).containsPattern("the originals of 3 of \\d+ revisions \\(seed 5\\)");
     assertThat(Run.of("check", "--sample", "3", "--seed", "5", "--archive", archive))
         .isEqualTo(sample);
     assertThat(Run.of("check", "--sample", "three", "--archive", archive).err())
@@ -50,7 +50,7 @@ class CheckCommandTest {
     Run all = Run.of("check", "--all", "--archive", archive);
     assertThat(all.code()).isEqualTo(2);
     assertThat(all.out())
-        .contains("4 figures, notes and runs compared, 1 reading with disagreements")
+        .contains("4 figures, notes and runs compared, 1 revision with disagreements")
         .contains("t.csv, row 2, column 2 (Alpha, wet-braking, test T1): the archive has 31.3 m");
     assertThat(all.err()).contains("The archive has 1 problem.");
   }

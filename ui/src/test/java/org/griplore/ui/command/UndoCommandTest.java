@@ -45,19 +45,19 @@ class UndoCommandTest {
     Run dry = run("undo", "--dry-run");
     assertThat(dry.code()).isZero();
     assertThat(dry.out())
-        .contains("Would be taken back: 2 readings added on 2024-12-01 00:00:00 UTC:")
-        .contains("first.csv, reading 2 of " + first)
-        .contains("Would count again: first.csv, reading 1 of ")
+        .contains("Would be taken back: 2 revisions added on 2024-12-01 00:00:00 UTC:")
+        .contains("first.csv, revision 2 of " + first)
+        .contains("Would count again: first.csv, revision 1 of ")
         .endsWith("Nothing was changed.\n");
     assertThat(run("tests", "--format", "csv").out()).contains("T2");
 
     Run undone = run("undo");
     assertThat(undone.code()).isZero();
     assertThat(undone.out())
-        .contains("Taken back: 2 readings")
+        .contains("Taken back: 2 revisions")
         .contains("With them: 4 tyres, 4 results, 4 notes")
-        .contains("Counts again: first.csv, reading 1 of ")
-        .contains("Tests that no other reading tells of: T2.");
+        .contains("Counts again: first.csv, revision 1 of ")
+        .contains("Tests that no other revision tells of: T2.");
     assertThat(run("tests", "--format", "csv").out()).doesNotContain("T2");
     assertThat(run("find", "bites early", "--format", "csv").out().lines()).hasSize(2);
     assertThat(run("test", "T1", "--format", "csv").out()).contains("32").doesNotContain("31.0");

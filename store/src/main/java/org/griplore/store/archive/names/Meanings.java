@@ -15,8 +15,8 @@ import org.griplore.store.vocabulary.Decision;
 import org.griplore.store.vocabulary.NameKey;
 
 /**
- * Which model each name means, from what the user decided and what readings took it for. A decision
- * counts more than any reading, a lineage table's word more than a newer reading. An assumption
+ * Which model each name means, from what the user decided and what revisions took it for. A decision
+ * counts more than any revision, a lineage table's word more than a newer revision. An assumption
  * does not hold for a name that a lineage table lists or that a decision names as a model, nor
  * where the name stands in one test with another name of the same model: two names in one test are
  * two tyres, whichever of them was read first. What would lead in a circle is left out, assumptions
@@ -81,7 +81,7 @@ public final class Meanings {
         && meanings.write(before, meanings.of(decisions));
   }
 
-  /** What names mean to the readings alone, as if nothing had been decided. */
+  /** What names mean to the revisions alone, as if nothing had been decided. */
   public static Map<Integer, Meaning> asRead(Connection connection) {
     return new Meanings(connection).of(List.of());
   }

@@ -70,7 +70,7 @@ public final class ModelReader {
     return new ModelRecord(id, name, null, null, null, null, null, null, null, List.of());
   }
 
-  /** Names that a lineage table settled, with the reading that did. */
+  /** Names that a lineage table settled, with the revision that did. */
   private static Set<List<Integer>> told(Connection connection) {
     return new HashSet<>(
         Sql.list(

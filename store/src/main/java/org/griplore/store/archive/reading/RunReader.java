@@ -10,7 +10,7 @@ import org.griplore.store.archive.database.Sql;
 import org.griplore.store.vocabulary.LoggedRun;
 import org.griplore.store.vocabulary.Unit;
 
-/** Reads the logged runs of a test or of a reading. */
+/** Reads the logged runs of a test or of a revision. */
 public final class RunReader {
   /** The columns of a run {@code x}, with the words of {@link #WORDS}. */
   public static final String SELECT =

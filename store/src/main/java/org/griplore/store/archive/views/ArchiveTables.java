@@ -87,7 +87,7 @@ public final class ArchiveTables implements AutoCloseable {
         row -> row.getString(1));
   }
 
-  /** The name of each original's file, of the first reading made of it, by hash in order. */
+  /** The name of each original's file, of the first revision made of it, by hash in order. */
   public Map<String, String> originals() {
     Map<String, String> names = new LinkedHashMap<>();
     Sql.forEach(

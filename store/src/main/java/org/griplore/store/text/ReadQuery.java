@@ -9,12 +9,12 @@ import java.util.List;
  * @param respelled words that occur in no note, and what was looked for in their place
  * @param remarks sentences on what was ignored or loosened
  */
-public record Reading(List<Respelling> respelled, List<String> remarks) {
+public record ReadQuery(List<Respelling> respelled, List<String> remarks) {
   /** A word of the query and the indexed word nearest to it. */
   public record Respelling(String word, String readAs) {}
 
   /** Keeps the lists from changing. */
-  public Reading {
+  public ReadQuery {
     respelled = List.copyOf(respelled);
     remarks = List.copyOf(remarks);
   }
