@@ -21,7 +21,7 @@ import org.griplore.store.archive.database.DatabaseFile;
 import org.griplore.store.archive.database.Migrations;
 import org.griplore.store.archive.database.PhraseColumns;
 import org.griplore.store.archive.database.Sql;
-import org.griplore.store.archive.kept.Drafts;
+import org.griplore.store.archive.kept.StoredDrafts;
 import org.griplore.store.archive.kept.KeptAnswers;
 import org.griplore.store.archive.kept.Retractions;
 import org.griplore.store.archive.names.DecisionWriter;
@@ -267,7 +267,7 @@ public final class Archive implements AutoCloseable {
 
   /** The drafts of current revisions, decided or not, in reading order. */
   public List<DraftRecord> drafts() {
-    return Drafts.current(reading);
+    return StoredDrafts.current(reading);
   }
 
   /**
@@ -282,7 +282,7 @@ public final class Archive implements AutoCloseable {
         this,
         "nothing was decided",
         connection -> {
-          Drafts.decide(connection, id, chosen, clock.instant());
+          StoredDrafts.decide(connection, id, chosen, clock.instant());
           return id;
         });
   }

@@ -3,7 +3,7 @@ package org.griplore.store.archive;
 import java.sql.Connection;
 import java.time.Clock;
 import java.util.Map;
-import org.griplore.store.archive.database.Moments;
+import org.griplore.store.archive.database.StoredMoment;
 import org.griplore.store.archive.database.NextId;
 import org.griplore.store.archive.database.Sql;
 import org.griplore.store.vocabulary.Refusal;
@@ -50,7 +50,7 @@ public final class Delivery {
         connection,
         "INSERT INTO delivery (id, added_at, reason) VALUES (?, ?, ?)",
         next,
-        Moments.text(clock.instant()),
+        StoredMoment.text(clock.instant()),
         reason);
     return next;
   }

@@ -6,7 +6,7 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
 import org.griplore.store.archive.KeptAnswer;
-import org.griplore.store.archive.database.Moments;
+import org.griplore.store.archive.database.StoredMoment;
 import org.griplore.store.archive.database.Sql;
 import org.griplore.store.vocabulary.Problem;
 import org.griplore.store.vocabulary.Refusal;
@@ -59,7 +59,7 @@ public final class KeptAnswers {
         answer,
         kept.stamp(),
         kept.delivery(),
-        Moments.text(now));
+        StoredMoment.text(now));
     return kept;
   }
 

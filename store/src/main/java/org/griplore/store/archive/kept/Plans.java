@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.griplore.store.archive.PlanRecord;
 import org.griplore.store.archive.TrackRun;
-import org.griplore.store.archive.database.Moments;
+import org.griplore.store.archive.database.StoredMoment;
 import org.griplore.store.archive.database.Sql;
 import org.griplore.store.vocabulary.LoggedRun;
 import org.griplore.store.vocabulary.Problem;
@@ -60,7 +60,7 @@ public final class Plans {
         "UPDATE plan SET forecast = ?, digest = ?, frozen_at = ? WHERE name = ?",
         forecast,
         digest,
-        Moments.text(now),
+        StoredMoment.text(now),
         name);
     return named(connection, name).orElseThrow();
   }
@@ -113,7 +113,7 @@ public final class Plans {
             + " run, from_kmh, to_kmh, distance_m, time_s, level_db, value, unit, surface_c, air_c,"
             + " remark) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
         id,
-        Moments.text(now),
+        StoredMoment.text(now),
         corrects,
         run.discipline(),
         run.sequence(),
@@ -155,7 +155,7 @@ public final class Plans {
         existing(connection, plan).id(),
         discipline,
         reason,
-        Moments.text(now));
+        StoredMoment.text(now));
   }
 
   private static PlanRecord plan(ResultSet row) throws SQLException {

@@ -6,7 +6,7 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import org.griplore.store.archive.database.Moments;
+import org.griplore.store.archive.database.StoredMoment;
 import org.griplore.store.archive.database.Sql;
 import org.griplore.store.vocabulary.Circumstance;
 import org.griplore.store.vocabulary.Problem;
@@ -67,7 +67,7 @@ public final class Retractions {
         retraction.repeat(),
         retraction.retracted() ? "retracted" : "open",
         retraction.reason(),
-        Moments.text(retraction.at()));
+        StoredMoment.text(retraction.at()));
   }
 
   private static Retraction read(ResultSet row) throws SQLException {

@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.griplore.store.archive.database.Moments;
+import org.griplore.store.archive.database.StoredMoment;
 import org.griplore.store.archive.database.Sql;
 import org.griplore.store.vocabulary.TestDecision;
 
@@ -42,7 +42,7 @@ public final class TestDecisions {
         decision.test(),
         decision.other(),
         decision.verdict().word(),
-        Moments.text(decision.decidedAt()),
+        StoredMoment.text(decision.decidedAt()),
         decision.reason());
   }
 

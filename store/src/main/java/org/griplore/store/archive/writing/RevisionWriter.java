@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.griplore.store.archive.Original;
 import org.griplore.store.archive.Revision;
-import org.griplore.store.archive.database.Moments;
+import org.griplore.store.archive.database.StoredMoment;
 import org.griplore.store.archive.database.NextId;
 import org.griplore.store.archive.database.PhraseColumns;
 import org.griplore.store.archive.database.Sql;
@@ -54,7 +54,7 @@ public final class RevisionWriter {
         original.bytes(),
         original.name(),
         form,
-        Moments.text(clock.instant()),
+        StoredMoment.text(clock.instant()),
         delivery);
     int position = 0;
     for (Map.Entry<String, String> option : options.entrySet()) {

@@ -7,15 +7,15 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import org.griplore.store.archive.DraftRecord;
-import org.griplore.store.archive.database.Moments;
+import org.griplore.store.archive.database.StoredMoment;
 import org.griplore.store.archive.database.Sql;
 import org.griplore.store.vocabulary.DraftTable;
 import org.griplore.store.vocabulary.Problem;
 import org.griplore.store.vocabulary.Refusal;
 
 /** Reads drafts and decides them. */
-public final class Drafts {
-  private Drafts() {}
+public final class StoredDrafts {
+  private StoredDrafts() {}
 
   /** The drafts of current revisions, decided or not, in reading order. */
   public static List<DraftRecord> current(Connection connection) {
@@ -24,7 +24,7 @@ public final class Drafts {
         "SELECT x.*, r.file, coalesce(h.name, '') AS sheet FROM draft x"
             + " JOIN revision r ON r.id = x.revision_id AND r.superseded_by_id IS NULL"
             + " LEFT JOIN sheet h ON h.id = x.sheet_id ORDER BY x.id",
-        Drafts::read);
+        StoredDrafts::read);
   }
 
   /**
@@ -40,7 +40,7 @@ public final class Drafts {
             "UPDATE draft SET state = ?, chosen = ?, decided_at = ? WHERE id = ? AND state = 'open'",
             chosen == null ? "dismissed" : "taken",
             chosen,
-            Moments.text(now),
+            StoredMoment.text(now),
             id);
     if (changed == 0) {
       throw new Refusal(
