@@ -3,8 +3,8 @@ package org.griplore.store.archive;
 import java.sql.Connection;
 import java.time.Instant;
 import java.util.List;
-import org.griplore.store.archive.database.StoredMoment;
 import org.griplore.store.archive.database.Sql;
+import org.griplore.store.archive.database.StoredMoment;
 import org.griplore.store.vocabulary.Problem;
 import org.griplore.store.vocabulary.Refusal;
 
@@ -49,6 +49,9 @@ final class ColumnMaps {
           new Problem("forget", String.valueOf(id), "a number that `griplore columns` lists"));
     }
     Sql.execute(
-        connection, "UPDATE column_map SET forgotten_at = ? WHERE id = ?", StoredMoment.text(now), id);
+        connection,
+        "UPDATE column_map SET forgotten_at = ? WHERE id = ?",
+        StoredMoment.text(now),
+        id);
   }
 }

@@ -3,9 +3,9 @@ package org.griplore.store.archive;
 import java.sql.Connection;
 import java.time.Clock;
 import java.util.Map;
-import org.griplore.store.archive.database.StoredMoment;
 import org.griplore.store.archive.database.NextId;
 import org.griplore.store.archive.database.Sql;
+import org.griplore.store.archive.database.StoredMoment;
 import org.griplore.store.vocabulary.Refusal;
 
 /**

@@ -17,8 +17,8 @@ import org.griplore.store.vocabulary.Refusal;
 /**
  * The content of a source as it was given.
  *
- * @param origin what the source is known by from one revision to the next: the file's absolute path,
- *     or the name given to a pasted table
+ * @param origin what the source is known by from one revision to the next: the file's absolute
+ *     path, or the name given to a pasted table
  * @param name the name shown: the file's name
  * @param sha256 hash of the content, 64 hexadecimal digits
  * @param bytes its length

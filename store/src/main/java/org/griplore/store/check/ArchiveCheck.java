@@ -74,7 +74,8 @@ public final class ArchiveCheck {
             file ->
                 lines.add(
                     new CheckLine(
-                        true, "No revision was made of " + file + ": it does no harm and can go.")));
+                        true,
+                        "No revision was made of " + file + ": it does no harm and can go.")));
     if (orphans.size() > MOST_ORPHANS_TOLD) {
       lines.add(
           new CheckLine(

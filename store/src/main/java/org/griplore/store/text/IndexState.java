@@ -15,7 +15,8 @@ import org.griplore.store.archive.Revision;
  * @param stamp the archive's stamp
  * @param highestNote highest number of a note
  * @param revision the newest revision; 0 in a new archive
- * @param mark hash and time of that revision: another archive with the same numbers has another mark
+ * @param mark hash and time of that revision: another archive with the same numbers has another
+ *     mark
  * @param edition edition of the analysis
  */
 record IndexState(long stamp, long highestNote, int revision, String mark, int edition) {

@@ -40,7 +40,8 @@ final class SampleCheck {
     List<Revision> drawn =
         current.stream().limit(size).sorted(Comparator.comparingInt(Revision::id)).toList();
     return compare(
-        drawn, "the originals of %d of %d revisions (seed %d)".formatted(drawn.size(), count, seed));
+        drawn,
+        "the originals of %d of %d revisions (seed %d)".formatted(drawn.size(), count, seed));
   }
 
   private List<CheckLine> compare(List<Revision> revisions, String what) {

@@ -61,7 +61,8 @@ final class UndoCommand implements Action {
         "%s back: %s added on %s:"
             .formatted(is, Counts.of(taken.revisions().size(), "revision"), when));
     tell(taken.revisions().stream().map(UndoCommand::named).toList(), "    %s", out);
-    out.println("With " + (taken.revisions().size() == 1 ? "it: " : "them: ") + counts(taken) + ".");
+    out.println(
+        "With " + (taken.revisions().size() == 1 ? "it: " : "them: ") + counts(taken) + ".");
     tell(
         taken.currentAgain().stream().map(UndoCommand::named).toList(),
         (dry ? "Would count" : "Counts") + " again: %s.",

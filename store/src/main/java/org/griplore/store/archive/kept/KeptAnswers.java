@@ -6,8 +6,8 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
 import org.griplore.store.archive.KeptAnswer;
-import org.griplore.store.archive.database.StoredMoment;
 import org.griplore.store.archive.database.Sql;
+import org.griplore.store.archive.database.StoredMoment;
 import org.griplore.store.vocabulary.Problem;
 import org.griplore.store.vocabulary.Refusal;
 

@@ -8,8 +8,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.griplore.store.archive.database.StoredMoment;
 import org.griplore.store.archive.database.Sql;
+import org.griplore.store.archive.database.StoredMoment;
 import org.griplore.store.vocabulary.Decision;
 
 /** Reads and writes the user's decisions. */

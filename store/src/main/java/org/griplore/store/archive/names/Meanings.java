@@ -15,12 +15,12 @@ import org.griplore.store.vocabulary.Decision;
 import org.griplore.store.vocabulary.NameKey;
 
 /**
- * Which model each name means, from what the user decided and what revisions took it for. A decision
- * counts more than any revision, a lineage table's word more than a newer revision. An assumption
- * does not hold for a name that a lineage table lists or that a decision names as a model, nor
- * where the name stands in one test with another name of the same model: two names in one test are
- * two tyres, whichever of them was read first. What would lead in a circle is left out, assumptions
- * first.
+ * Which model each name means, from what the user decided and what revisions took it for. A
+ * decision counts more than any revision, a lineage table's word more than a newer revision. An
+ * assumption does not hold for a name that a lineage table lists or that a decision names as a
+ * model, nor where the name stands in one test with another name of the same model: two names in
+ * one test are two tyres, whichever of them was read first. What would lead in a circle is left
+ * out, assumptions first.
  */
 public final class Meanings {
   /** The tests that hold names which were assumed to be misspelt, each with all its names. */
