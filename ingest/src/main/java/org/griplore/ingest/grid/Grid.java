@@ -18,7 +18,8 @@ import java.util.Set;
  * @param unbroken whether the rows belong together though their numbers have gaps (JSON)
  * @param hides what the source hides; it is read all the same, so that nothing is lost, and what is
  *     visible counts before it
- * @param from which part of the source it is ({@code page 3}); empty for all of it or a sheet
+ * @param from which part of the source it is: {@code page 3}, or the sheet's name also where it is
+ *     the only one; empty for all of it
  * @param draft why it cannot be more than a draft until somebody has looked at it, in a sentence;
  *     null for others
  */

@@ -11,7 +11,7 @@ public final class GridRows implements RowSource {
   /** Starts before the first row, which is the header. */
   public GridRows(Grid grid) {
     this.rows = grid.rows();
-    this.columns = rows.get(0).stream().map(GridCell::column).toList();
+    this.columns = rows.isEmpty() ? List.of() : rows.get(0).stream().map(GridCell::column).toList();
   }
 
   @Override

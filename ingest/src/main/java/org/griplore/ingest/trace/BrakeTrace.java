@@ -22,6 +22,10 @@ public final class BrakeTrace {
   private static final Pattern NAMED =
       Pattern.compile("(?i)(?:reifen(?:satz)?|tyres?|tires?|modell?)\\s*[:=]\\s*(.+)");
 
+  /** Names that programs give to sheets and pages. */
+  private static final Pattern NO_NAME =
+      Pattern.compile("(?i)|(?:sheet|tabelle|feuil|blatt|blad|page|run|stop|lauf|messung) ?\\d*");
+
   private static final String DRAFT =
       "The runs are worked out from a trace of speed and distance: look whether each stop counts,"
           + " and name tyre and ground.";
@@ -44,7 +48,7 @@ public final class BrakeTrace {
   /**
    * The traces of a source as a run log; empty where it holds anything but traces.
    *
-   * @param name the source's name, which stands for the test and, where nothing else does, the tyre
+   * @param name the source's name, which stands for the test
    */
   public static Optional<Content> runLog(Content content, String name) {
     if (!(content instanceof Content.Tables tables)) {
@@ -54,7 +58,7 @@ public final class BrakeTrace {
     String words = name;
     for (Grid grid : tables.grids()) {
       if (!grid.rows().isEmpty()) {
-        List<BrakeStop> own = stops(grid, stem(name));
+        List<BrakeStop> own = stops(grid);
         if (own.isEmpty()) {
           return Optional.empty();
         }
@@ -92,15 +96,15 @@ public final class BrakeTrace {
     return text.toString();
   }
 
-  private static List<BrakeStop> stops(Grid grid, String name) {
+  private static List<BrakeStop> stops(Grid grid) {
     int head = head(grid);
     if (head < 0) {
       return List.of();
     }
     TraceColumns columns = TraceColumns.of(grid.rows().get(head));
     Matcher named = NAMED.matcher(above(grid));
-    String tyre =
-        named.find() ? named.group(1).strip() : grid.name().isEmpty() ? name : grid.name();
+    String sheet = NO_NAME.matcher(grid.name()).matches() ? "" : grid.name();
+    String tyre = named.find() ? named.group(1).strip() : sheet;
     List<BrakeStop.Sample> samples = new ArrayList<>();
     int others = 0;
     for (List<GridCell> row : grid.rows().subList(head + 1, grid.rows().size())) {

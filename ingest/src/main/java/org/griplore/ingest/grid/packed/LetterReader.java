@@ -186,7 +186,8 @@ public final class LetterReader {
 
   private static byte[] inUtf8(byte[] bytes, String charset) {
     try {
-      return charset == null || !Charset.isSupported(charset)
+      boolean assumed = charset == null || charset.equalsIgnoreCase("us-ascii");
+      return assumed || !Charset.isSupported(charset)
           ? bytes
           : new String(bytes, Charset.forName(charset)).getBytes(StandardCharsets.UTF_8);
     } catch (IllegalCharsetNameException e) {

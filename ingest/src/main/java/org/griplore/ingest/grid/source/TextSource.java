@@ -97,7 +97,7 @@ record TextSource(Original original, Charset charset, String start) {
     }
     boolean brokenOff = start.length() >= DelimitedText.CHARACTERS_LOOKED_AT;
     return DelimiterFinder.find(start, brokenOff)
-        .filter(candidate -> candidate.delimiter() != ',' || !isAligned(lines))
+        .filter(candidate -> candidate.delimiter() != ',' || !isAligned(lines) && !isStacked(lines))
         .filter(candidate -> candidate.isPlain() || !hasMarkdownMarks(lines))
         .map(candidate -> new DelimitedText(original, charset, candidate.delimiter()));
   }
@@ -147,9 +147,20 @@ record TextSource(Original original, Charset charset, String start) {
         && FixedWidthText.read(numbered(lines)).isPresent();
   }
 
+  /** Whether commas stand inside figures only, in a table of one cell a line. */
+  private boolean isStacked(List<String> lines) {
+    return start.length() < DelimitedText.CHARACTERS_LOOKED_AT
+        && lines.stream().noneMatch(COMMA_BETWEEN_FIELDS.asPredicate())
+        && StackedText.read(numbered(lines, lines.size())).isPresent();
+  }
+
   private static List<Content.Line> numbered(List<String> lines) {
+    return numbered(lines, LINES_LOOKED_AT);
+  }
+
+  private static List<Content.Line> numbered(List<String> lines, int most) {
     List<Content.Line> numbered = new ArrayList<>();
-    for (String line : lines.subList(0, Math.min(lines.size(), LINES_LOOKED_AT))) {
+    for (String line : lines.subList(0, Math.min(lines.size(), most))) {
       numbered.add(new Content.Line(numbered.size() + 1, line));
     }
     return numbered;

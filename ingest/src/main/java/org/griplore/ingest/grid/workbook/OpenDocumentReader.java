@@ -129,7 +129,7 @@ public final class OpenDocumentReader {
         OpenDocumentTable table = new OpenDocumentTable(name, styles, texts, count);
         Grid grid = table.read(xml);
         if (!grid.rows().isEmpty() || workbook) {
-          grids.add(grid.behind(preamble));
+          grids.add(grid.behind(preamble).from(workbook ? grid.name() : ""));
           findings.addAll(table.findings());
           preamble = new ArrayList<>();
         }

@@ -87,6 +87,7 @@ public final class SpreadsheetXml {
     List<Finding> findings = new ArrayList<>();
     for (Sheet sheet : sheets) {
       Grid grid = sheet.cells().grid(sheet.hidden()[0]);
+      grid = grid.from(grid.name());
       grids.add(sheets.size() == 1 ? grid.named("") : grid);
       findings.addAll(sheet.cells().findings());
     }

@@ -78,7 +78,8 @@ public final class XlsReader {
     for (int i = 0; i < sheets; i++) {
       SheetCells cells = new SheetCells(sheets == 1 ? "" : workbook.getSheetName(i), count);
       sheet(workbook.getSheetAt(i), cells);
-      grids.add(cells.grid(workbook.isSheetHidden(i) || workbook.isSheetVeryHidden(i)));
+      boolean hidden = workbook.isSheetHidden(i) || workbook.isSheetVeryHidden(i);
+      grids.add(cells.grid(hidden).from(workbook.getSheetName(i)));
       findings.addAll(cells.findings());
     }
     return new Content.Tables("workbook", grids, findings);

@@ -59,7 +59,7 @@ public final class XlsxReader {
         new XlsxSheet(file.name(), sheet.part(), texts, styles, parts.from1904(), cells).read(in);
       }
       comments(parts.related(sheet.part(), "comments"), cells);
-      grids.add(cells.grid(sheet.hidden()));
+      grids.add(cells.grid(sheet.hidden()).from(sheet.name()));
       findings.addAll(cells.findings());
     }
     for (String part : unread) {
