@@ -178,17 +178,7 @@ final class TableReader {
               + " too, written otherwise; both rows were taken",
           "say whether they are one: `griplore settle \"" + model + "\" --new` parts them");
     }
-    if (earlier != null) {
-      tell(
-          Finding.Kind.CONFLICT,
-          named.cell(),
-          named.written(),
-          "each tyre once in a test; it stands in row "
-              + earlier
-              + " already, and that row was taken",
-          "remove the repeated row, or give it its own size");
-      return;
-    }
+    // a further row of a tyre is another set of the day: the archive keeps both and tells it
     Map<TyreState, List<Result>> byState = results(row, model, state);
     String own = size;
     byState.forEach(

@@ -90,6 +90,7 @@ public final class ContrastQuestion implements Question<ContrastQuestion.Contras
     Exclusions excluded = new Exclusions();
     Citations citations = new Citations(evidence);
     List<ContrastRow> rows = new ArrayList<>();
+    List<String> bySize = new ArrayList<>();
     for (String discipline : disciplines(context, choices)) {
       Optional<Network> network = context.networks().of(evidence, discipline, filter, method);
       Optional<Difference> difference =
@@ -114,6 +115,10 @@ public final class ContrastQuestion implements Question<ContrastQuestion.Contras
               net.consistency().words(net.measure()),
               net.hangsOn(evidence).difference(models.get(0), models.get(1), true),
               HeadToHead.of(evidence, net, models.get(0), models.get(1), citations)));
+      if (choices.has("discipline")) {
+        ModelBySizeWords.of(evidence, net.arms(), models.get(0), models.get(1))
+            .ifPresent(bySize::add);
+      }
       net.entries().stream()
           .filter(e -> models.contains(evidence.entries().model()[e]))
           .forEach(citations::citeEntry);
@@ -129,7 +134,7 @@ public final class ContrastQuestion implements Question<ContrastQuestion.Contras
         .columns(columns())
         .rows(rows)
         .excluded(excluded.list())
-        .caveats(caveats(rows, citations))
+        .caveats(caveats(rows, bySize, citations))
         .sources(citations.list())
         .build();
   }
@@ -172,11 +177,13 @@ public final class ContrastQuestion implements Question<ContrastQuestion.Contras
         .formatted(first, second, better, worse, rows.size() - better - worse, rows.size());
   }
 
-  private static List<String> caveats(List<ContrastRow> rows, Citations citations) {
+  private static List<String> caveats(
+      List<ContrastRow> rows, List<String> bySize, Citations citations) {
     List<String> caveats = new ArrayList<>();
     if (rows.size() == 1) {
       caveats.add(rows.get(0).inWords());
     }
+    caveats.addAll(bySize);
     caveats.add(CompareOptions.PER_CENT);
     CommonOptions.makerCaveat(citations).ifPresent(caveats::add);
     caveats.add(CommonOptions.RESULTS_HOLD);

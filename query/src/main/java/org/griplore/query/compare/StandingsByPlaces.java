@@ -87,8 +87,8 @@ public final class StandingsByPlaces {
         row.effect() + reach,
         null,
         null,
-        null,
-        null,
+        row.rankLow(),
+        row.rankHigh(),
         row.score(),
         row.tests(),
         row.component() + 1,
@@ -158,10 +158,17 @@ public final class StandingsByPlaces {
         standing.placesAlone() == 0 || discipline.equals("overall")
             ? ""
             : " (" + standing.placesAlone() + " give places alone)";
-    return "%s leads %d models by places in %s, in %d tests%s.%s"
+    StandingRow first = rows.get(0);
+    long component = rows.stream().filter(row -> row.component() == first.component()).count();
+    return "%s stands first of %d models by places (itself in %s, %s) in %s, in %d tests%s.%s"
         .formatted(
-            rows.get(0).model(),
+            first.model(),
             rows.size(),
+            Wording.counted(first.tests(), "test"),
+            first.rankHigh() == 1
+                ? "surely first"
+                : "rank %d to %d of %d in a 95 %% interval"
+                    .formatted(first.rankLow(), first.rankHigh(), component),
             discipline,
             standing.tests(),
             alone,
@@ -216,6 +223,14 @@ public final class StandingsByPlaces {
         Column.number("high", "to", Format.DELTA, 2, StandingRow::high)
             .in(StandingRow.LOG_WORTH)
             .means("Upper end of its 95 % interval.")
+            .leadingTo(model),
+        Column.of("rankLow", "Rank from", Format.COUNT, StandingRow::rankLow)
+            .better(Direction.LOW)
+            .means("The best rank it may have, in a 95 % interval that holds for the whole list.")
+            .leadingTo(model),
+        Column.of("rankHigh", "to", Format.COUNT, StandingRow::rankHigh)
+            .better(Direction.LOW)
+            .means("The worst rank it may have.")
             .leadingTo(model),
         Column.number("score", "P-score", Format.NUMBER, 2, StandingRow::score)
             .better(Direction.HIGH)

@@ -54,7 +54,7 @@ final class Dependence {
     }
     OptionalDouble from = IntStream.range(0, at.length).mapToDouble(i -> at[i]).min();
     OptionalDouble to = IntStream.range(0, at.length).mapToDouble(i -> at[i]).max();
-    Optional<Slope> slope = Slope.of(y, at, weight, moderator.step());
+    Optional<Slope> slope = Slope.of(y, at, weight, clusters(stated), moderator.step());
     String unit = (measure.shownUnit() + " per " + moderator.per()).strip();
     if (slope.isEmpty()) {
       return without(moderator, values.words(), unit, points, from, to);
@@ -70,6 +70,13 @@ final class Dependence {
         to);
   }
 
+  /** The series that each test belongs to. */
+  private int[] clusters(int[] stated) {
+    return IntStream.of(stated)
+        .map(i -> evidence.series().of(contrasts.get(i).test()))
+        .toArray();
+  }
+
   /** The slope by the same models, where others can stand for a side. */
   private Optional<Estimate> same(int[] stated, double[] at, Moderator moderator) {
     if (sides.stream().noneMatch(Side::isMany)) {
@@ -83,6 +90,7 @@ final class Dependence {
         arms.add(
             new SameModels.Arm(
                 contrast.test(),
+                evidence.series().of(contrast.test()),
                 evidence.entries().model()[entries.get(k)],
                 contrast.figures().get(k),
                 k < contrast.first().size() ? at[i] / moderator.step() : 0));

@@ -105,7 +105,11 @@ public final class DependsQuestion implements Question<DependsRow> {
         .columns(DependsColumns.of())
         .rows(rows)
         .excluded(excluded.list())
-        .caveats(caveats(arms, rows, sides.stream().anyMatch(Side::isMany), citations))
+        .caveats(caveats(
+                MovingTogether.words(evidence, contrasts, moderators),
+                contrasts.stream().filter(c -> evidence.series().of(c.test()) != c.test()).count(),
+                arms,
+                rows, sides.stream().anyMatch(Side::isMany), citations))
         .sources(citations.list())
         .build();
   }
@@ -139,11 +143,20 @@ public final class DependsQuestion implements Question<DependsRow> {
   }
 
   private static List<String> caveats(
-      DisciplineArms arms, List<DependsRow> rows, boolean composed, Citations citations) {
+      List<String> together,
+      long repeats,
+      DisciplineArms arms,
+      List<DependsRow> rows, boolean composed, Citations citations) {
     List<String> caveats = new ArrayList<>();
     if (rows.stream().anyMatch(row -> row.df() != null && row.df() < Slope.FEW)) {
       caveats.add(
           "Where fewer than four degrees of freedom carry a slope, its interval may be too narrow.");
+    }
+    caveats.addAll(together);
+    if (repeats > 0) {
+      caveats.add(
+          "%s another on the same car and ground within 30 days: such a series counts as one day."
+              .formatted(repeats == 1 ? "1 test repeats" : repeats + " tests repeat"));
     }
     if (rows.size() > 1) {
       caveats.add(

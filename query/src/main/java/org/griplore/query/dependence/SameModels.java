@@ -25,9 +25,10 @@ final class SameModels {
   /**
    * A tyre of either side in a test.
    *
+   * @param series the test, or the first of those that it repeats
    * @param at the moderator of the test, in steps, for the first side; 0 for the second
    */
-  record Arm(int test, int model, double y, double at) {}
+  record Arm(int test, int series, int model, double y, double at) {}
 
   /** The slope per step; empty where the same models do not say, or there are very many. */
   static Optional<Estimate> slope(List<Arm> all) {
@@ -49,7 +50,7 @@ final class SameModels {
       y[i] = arms.get(i).y();
     }
     centre(arms, x, y);
-    int[] cluster = arms.stream().mapToInt(Arm::test).toArray();
+    int[] cluster = arms.stream().mapToInt(Arm::series).toArray();
     return ClusteredRegression.of(y, x, null, cluster)
         .filter(fit -> fit.residualSd() > Slope.ROUNDING)
         .flatMap(fit -> fit.slope(width - 1, Errors.REDUCED_BIAS));

@@ -12,7 +12,8 @@ import org.griplore.query.statistics.ClusteredRegression.Estimate;
 import org.griplore.query.statistics.Interval;
 
 /**
- * The regression of the tests' contrasts on one moderator, each test a cluster of its own.
+ * The regression of the tests' contrasts on one moderator, each test a cluster of its own, or one
+ * with those that repeat it.
  *
  * @param slope per step of the moderator, on the discipline's scale
  * @param mean the weighted mean of the moderator
@@ -34,7 +35,8 @@ record Slope(
    * @return empty for fewer than three tests, a moderator that does not vary, or one that a single
    *     test decides
    */
-  static Optional<Slope> of(double[] contrast, double[] at, double[] weight, double step) {
+  static Optional<Slope> of(
+      double[] contrast, double[] at, double[] weight, int[] cluster, double step) {
     if (contrast.length < 3) {
       return Optional.empty();
     }
@@ -47,7 +49,7 @@ record Slope(
       total += weight[i];
     }
     double mean = sum / total;
-    Optional<ClusteredRegression> fitted = ClusteredRegression.of(contrast, columns, weight, null);
+    Optional<ClusteredRegression> fitted = ClusteredRegression.of(contrast, columns, weight, cluster);
     Optional<Estimate> slope = fitted.flatMap(fit -> fit.slope(0, Errors.REDUCED_BIAS));
     Optional<Estimate> there = fitted.flatMap(fit -> at(fit, mean / step));
     return slope.isEmpty() || there.isEmpty()

@@ -79,9 +79,15 @@ public record Difference(
             measure.shownHigh(prediction),
             evidence.directTests(),
             measure.shown(evidence.direct().map(Estimate::value).orElse(null)),
-            measure.shown(evidence.indirect().map(Estimate::value).orElse(null)),
+            measure.shown(
+                evidence
+                    .indirect()
+                    .filter(estimate -> evidence.chained())
+                    .map(Estimate::value)
+                    .orElse(null)),
             evidence
                 .inconsistency()
+                .filter(estimate -> evidence.chained())
                 .map(Estimate::p)
                 .filter(java.util.OptionalDouble::isPresent)
                 .map(java.util.OptionalDouble::getAsDouble)

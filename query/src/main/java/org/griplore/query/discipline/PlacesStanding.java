@@ -8,13 +8,17 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.SplittableRandom;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Exclusions;
 import org.griplore.query.evidence.Filter;
 import org.griplore.query.evidence.Ranking;
+import org.griplore.query.statistics.JointErrors;
 import org.griplore.query.statistics.PlackettLuce;
 import org.griplore.query.statistics.PlackettLuceFit;
+import org.griplore.query.statistics.RankIntervals;
 import org.griplore.query.statistics.RankedField;
 import org.griplore.query.statistics.Tails;
 
@@ -38,6 +42,9 @@ public record PlacesStanding(
     int separated,
     List<Integer> entries,
     Exclusions excluded) {
+  /** Any will do; the same gives the same ranks. */
+  private static final long SEED = 1975;
+
   /**
    * One model.
    *
@@ -46,8 +53,11 @@ public record PlacesStanding(
    * @param se its standard error
    * @param score mean certainty of being stronger than another model of the component (P-score)
    * @param tests fields it stood in
+   * @param rankLow the best rank it may have in its component, in a 95 % interval that holds for
+   *     all of them at once
+   * @param rankHigh the worst
    */
-  public record Row(int model, int component, double effect, double se, double score, int tests) {}
+  public record Row(int model, int component, double effect, double se, double score, int tests, int rankLow, int rankHigh) {}
 
   /**
    * Fits the places of a discipline.
@@ -146,16 +156,49 @@ public record PlacesStanding(
     fields.forEach(
         field -> Arrays.stream(field.models()).forEach(m -> tests.merge(m, 1, Integer::sum)));
     double[] scores = scores(fit, models.length);
+    int[][] ranks = ranks(fit, models.length);
     List<Row> rows = new ArrayList<>();
     for (int m = 0; m < models.length; m++) {
       rows.add(
-          new Row(models[m], fit.component(m), fit.effect(m), fit.se(m), scores[m], tests.get(m)));
+          new Row(
+              models[m],
+              fit.component(m),
+              fit.effect(m),
+              fit.se(m),
+              scores[m],
+              tests.get(m),
+              ranks[0][m],
+              ranks[1][m]));
     }
     rows.sort(
         Comparator.comparingInt(Row::component)
             .thenComparing(row -> -row.effect())
             .thenComparingInt(Row::model));
     return List.copyOf(rows);
+  }
+
+  /** The best and the worst rank of each model, component by component. */
+  private static int[][] ranks(PlackettLuceFit fit, int models) {
+    int[][] ranks = new int[2][models];
+    for (int component = 0; component < fit.components(); component++) {
+      int its = component;
+      int[] of = IntStream.range(0, models).filter(m -> fit.component(m) == its).toArray();
+      RankIntervals.PairSpread spread =
+          (i, j) -> i == j ? 0 : fit.contrast(of[i], of[j]).orElseThrow().se();
+      RankIntervals intervals =
+          RankIntervals.of(
+              Arrays.stream(of).mapToDouble(fit::effect).toArray(),
+              spread,
+              JointErrors.of(of.length, spread),
+              Double.POSITIVE_INFINITY,
+              Difference.LEVEL,
+              new SplittableRandom(SEED));
+      for (int i = 0; i < of.length; i++) {
+        ranks[0][of[i]] = intervals.low(i);
+        ranks[1][of[i]] = intervals.high(i);
+      }
+    }
+    return ranks;
   }
 
   private static double[] scores(PlackettLuceFit fit, int models) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
+import org.griplore.query.retold.TestSeries;
 import org.griplore.query.retold.TestsToldTwice;
 import org.griplore.store.archive.EntryColumns;
 import org.griplore.store.archive.ModelRecord;
@@ -31,6 +32,7 @@ public final class Evidence {
   private final Series series;
   private final boolean wornTyres;
   private TestsToldTwice toldTwice;
+  private TestSeries series;
   private final ConcurrentHashMap<Integer, Ranking> rankings = new ConcurrentHashMap<>();
 
   /** Takes a snapshot and the catalogue that explains its disciplines. */
@@ -71,6 +73,14 @@ public final class Evidence {
       toldTwice = TestsToldTwice.in(snapshot, catalogue);
     }
     return toldTwice;
+  }
+
+  /** Tests that repeat each other on the same car and ground, found when first asked for. */
+  public synchronized TestSeries series() {
+    if (series == null) {
+      series = TestSeries.in(snapshot);
+    }
+    return series;
   }
 
   /** The stamp of the archive it was loaded at. */

@@ -18,6 +18,8 @@ import java.util.OptionalDouble;
  * @param inconsistency direct minus indirect, with its z and p; empty unless both are there
  * @param directShare share of direct evidence, Vn / Vd, 0 to 1; empty when the two models cannot be
  *     compared
+ * @param chained whether a chain of tests joins the two without any that held both: without one the
+ *     indirect estimate is what other tyres in the shared tests weigh, and no evidence of its own
  */
 public record EvidenceSplit(
     ModelComparison network,
@@ -25,4 +27,5 @@ public record EvidenceSplit(
     Optional<Estimate> direct,
     Optional<Estimate> indirect,
     Optional<Estimate> inconsistency,
-    OptionalDouble directShare) {}
+    OptionalDouble directShare,
+    boolean chained) {}

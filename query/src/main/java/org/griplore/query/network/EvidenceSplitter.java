@@ -1,5 +1,9 @@
 package org.griplore.query.network;
 
+import java.util.ArrayDeque;
+import java.util.BitSet;
+import java.util.Deque;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -20,7 +24,49 @@ final class EvidenceSplitter {
       return split(first, second, whole);
     }
     return new EvidenceSplit(
-        network, 0, Optional.empty(), Optional.empty(), Optional.empty(), OptionalDouble.empty());
+        network, 0, Optional.empty(), Optional.empty(), Optional.empty(), OptionalDouble.empty(), false);
+  }
+
+  /**
+   * Whether a chain of tests leads from one to the other without any that held both: inside tests
+   * that held both, other tyres bring nothing that is independent of the two.
+   */
+  private boolean isChained(int first, int second) {
+    TestRows rows = fit.basis().rows();
+    ArmsOfModel arms = fit.basis().armsOfModel();
+    BitSet both = new BitSet(rows.tests);
+    BitSet ofFirst = new BitSet(rows.tests);
+    for (int arm : arms.of(first)) {
+      ofFirst.set(arms.testOfArm(arm));
+    }
+    for (int arm : arms.of(second)) {
+      both.set(arms.testOfArm(arm));
+    }
+    both.and(ofFirst);
+    BitSet seenTests = (BitSet) both.clone();
+    BitSet seen = new BitSet();
+    Deque<Integer> open = new ArrayDeque<>(List.of(first));
+    seen.set(first);
+    while (!open.isEmpty()) {
+      for (int arm : arms.of(open.remove())) {
+        int test = arms.testOfArm(arm);
+        if (seenTests.get(test)) {
+          continue;
+        }
+        seenTests.set(test);
+        for (int other = rows.start[test]; other < rows.start[test + 1]; other++) {
+          int model = rows.model[other];
+          if (model == second) {
+            return true;
+          }
+          if (!seen.get(model)) {
+            seen.set(model);
+            open.add(model);
+          }
+        }
+      }
+    }
+    return false;
   }
 
   private EvidenceSplit split(int first, int second, EstimatedComparison whole) {
@@ -55,7 +101,8 @@ final class EvidenceSplitter {
           Optional.empty(),
           Optional.of(whole.estimate()),
           Optional.empty(),
-          OptionalDouble.of(0));
+          OptionalDouble.of(0),
+          true);
     }
     double direct = sum / precision;
     double share = Math.min(1, vn * precision);
@@ -67,7 +114,8 @@ final class EvidenceSplitter {
           Optional.of(directEstimate),
           Optional.empty(),
           Optional.empty(),
-          OptionalDouble.of(share));
+          OptionalDouble.of(share),
+          false);
     }
     double vi = 1 / (1 / vn - precision);
     double indirect = vi * (whole.difference() / vn - sum);
@@ -77,6 +125,7 @@ final class EvidenceSplitter {
         Optional.of(directEstimate),
         Optional.of(fit.estimate(indirect, root * Math.sqrt(vi))),
         Optional.of(fit.estimate(direct - indirect, root * Math.sqrt(1 / precision + vi))),
-        OptionalDouble.of(share));
+        OptionalDouble.of(share),
+        isChained(first, second));
   }
 }

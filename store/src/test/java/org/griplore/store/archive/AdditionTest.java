@@ -191,18 +191,21 @@ class AdditionTest {
   }
 
   @Test
-  void aSecondFigureForTheSameThingIsAFinding() {
+  void aSecondFigureForTheSameThingIsAnotherSetAndAFinding() {
     try (Archive archive = Archive.openOrCreate(folder);
         Addition addition = archive.begin(original("a", "a"), "table", NOON)) {
       addition.put(report(31.2));
       addition.put(report(31.4));
       AdditionOutcome outcome = addition.commit();
-      assertThat(outcome.results()).isEqualTo(2);
+      assertThat(outcome.results()).isEqualTo(4);
       assertThat(outcome.tests()).isEqualTo(1);
       assertThat(archive.findings())
           .extracting(finding -> finding.finding().found())
           .containsExactly("Alpha 1, wet-braking: 31.4 m", "Beta 2, wet-braking: 32.0 m");
-      assertThat(archive.snapshot().results().value()).containsExactly(31.2, 32.0);
+      assertThat(archive.findings())
+          .extracting(finding -> finding.finding().kind())
+          .containsOnly(Finding.Kind.ASSUMED);
+      assertThat(archive.snapshot().results().value()).containsExactly(31.2, 32.0, 31.4, 32.0);
     }
   }
 

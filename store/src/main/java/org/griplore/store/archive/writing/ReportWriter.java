@@ -33,6 +33,7 @@ public final class ReportWriter {
   private long resultCount;
   private long noteCount;
   private long repeated;
+  private long sets;
 
   /** Repeated figures beyond this many are counted in one finding. */
   private static final int LISTED = 1000;
@@ -40,10 +41,14 @@ public final class ReportWriter {
   private static final String ONCE =
       "one figure for a model and discipline in a test; the first was kept";
 
+  private static final String ANOTHER_SET =
+      "one figure for a model and discipline in a test; taken as another set of the day, which"
+          + " questions average";
+
   private record EntryKey(long report, int name, String size, TyreState state, Variant variant) {}
 
   /** An entry's number and what it holds a figure of. */
-  private record Told(long id, Set<FigureKey> figures) {}
+  private record Told(long id, String sheet, Set<FigureKey> figures) {}
 
   private record FigureKey(int discipline, int circumstance, int repeat) {}
 
@@ -101,7 +106,9 @@ public final class ReportWriter {
         entries.computeIfAbsent(
             new EntryKey(
                 report, rows.model(entry.model()), entry.size(), entry.state(), entry.variant()),
-            key -> new Told(entry(key, entry.name()), new HashSet<>()));
+            key ->
+                new Told(
+                    entry(key, entry.name()), sheetOf(entry.name()), new HashSet<>()));
     for (Result result : entry.results()) {
       put(told, entry, result);
     }
@@ -148,16 +155,23 @@ public final class ReportWriter {
   private void put(Told told, Entry entry, Result result) {
     int discipline = rows.disciplines.number(result.discipline());
     int circumstance = rows.circumstances.number(result.circumstance());
-    if (!told.figures().add(new FigureKey(discipline, circumstance, result.repeat()))) {
-      repeated(entry, result);
-      return;
+    int repeat = result.repeat();
+    if (!told.figures().add(new FigureKey(discipline, circumstance, repeat))) {
+      boolean anotherSet = isAnotherSet(told, result);
+      repeated(entry, result, anotherSet);
+      if (!anotherSet) {
+        return;
+      }
+      while (!told.figures().add(new FigureKey(discipline, circumstance, repeat))) {
+        repeat++;
+      }
     }
     long id =
         rows.results.add(
             told.id(),
             discipline,
             circumstance,
-            result.repeat(),
+            repeat,
             result.sequence(),
             result.value(),
             result.unit() == null ? null : rows.units.number(result.unit().symbol()),
@@ -185,29 +199,54 @@ public final class ReportWriter {
         step.cell());
   }
 
-  private void repeated(Entry entry, Result result) {
-    repeated++;
-    if (repeated <= LISTED) {
-      conflict(
-          result.value() == null ? result.cells().place() : result.cells().value(),
+  /** A further row of a table is a set of the day; another sheet tells the same figure again. */
+  private static boolean isAnotherSet(Told told, Result result) {
+    return told.sheet().equals(sheetOf(cellOf(result)));
+  }
+
+  private static Cell cellOf(Result result) {
+    return result.value() == null ? result.cells().place() : result.cells().value();
+  }
+
+  private static String sheetOf(Cell cell) {
+    return cell == null ? "" : cell.sheet();
+  }
+
+  private void repeated(Entry entry, Result result, boolean anotherSet) {
+    if (anotherSet) {
+      sets++;
+    } else {
+      repeated++;
+    }
+    if (sets + repeated <= LISTED) {
+      twice(
+          anotherSet,
+          cellOf(result),
           entry.model() + ", " + result.discipline() + ": " + told(result));
     }
   }
 
-  private void conflict(Cell cell, String found) {
+  private void twice(boolean anotherSet, Cell cell, String found) {
     rows.finding(
-        new Finding(
-            Finding.Kind.CONFLICT,
-            cell,
-            found,
-            ONCE,
-            "remove the repeated row, or give the second its own size or test"));
+        anotherSet
+            ? new Finding(
+                Finding.Kind.ASSUMED,
+                cell,
+                found,
+                ANOTHER_SET,
+                "remove the row if it tells the same set again, or give it its own size or test")
+            : new Finding(
+                Finding.Kind.CONFLICT,
+                cell,
+                found,
+                ONCE,
+                "remove the repeated row, or give the second its own size or test"));
   }
 
   /** Tells what was only counted. */
   public void finish() {
-    if (repeated > LISTED) {
-      conflict(null, (repeated - LISTED) + " more repeated figures");
+    if (sets + repeated > LISTED) {
+      twice(repeated == 0, null, (sets + repeated - LISTED) + " more repeated figures");
     }
   }
 
