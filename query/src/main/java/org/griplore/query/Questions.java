@@ -14,6 +14,7 @@ import org.griplore.query.browse.ModelsQuestion;
 import org.griplore.query.browse.NamesQuestion;
 import org.griplore.query.browse.OriginQuestion;
 import org.griplore.query.browse.ReadingQuestion;
+import org.griplore.query.browse.RetoldQuestion;
 import org.griplore.query.browse.SettleQuestion;
 import org.griplore.query.browse.SourcesQuestion;
 import org.griplore.query.browse.TestQuestion;
@@ -68,6 +69,7 @@ public final class Questions {
           new ReadingQuestion(),
           new FindingsQuestion(),
           new SettleQuestion(),
+          new RetoldQuestion(),
           new LineageQuestion(),
           new NamesQuestion(),
           new DecisionsQuestion());

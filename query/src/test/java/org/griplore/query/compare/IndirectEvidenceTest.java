@@ -21,8 +21,8 @@ class IndirectEvidenceTest {
     return told;
   }
 
-  private static ContrastRow contrast(TestArchive archive) {
-    return (ContrastRow)
+  private static ContrastQuestion.ContrastRow contrast(TestArchive archive) {
+    return (ContrastQuestion.ContrastRow)
         archive
             .ask(
                 "contrast",

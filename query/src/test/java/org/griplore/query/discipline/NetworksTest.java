@@ -44,7 +44,7 @@ class NetworksTest {
               .with("P", "dry-braking", 44.0, Unit.METRE, null));
       String wet = archive.ask("standings", Map.of("discipline", List.of("wet-braking"))).summary();
       assertThat(networks.fitted()).isEqualTo(2);
-      assertThat(wet).startsWith("M stands first of 2 models");
+      assertThat(wet).startsWith("M leads 2 models");
       String dry = archive.ask("standings", Map.of("discipline", List.of("dry-braking"))).summary();
       assertThat(networks.fitted()).isEqualTo(3);
       assertThat(dry).startsWith("A leads 3 models");

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.griplore.ingest.decide.DecisionsFile;
 import org.griplore.ingest.decide.NameDecisions;
 import org.griplore.query.Questions;
@@ -14,6 +15,7 @@ import org.griplore.query.question.QueryContext;
 import org.griplore.store.archive.Archive;
 import org.griplore.store.archive.Original;
 import org.griplore.store.vocabulary.Decision;
+import org.griplore.store.vocabulary.TestDecision;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -51,6 +53,9 @@ final class SettleCommand implements Action {
     spec.addOption(flag("--undecided", "Take the decisions on the names back"));
     spec.addOption(
         flag("--rest", "With --new, instead of names: all undecided names without a candidate"));
+    spec.addOption(flag("--same-test", "Two tests, by their keys, are one that was told twice"));
+    spec.addOption(flag("--two-tests", "Two tests that look like one are two, and both count"));
+    spec.addOption(flag("--open-test", "Take the decision on two tests back"));
     spec.addOption(DecisionWords.because());
     spec.addOption(text("--export", "FILE", "Write the decisions that stand as CSV"));
     spec.addOption(text("--import", "FILE", "Take the decisions of such a file, all or none"));
@@ -75,6 +80,12 @@ final class SettleCommand implements Action {
   @Override
   public int run(ParseResult words, Terminal terminal) {
     List<String> names = words.matchedPositionalValue(0, List.of());
+    Optional<TestDecision.Verdict> verdict = TestVerdict.of(words);
+    if (verdict.isPresent()) {
+      try (Archive archive = Archive.open(CommonWords.archive(words))) {
+        return TestVerdict.decide(archive, names, verdict.get(), words, clock, terminal);
+      }
+    }
     List<String> acts =
         List.of("--same-as", "--new", "--undecided", "--export", "--import").stream()
             .filter(words::hasMatchedOption)
