@@ -52,6 +52,32 @@ class SettleCommandTest {
   }
 
   @Test
+  void twoTestsAreDecidedToBeOneOrTwo() throws IOException {
+    String rows =
+        "Tyre;Wet braking (m)\nA 1;31.42\nB 2;32.18\nC 3;33.77\nD 4;35.26\nE 5;30.91\n";
+    Path first = Files.writeString(folder.resolve("r1.csv"), "Test: R1\nDate: 2021-05-01\n\n" + rows);
+    Path again =
+        Files.writeString(
+            folder.resolve("r2.csv"),
+            "Test: R2\nDate: 2021-06-20\n\n" + rows.replace("35.26", "35.62"));
+    assertThat(run("add", first.toString(), again.toString()).code()).isZero();
+    Run retold = run("retold", "--format", "json");
+    assertThat(retold.out()).contains("\"test\":\"R1\"").contains("35.62");
+    assertThat(run("settle", "R1", "R2", "--two-tests", "--because", "another day").out())
+        .isEqualTo("R1 and R2 are two tests, and both count.\n");
+    assertThat(run("retold").out()).contains("No two tests look like one.");
+    assertThat(run("settle", "R1", "R2", "--same-test").out())
+        .isEqualTo("R1 and R2 are one test, which counts once.\n");
+    assertThat(run("retold").out()).contains("decided to be one");
+    assertThat(run("settle", "R1", "R2", "--open-test").code()).isZero();
+    assertThat(run("retold").out()).contains("equal figures");
+    assertThat(run("settle", "R1", "R9", "--same-test").err())
+        .isEqualTo(
+            "griplore: Option `NAME` is \"R9\"; expected the key of a test, as `griplore tests` lists"
+                + " them.\n");
+  }
+
+  @Test
   void decisionsAreMadeTakenBackAndCarriedElsewhere() throws IOException {
     Path file = folder.resolve("decisions.csv");
     assertThat(run("settle", "aurelys", "--new").err())
