@@ -73,7 +73,7 @@ final class Dependence {
   /** The series that each test belongs to. */
   private int[] clusters(int[] stated) {
     return IntStream.of(stated)
-        .map(i -> evidence.series().of(contrasts.get(i).test()))
+        .map(i -> evidence.testSeries().of(contrasts.get(i).test()))
         .toArray();
   }
 
@@ -90,7 +90,7 @@ final class Dependence {
         arms.add(
             new SameModels.Arm(
                 contrast.test(),
-                evidence.series().of(contrast.test()),
+                evidence.testSeries().of(contrast.test()),
                 evidence.entries().model()[entries.get(k)],
                 contrast.figures().get(k),
                 k < contrast.first().size() ? at[i] / moderator.step() : 0));

@@ -107,7 +107,7 @@ public final class DependsQuestion implements Question<DependsRow> {
         .excluded(excluded.list())
         .caveats(caveats(
                 MovingTogether.words(evidence, contrasts, moderators),
-                contrasts.stream().filter(c -> evidence.series().of(c.test()) != c.test()).count(),
+                contrasts.stream().filter(c -> evidence.testSeries().of(c.test()) != c.test()).count(),
                 arms,
                 rows, sides.stream().anyMatch(Side::isMany), citations))
         .sources(citations.list())

@@ -32,7 +32,7 @@ public final class Evidence {
   private final Series series;
   private final boolean wornTyres;
   private TestsToldTwice toldTwice;
-  private TestSeries series;
+  private TestSeries testSeries;
   private final ConcurrentHashMap<Integer, Ranking> rankings = new ConcurrentHashMap<>();
 
   /** Takes a snapshot and the catalogue that explains its disciplines. */
@@ -76,11 +76,11 @@ public final class Evidence {
   }
 
   /** Tests that repeat each other on the same car and ground, found when first asked for. */
-  public synchronized TestSeries series() {
-    if (series == null) {
-      series = TestSeries.in(snapshot);
+  public synchronized TestSeries testSeries() {
+    if (testSeries == null) {
+      testSeries = TestSeries.in(snapshot);
     }
-    return series;
+    return testSeries;
   }
 
   /** The stamp of the archive it was loaded at. */
