@@ -15,8 +15,8 @@ import org.griplore.query.statistics.ModelBySize;
 import org.griplore.store.tyre.TyreSize;
 
 /**
- * How a contrast of two models reads over all sizes and in one size, where the archive can tell what
- * stays with a model in a size from what changes from test to test.
+ * How a contrast of two models reads over all sizes and in one size, where the archive can tell
+ * what stays with a model in a size from what changes from test to test.
  */
 final class ModelBySizeWords {
   /** Results times tests and models squared: beyond it the fit would take seconds. */
@@ -43,8 +43,7 @@ final class ModelBySizeWords {
     if (n * columns * columns > MOST_WORK) {
       return Optional.empty();
     }
-    Optional<ModelBySize> fit =
-        ModelBySize.of(arms.test(), arms.model(), size, arms.y(), known);
+    Optional<ModelBySize> fit = ModelBySize.of(arms.test(), arms.model(), size, arms.y(), known);
     if (fit.isEmpty()) {
       return Optional.empty();
     }
@@ -60,7 +59,9 @@ final class ModelBySizeWords {
                 "%.0f %% of the heterogeneity stays with a model in a size (P of none %s): over all"
                     + " sizes the difference is %s",
                 100 * fit.get().share(),
-                fit.get().p() < 0.001 ? "below 0.001" : String.format(Locale.ROOT, "%.3f", fit.get().p()),
+                fit.get().p() < 0.001
+                    ? "below 0.001"
+                    : String.format(Locale.ROOT, "%.3f", fit.get().p()),
                 all.get()));
     common(arms, size, first, second)
         .ifPresent(
@@ -74,7 +75,13 @@ final class ModelBySizeWords {
               if (!name.startsWith("not stated")) {
                 fit.get()
                     .inSize(first, second, in)
-                    .ifPresent(c -> words.append(", in ").append(name).append(" ").append(figure(c, scale)));
+                    .ifPresent(
+                        c ->
+                            words
+                                .append(", in ")
+                                .append(name)
+                                .append(" ")
+                                .append(figure(c, scale)));
               }
             });
     return Optional.of(words.append(".").toString());
@@ -91,8 +98,7 @@ final class ModelBySizeWords {
   }
 
   /** The size in which the two have most results, the first of equals. */
-  private static Optional<Integer> common(
-      DisciplineArms arms, int[] size, int first, int second) {
+  private static Optional<Integer> common(DisciplineArms arms, int[] size, int first, int second) {
     Map<Integer, int[]> counts = new TreeMap<>();
     for (int i = 0; i < size.length; i++) {
       int model = arms.model()[i];

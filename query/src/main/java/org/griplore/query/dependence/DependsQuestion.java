@@ -105,11 +105,16 @@ public final class DependsQuestion implements Question<DependsRow> {
         .columns(DependsColumns.of())
         .rows(rows)
         .excluded(excluded.list())
-        .caveats(caveats(
+        .caveats(
+            caveats(
                 MovingTogether.words(evidence, contrasts, moderators),
-                contrasts.stream().filter(c -> evidence.testSeries().of(c.test()) != c.test()).count(),
+                contrasts.stream()
+                    .filter(c -> evidence.testSeries().of(c.test()) != c.test())
+                    .count(),
                 arms,
-                rows, sides.stream().anyMatch(Side::isMany), citations))
+                rows,
+                sides.stream().anyMatch(Side::isMany),
+                citations))
         .sources(citations.list())
         .build();
   }
@@ -146,7 +151,9 @@ public final class DependsQuestion implements Question<DependsRow> {
       List<String> together,
       long repeats,
       DisciplineArms arms,
-      List<DependsRow> rows, boolean composed, Citations citations) {
+      List<DependsRow> rows,
+      boolean composed,
+      Citations citations) {
     List<String> caveats = new ArrayList<>();
     if (rows.stream().anyMatch(row -> row.df() != null && row.df() < Slope.FEW)) {
       caveats.add(

@@ -45,8 +45,10 @@ final class MovingTogether {
     if (both.length < FEWEST) {
       return Optional.empty();
     }
-    double[] x = java.util.Arrays.stream(both).mapToDouble(i -> first.of().get(i).getAsDouble()).toArray();
-    double[] y = java.util.Arrays.stream(both).mapToDouble(i -> second.of().get(i).getAsDouble()).toArray();
+    double[] x =
+        java.util.Arrays.stream(both).mapToDouble(i -> first.of().get(i).getAsDouble()).toArray();
+    double[] y =
+        java.util.Arrays.stream(both).mapToDouble(i -> second.of().get(i).getAsDouble()).toArray();
     return RankCorrelation.spearman(x, y)
         .filter(rho -> Math.abs(rho) >= STRONG)
         .map(

@@ -49,7 +49,8 @@ record Slope(
       total += weight[i];
     }
     double mean = sum / total;
-    Optional<ClusteredRegression> fitted = ClusteredRegression.of(contrast, columns, weight, cluster);
+    Optional<ClusteredRegression> fitted =
+        ClusteredRegression.of(contrast, columns, weight, cluster);
     Optional<Estimate> slope = fitted.flatMap(fit -> fit.slope(0, Errors.REDUCED_BIAS));
     Optional<Estimate> there = fitted.flatMap(fit -> at(fit, mean / step));
     return slope.isEmpty() || there.isEmpty()

@@ -57,7 +57,15 @@ public record PlacesStanding(
    *     all of them at once
    * @param rankHigh the worst
    */
-  public record Row(int model, int component, double effect, double se, double score, int tests, int rankLow, int rankHigh) {}
+  public record Row(
+      int model,
+      int component,
+      double effect,
+      double se,
+      double score,
+      int tests,
+      int rankLow,
+      int rankHigh) {}
 
   /**
    * Fits the places of a discipline.

@@ -24,7 +24,13 @@ final class EvidenceSplitter {
       return split(first, second, whole);
     }
     return new EvidenceSplit(
-        network, 0, Optional.empty(), Optional.empty(), Optional.empty(), OptionalDouble.empty(), false);
+        network,
+        0,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        OptionalDouble.empty(),
+        false);
   }
 
   /**

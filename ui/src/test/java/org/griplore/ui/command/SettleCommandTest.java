@@ -53,9 +53,9 @@ class SettleCommandTest {
 
   @Test
   void twoTestsAreDecidedToBeOneOrTwo() throws IOException {
-    String rows =
-        "Tyre;Wet braking (m)\nA 1;31.42\nB 2;32.18\nC 3;33.77\nD 4;35.26\nE 5;30.91\n";
-    Path first = Files.writeString(folder.resolve("r1.csv"), "Test: R1\nDate: 2021-05-01\n\n" + rows);
+    String rows = "Tyre;Wet braking (m)\nA 1;31.42\nB 2;32.18\nC 3;33.77\nD 4;35.26\nE 5;30.91\n";
+    Path first =
+        Files.writeString(folder.resolve("r1.csv"), "Test: R1\nDate: 2021-05-01\n\n" + rows);
     Path again =
         Files.writeString(
             folder.resolve("r2.csv"),

@@ -106,9 +106,7 @@ public final class ReportWriter {
         entries.computeIfAbsent(
             new EntryKey(
                 report, rows.model(entry.model()), entry.size(), entry.state(), entry.variant()),
-            key ->
-                new Told(
-                    entry(key, entry.name()), sheetOf(entry.name()), new HashSet<>()));
+            key -> new Told(entry(key, entry.name()), sheetOf(entry.name()), new HashSet<>()));
     for (Result result : entry.results()) {
       put(told, entry, result);
     }
