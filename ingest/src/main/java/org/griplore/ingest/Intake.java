@@ -23,6 +23,11 @@ import org.griplore.store.archive.NameTaken;
 import org.griplore.store.archive.Original;
 import org.griplore.store.archive.Revision;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
+import java.nio.file.Files;
+import org.griplore.store.archive.DraftRecord;
+import org.griplore.store.vocabulary.Problem;
+import org.griplore.store.vocabulary.ProposedReading;
+import org.griplore.store.vocabulary.DraftTable;
 import org.griplore.store.vocabulary.Finding;
 import org.griplore.store.vocabulary.LineageRow;
 import org.griplore.store.vocabulary.Refusal;
@@ -124,6 +129,7 @@ public final class Intake {
         collected.reports,
         collected.lineage,
         collected.findings,
+        collected.drafts,
         collected.complete);
   }
 
@@ -142,6 +148,45 @@ public final class Intake {
                 .map(RememberedColumns::finding)
                 .ifPresent(own::finding));
     collected.add(own);
+  }
+
+  /**
+   * Decides a draft by one of its readings: the source is read anew so, and that is remembered for
+   * tables with the same headers.
+   *
+   * @param number the reading, 1 for the best
+   * @throws Refusal when there is no such draft or reading, or it cannot be read
+   */
+  public AddedSource decide(int draft, int number) {
+    DraftRecord open =
+        archive.drafts().stream()
+            .filter(record -> record.id() == draft && record.state() == DraftRecord.State.OPEN)
+            .findFirst()
+            .orElseThrow(
+                () ->
+                    new Refusal(
+                        "There is no open draft " + draft + "; nothing was decided.",
+                        new Problem(
+                            "take", String.valueOf(draft), "a number that `griplore drafts` lists")));
+    if (number > ProposedReading.of(open.table()).size()) {
+      throw new Refusal(
+          "Draft " + draft + " has one reading only; nothing was decided.",
+          new Problem("second", String.valueOf(draft), "a draft with a second reading"));
+    }
+    Revision revision =
+        archive.revisions().stream()
+            .filter(each -> each.id() == open.revision())
+            .findFirst()
+            .orElseThrow();
+    Path kept = archive.originals().path(revision.sha256());
+    Original original =
+        Original.of(revision.origin(), revision.name(), () -> Files.newInputStream(kept));
+    ReadOptions read = StoredOptions.of(revision, catalogue);
+    AddedSource added = add(original, read.with(read.map().taking(number)));
+    if (added.refusal() == null) {
+      archive.decideDraft(draft, number, clock);
+    }
+    return added;
   }
 
   private static Finding refused(String name, Refusal refusal) {
@@ -261,6 +306,11 @@ public final class Intake {
     }
 
     @Override
+    public void draft(DraftTable draft) {
+      addition.put(draft);
+    }
+
+    @Override
     public void report(TestReport report) {
       addition.put(report);
     }
@@ -288,6 +338,7 @@ public final class Intake {
     final List<TestReport> reports = new ArrayList<>();
     final List<LineageRow> lineage = new ArrayList<>();
     final List<Finding> findings = new ArrayList<>();
+    final List<DraftTable> drafts = new ArrayList<>();
     final Set<String> layouts = new LinkedHashSet<>();
     final MeantModels meant = new MeantModels();
     boolean complete = true;
@@ -312,11 +363,17 @@ public final class Intake {
       keep(findings, finding);
     }
 
+    @Override
+    public void draft(DraftTable draft) {
+      keep(drafts, draft);
+    }
+
     void add(Collected other) {
       columns.addAll(other.columns);
       other.reports.forEach(report -> keep(reports, report));
       other.lineage.forEach(row -> keep(lineage, row));
       other.findings.forEach(finding -> keep(findings, finding));
+      other.drafts.forEach(draft -> keep(drafts, draft));
       layouts.addAll(other.layouts);
       complete &= other.complete;
     }

@@ -9,6 +9,7 @@ import org.griplore.ingest.recognise.ColumnMeaning;
 import org.griplore.ingest.recognise.ColumnRole;
 import org.griplore.store.vocabulary.Direction;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
+import org.griplore.store.vocabulary.DraftTable;
 import org.griplore.store.vocabulary.Finding;
 import org.griplore.store.vocabulary.LineageRow;
 import org.griplore.store.vocabulary.TestReport;
@@ -19,6 +20,7 @@ import org.griplore.store.vocabulary.Unit;
  *
  * @param form what it was read as
  * @param columns its tables' columns as they were understood, in the source's order; none for notes
+ * @param drafts tables that cannot be decided on
  * @param complete whether all of it is here; of a long source only the beginning is kept
  */
 public record Preview(
@@ -27,6 +29,7 @@ public record Preview(
     List<TestReport> reports,
     List<LineageRow> lineage,
     List<Finding> findings,
+    List<DraftTable> drafts,
     boolean complete) {
   /** So many reports, lineage rows and findings at most are kept of each. */
   public static final int KEPT = 2000;

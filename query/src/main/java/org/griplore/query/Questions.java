@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.browse.CoverageQuestion;
 import org.griplore.query.browse.DecisionsQuestion;
+import org.griplore.query.browse.DraftsQuestion;
 import org.griplore.query.browse.FindingsQuestion;
 import org.griplore.query.browse.HoldingsQuestion;
 import org.griplore.query.browse.LineageQuestion;
@@ -68,6 +69,7 @@ public final class Questions {
           new SourcesQuestion(),
           new ReadingQuestion(),
           new FindingsQuestion(),
+          new DraftsQuestion(),
           new SettleQuestion(),
           new RetoldQuestion(),
           new LineageQuestion(),

@@ -2,6 +2,7 @@ package org.griplore.ingest.forms;
 
 import java.util.List;
 import org.griplore.store.archive.NameTaken;
+import org.griplore.store.vocabulary.DraftTable;
 import org.griplore.store.vocabulary.Finding;
 import org.griplore.store.vocabulary.LineageRow;
 import org.griplore.store.vocabulary.TestReport;
@@ -26,6 +27,9 @@ public interface Receiver {
 
   /** Something that was not understood, or was assumed. */
   void finding(Finding finding);
+
+  /** A table that cannot be decided on. */
+  default void draft(DraftTable draft) {}
 
   /** The layout of a table: its headers, and who published it where that is stated. */
   default void layout(String layout) {}

@@ -7,6 +7,7 @@ import java.util.Map;
 import org.griplore.ingest.grid.Grid;
 import org.griplore.ingest.grid.GridCell;
 import org.griplore.ingest.names.FieldNames;
+import org.griplore.ingest.recognise.ColumnWords;
 import org.griplore.ingest.recognise.DetailLines;
 import org.griplore.ingest.recognise.DetailsReader;
 import org.griplore.ingest.recognise.TableArea;
@@ -68,7 +69,7 @@ public final class TableForm {
       if (found.isTaken()) {
         taken.add(found.best());
       } else {
-        draft(grid, found);
+        DraftedTable.tell(grid, found, context);
         draft = true;
       }
     }
@@ -91,41 +92,25 @@ public final class TableForm {
     if (taken.isEmpty() && !draft) {
       earlier = remarksOnly(grid, earlier, context);
     }
-    return !taken.isEmpty();
+    return !taken.isEmpty() || draft;
   }
 
-  /** A region that cannot be decided: told with its best reading. */
-  private void draft(Grid grid, TableReadings.Found found) {
-    TableReading best = found.best();
-    GridCell first =
-        best.area().heads().stream()
-            .map(TableArea.Head::cell)
-            .filter(java.util.Objects::nonNull)
-            .findFirst()
-            .or(
-                () ->
-                    best.area().rows().stream()
-                        .flatMap(List::stream)
-                        .filter(java.util.Objects::nonNull)
-                        .findFirst())
-            .orElse(null);
-    context
-        .receiver()
-        .finding(
-            new Finding(
-                Finding.Kind.NOT_READ,
-                first == null
-                    ? null
-                    : new Cell(grid.name(), first.row(), first.column(), first.text()),
-                first == null ? "" : first.text(),
-                "a table of which nothing is open"
-                    + (best.doubt() == null ? "" : "; " + best.doubt()),
-                "say what its columns hold in a map: `griplore add FILE --map MAP`"));
-  }
-
+  /** A list of results whose columns are headed as in our long table, the tyre in one of them. */
   private static boolean isResultList(Grid grid) {
-    return !grid.rows().isEmpty()
-        && OwnForm.isResultList(grid.rows().get(0).stream().map(GridCell::text).toList());
+    if (grid.rows().isEmpty() || grid.draft() != null) {
+      return false;
+    }
+    List<String> header = grid.rows().get(0).stream().map(GridCell::text).toList();
+    boolean parts =
+        header.stream()
+            .flatMap(text -> ColumnWords.topic(text).stream())
+            .anyMatch(
+                topic ->
+                    topic.equals("maker")
+                        || topic.equals("line")
+                        || topic.equals("generation")
+                        || topic.equals("state"));
+    return !parts && OwnForm.isResultList(header) && grid.width() == header.size();
   }
 
   private static boolean namesAnotherTest(DetailLines own, DetailLines earlier) {

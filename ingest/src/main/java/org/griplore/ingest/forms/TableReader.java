@@ -255,9 +255,10 @@ final class TableReader {
     return there ? model : maker + " " + model;
   }
 
-  /** A name without footnote marks. */
+  /** A name without footnote marks and without a number that counts the rows. */
   private static String bare(String name) {
-    return name.replaceAll(
+    return name.replaceAll("^\\s*(?:#\\s?)?\\d{1,2}[.)]\\s+(?=\\p{L})", "")
+        .replaceAll(
             "\\s*(\\[\\d{1,2}\\]|[*\u2020\u2021\u00b9\u00b2\u00b3\u2070-\u207e]+\\)?)\\s*$", "")
         .strip();
   }

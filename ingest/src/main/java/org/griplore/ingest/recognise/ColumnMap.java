@@ -14,11 +14,28 @@ import org.griplore.store.vocabulary.Unit;
  * @param decimal the decimal mark of figures that leave it open; null to find it
  * @param monthFirst whether the month stands first in dates like 6/14/2021; null when not said
  * @param columns what is said of single columns; the first that fits a column counts
+ * @param reading which reading is taken of tables that cannot be decided on: 1 for the best, 2 for
+ *     the second; null to leave them drafts
  */
 public record ColumnMap(
-    Integer headerRow, DecimalMark decimal, Boolean monthFirst, List<Rule> columns) {
+    Integer headerRow,
+    DecimalMark decimal,
+    Boolean monthFirst,
+    List<Rule> columns,
+    Integer reading) {
   /** Nothing is said. */
   public static final ColumnMap NONE = new ColumnMap(null, null, null, List.of());
+
+  /** Nothing is said of tables that cannot be decided on. */
+  public ColumnMap(
+      Integer headerRow, DecimalMark decimal, Boolean monthFirst, List<Rule> columns) {
+    this(headerRow, decimal, monthFirst, columns, null);
+  }
+
+  /** The same, which takes this reading of tables that cannot be decided on. */
+  public ColumnMap taking(int number) {
+    return new ColumnMap(headerRow, decimal, monthFirst, columns, number);
+  }
 
   /** Keeps the list from changing. */
   public ColumnMap {

@@ -19,7 +19,8 @@ import org.griplore.store.vocabulary.UnitWords;
 /** Reads and writes column maps as JSON; the shape is described in FORMS.md. */
 public final class ColumnMapReader {
   private static final ObjectMapper JSON = new ObjectMapper();
-  private static final Set<String> OF_TABLE = Set.of("headerRow", "decimal", "dates", "columns");
+  private static final Set<String> OF_TABLE = 
+      Set.of("headerRow", "decimal", "dates", "columns", "reading");
   private static final Set<String> OF_COLUMN =
       Set.of("column", "header", "meaning", "unit", "better");
 
@@ -81,7 +82,14 @@ public final class ColumnMapReader {
     for (int i = 0; columns != null && i < columns.size(); i++) {
       rules.add(rule(columns.get(i), "columns[" + i + "]"));
     }
-    return new ColumnMap(row == null ? null : row.asInt(), decimal, monthFirst, rules);
+    Integer reading =
+        switch (text(root, "", "reading", "")) {
+          case "" -> null;
+          case "best" -> 1;
+          case "second" -> 2;
+          default -> throw wrong("reading", root.get("reading").asText(), "best or second");
+        };
+    return new ColumnMap(row == null ? null : row.asInt(), decimal, monthFirst, rules, reading);
   }
 
   private ColumnMap.Rule rule(JsonNode node, String at) {
@@ -192,6 +200,9 @@ public final class ColumnMapReader {
     }
     if (map.monthFirst() != null) {
       root.put("dates", map.monthFirst() ? "month-first" : "day-first");
+    }
+    if (map.reading() != null) {
+      root.put("reading", map.reading() == 1 ? "best" : "second");
     }
     for (ColumnMap.Rule rule : map.columns()) {
       ObjectNode node = root.withArray("/columns").addObject();

@@ -2,6 +2,7 @@ package org.griplore.ingest.recognise;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.griplore.store.vocabulary.Dimension;
 import org.griplore.store.vocabulary.Discipline;
 import org.griplore.store.vocabulary.Finding;
 import org.griplore.store.vocabulary.Scale;
@@ -9,6 +10,12 @@ import org.griplore.store.vocabulary.Unit;
 
 /** The figures of one discipline's column, in the unit they are kept in. */
 public final class FigureColumn {
+  /** A figure that is so many times its column's is a slip of the decimal mark. */
+  private static final double OFTEN = 6;
+
+  /** So many times beyond what is usual is impossible. */
+  private static final double BEYOND = 4;
+
   private final Discipline discipline;
   private final RawColumn raw;
   private final ColumnUnit unit;
@@ -58,6 +65,31 @@ public final class FigureColumn {
     return raw.findings;
   }
 
+  /** Why a figure cannot be one of its column's; null when it can. */
+  private String strange(double value, Unit given) {
+    if (discipline.scaleOf(given) != Scale.RATIO || given.dimension() == Dimension.RELATIVE) {
+      return null;
+    }
+    double middle = raw.median();
+    if (raw.count() > 2 && middle > 0 && (value > OFTEN * middle || value < middle / OFTEN)) {
+      return "a figure near its column's, about "
+          + RawColumn.plain(middle)
+          + "; a decimal mark may be missing";
+    }
+    PlausibleRange range = PlausibleRange.of(discipline.key());
+    if (!raw.isMarkSaid() && given.convertsTo(discipline.unit())) {
+      double own = given.convert(value, discipline.unit());
+      if (own < range.low() / BEYOND || own > range.high() * BEYOND) {
+        return "a figure that is possible in "
+            + discipline.key()
+            + ", where "
+            + discipline.unit().symbol()
+            + " is the unit";
+      }
+    }
+    return null;
+  }
+
   private ReadFigure figure(int row) {
     double value = raw.values[row];
     if (unit.places()) {
@@ -80,7 +112,10 @@ public final class FigureColumn {
     if (value <= 0 && discipline.scaleOf(given) == Scale.RATIO) {
       return refused(row, Finding.Kind.NOT_READ, "a value above zero");
     }
-    return kept(row, value, given);
+    String strange = strange(value, given);
+    return strange == null
+        ? kept(row, value, given)
+        : refused(row, Finding.Kind.CONFLICT, strange);
   }
 
   /** A time written as 1:23.4 is in seconds, also under a head that says minutes. */

@@ -26,6 +26,7 @@ final class RawColumn {
   final String[] asides;
 
   final List<FoundThing> findings = new ArrayList<>();
+  private final DecimalMark said;
   private final DecimalMark tableMark;
   private final PlausibleRange range;
 
@@ -50,6 +51,7 @@ final class RawColumn {
     this.rules = new String[rows];
     this.cells = new GridCell[rows];
     this.asides = new String[rows];
+    this.said = said;
     this.tableMark = tableMark;
     this.range = range;
     for (int i = 0; i < rows; i++) {
@@ -243,6 +245,23 @@ final class RawColumn {
         .mapToDouble(Double::doubleValue)
         .max()
         .orElse(Double.NaN);
+  }
+
+  /** Whether the user says what the decimal mark is: then figures are what they are. */
+  boolean isMarkSaid() {
+    return said != null;
+  }
+
+  /** The middle one of the figures above zero; NaN where there are fewer than three. */
+  double median() {
+    double[] sorted =
+        java.util.Arrays.stream(values)
+            .filter(Objects::nonNull)
+            .mapToDouble(Double::doubleValue)
+            .filter(value -> value > 0)
+            .sorted()
+            .toArray();
+    return sorted.length < 3 ? Double.NaN : sorted[sorted.length / 2];
   }
 
   double min() {

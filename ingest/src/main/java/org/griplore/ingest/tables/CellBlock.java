@@ -93,6 +93,19 @@ final class CellBlock {
     return cells[row][column] == null ? "" : cells[row][column].text();
   }
 
+  /** Gives a figure the unit that stands in another cell of its row. */
+  void join(int row, int figure, int unit) {
+    GridCell cell = cells[row][figure];
+    GridCell beside = cells[row][unit];
+    if (cell != null && beside != null && sorts[row][figure] == CellSort.NUMBER) {
+      String text = cell.text().strip();
+      if (text.matches(".*[\\d]$")) {
+        cells[row][figure] =
+            GridCell.of(cell.row(), cell.column(), text + " " + beside.text().strip());
+      }
+    }
+  }
+
   /** How many cells of a row are of a sort. */
   int count(int row, CellSort sort) {
     int count = 0;

@@ -29,6 +29,20 @@ final class ColumnFigures {
     return filled == 0 ? 0 : (double) figures / filled;
   }
 
+  /** The share of texts for which something holds among all cells; 0 for an empty column. */
+  double texts(int column, java.util.function.Predicate<String> is) {
+    int filled = 0;
+    int fitting = 0;
+    for (int r = body; r < block.rows(); r++) {
+      if (block.at(r, column) != null) {
+        filled++;
+        boolean text = block.sort(r, column) == CellSort.TEXT;
+        fitting += text && is.test(block.text(r, column)) ? 1 : 0;
+      }
+    }
+    return filled == 0 ? 0 : (double) fitting / filled;
+  }
+
   /** Whether all figures are 1, 2, 3 ... from the first on, in order. */
   boolean counts(int column) {
     int expected = 1;

@@ -62,6 +62,7 @@ final class NameColumns {
       }
     }
     if (main || texts.isEmpty()) {
+      makers(roles);
       generations(roles);
       return;
     }
@@ -74,6 +75,25 @@ final class NameColumns {
       roles.set(first, maker ? new ColumnRole.Model() : new ColumnRole.Tyre());
     }
     generations(roles);
+  }
+
+  /** Before a column of models, texts without digits are makers, whatever heads them. */
+  private void makers(List<ColumnRole> roles) {
+    boolean maker = roles.stream().anyMatch(ColumnRole.Maker.class::isInstance);
+    for (int c = 0; c < roles.size() && !maker; c++) {
+      boolean models = false;
+      for (int after = c + 1; after < roles.size() && after <= c + 2; after++) {
+        models |=
+            roles.get(after) instanceof ColumnRole.Model
+                || roles.get(after) instanceof ColumnRole.Line;
+      }
+      boolean open =
+          roles.get(c) instanceof ColumnRole.Unknown || roles.get(c) instanceof ColumnRole.Tyre;
+      if (models && open && isOfNames(c) && isOfMakers(c)) {
+        roles.set(c, new ColumnRole.Maker());
+        maker = true;
+      }
+    }
   }
 
   /** A column without a header right behind the names, of short words, ends the names. */

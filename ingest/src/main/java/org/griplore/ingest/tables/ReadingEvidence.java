@@ -15,7 +15,7 @@ final class ReadingEvidence {
   private final List<ColumnRole> roles;
   private final List<RowKind> kinds;
   private final ColumnFigures figures;
-  private final List<Evidence> found = new ArrayList<>();
+  private final List<ReadingReason> found = new ArrayList<>();
 
   ReadingEvidence(
       CellBlock block,
@@ -37,13 +37,13 @@ final class ReadingEvidence {
     above();
   }
 
-  List<Evidence> list() {
+  List<ReadingReason> list() {
     return found;
   }
 
   private void add(double points, String words) {
     if (Math.abs(points) >= 0.5) {
-      found.add(new Evidence(points, words));
+      found.add(new ReadingReason(points, words));
     }
   }
 

@@ -24,7 +24,7 @@ public record TableReading(
     TableArea area,
     List<ColumnRole> roles,
     List<RowKind> kinds,
-    List<Evidence> evidence,
+    List<ReadingReason> evidence,
     List<FoundThing> findings,
     String doubt) {
   /** Keeps the lists from changing. */
@@ -37,14 +37,19 @@ public record TableReading(
 
   /** The sum of the evidence, about 100 for a table of which everything is understood. */
   public double score() {
-    return evidence.stream().mapToDouble(Evidence::points).sum();
+    return evidence.stream().mapToDouble(ReadingReason::points).sum();
   }
 
   /** The same with more evidence. */
-  TableReading with(Evidence more) {
-    List<Evidence> all = new ArrayList<>(evidence);
+  TableReading with(ReadingReason more) {
+    List<ReadingReason> all = new ArrayList<>(evidence);
     all.add(more);
     return new TableReading(turned, area, roles, kinds, all, findings, doubt);
+  }
+
+  /** The same, which somebody has to look at for a reason. */
+  TableReading doubted(String why) {
+    return new TableReading(turned, area, roles, kinds, evidence, findings, why);
   }
 
   /** Which rows are tyres'. */

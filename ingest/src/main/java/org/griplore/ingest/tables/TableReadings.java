@@ -37,6 +37,17 @@ public final class TableReadings {
       readings = List.copyOf(readings);
     }
 
+    /** The readings that differ from each other, the best first. */
+    public List<TableReading> different() {
+      List<TableReading> different = new ArrayList<>();
+      for (TableReading reading : readings) {
+        if (different.stream().noneMatch(other -> other.words().equals(reading.words()))) {
+          different.add(reading);
+        }
+      }
+      return different;
+    }
+
     /** The best reading. */
     public TableReading best() {
       return readings.get(0);
@@ -52,7 +63,8 @@ public final class TableReadings {
    * The regions of a grid that hold figures, with their readings, from top to bottom. Regions that
    * hold none are lines beside the others.
    */
-  public List<Found> of(Grid grid) {
+  public List<Found> of(Grid original) {
+    Grid grid = new BareCommas(heads).joined(original);
     List<Found> all = new ArrayList<>();
     List<List<GridCell>> carried = new ArrayList<>();
     for (Region region : new RegionFinder(heads).find(grid)) {
@@ -119,7 +131,7 @@ public final class TableReadings {
         readings.add(
             new UprightReading(list, laidOut, heads, title)
                 .read(false, before, region.after())
-                .with(new Evidence(12, "a row a result: one column names disciplines")));
+                .with(new ReadingReason(12, "a row a result: one column names disciplines")));
       }
     }
     if (map.headerRow() == null && block.rows() <= MOST_ACROSS) {
@@ -128,8 +140,17 @@ public final class TableReadings {
         readings.add(reading(turned, band, title, true, region));
       }
     }
+    if (grid.draft() != null) {
+      readings.replaceAll(reading -> reading.doubted(grid.draft()));
+    }
     readings.sort(Comparator.comparingDouble(TableReading::score).reversed());
-    return new Found(readings, map.headerRow() != null);
+    Found found = new Found(readings, map.headerRow() != null);
+    if (map.reading() == null || found.readings().isEmpty() || found.isTaken()) {
+      return found;
+    }
+    List<TableReading> different = found.different();
+    return new Found(
+        List.of(different.get(Math.min(map.reading(), different.size()) - 1)), true);
   }
 
   private TableReading reading(
@@ -159,13 +180,22 @@ public final class TableReadings {
   private TitleWords title(Region region, Grid grid) {
     List<String> lines = new ArrayList<>();
     for (int i = region.before().size() - 1; i >= 0; i--) {
-      region.before().get(i).forEach(cell -> lines.add(cell.text()));
+      lines.add(
+          region.before().get(i).stream()
+              .map(GridCell::text)
+              .collect(java.util.stream.Collectors.joining(", ")));
     }
     lines.add(grid.name());
     for (int i = grid.preamble().size() - 1; i >= 0; i--) {
       lines.add(grid.preamble().get(i).text());
     }
-    region.after().forEach(line -> line.forEach(cell -> lines.add(cell.text())));
+    for (List<GridCell> line : region.after()) {
+      String text = line.get(0).text();
+      boolean label = text.indexOf(':') >= 0 || text.indexOf('=') >= 0;
+      if (line.size() == 1 && !label && text.length() < 60) {
+        lines.add(text);
+      }
+    }
     return TitleWords.of(lines, heads.catalogue());
   }
 }

@@ -60,6 +60,7 @@ final class UprightReading {
       ColumnRole role = headRoles.role(columns.get(c), said.get(c), figures.typical(c));
       roles.add(settled(role, c));
     }
+    unitColumns();
     parts();
     bareRuns();
     NameColumns names =
@@ -95,8 +96,50 @@ final class UprightReading {
     if (names && share > 0.5 && column > 0) {
       return new ColumnRole.Unknown();
     }
+    boolean blank = columns.get(column).text().isEmpty() && share < 0.9;
+    boolean beside = columns.get(column).text().isEmpty() && column > 0 && isMain(column - 1);
+    if (role instanceof ColumnRole.Value && (blank || beside && others(column))) {
+      return new ColumnRole.Unknown();
+    }
     boolean texts = share < 0.34 && role instanceof ColumnRole.Value;
     return texts && column == 0 ? new ColumnRole.Unknown() : role;
+  }
+
+  private boolean isMain(int column) {
+    ColumnRole role = roles.get(column);
+    return role instanceof ColumnRole.Model
+        || role instanceof ColumnRole.Line
+        || role instanceof ColumnRole.Generation;
+  }
+
+  /** Whether a column with a header holds figures. */
+  private boolean others(int column) {
+    for (int c = column + 1; c < block.columns(); c++) {
+      if (!columns.get(c).text().isEmpty() && figures.share(c) > 0.5) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** A column of units tells those of the figures before it; each cell takes its own along. */
+  private void unitColumns() {
+    for (int c = 1; c < roles.size(); c++) {
+      if (figures.texts(c, heads::isUnit) < 0.8) {
+        continue;
+      }
+      int of = c - 1;
+      while (of >= 0 && !(roles.get(of) instanceof ColumnRole.Value)) {
+        of--;
+      }
+      boolean open = of >= 0 && ((ColumnRole.Value) roles.get(of)).unit() == null;
+      if (open && figures.share(of) > 0.5) {
+        for (int r = band.body(); r < block.rows(); r++) {
+          block.join(r, of, c);
+        }
+        roles.set(c, new ColumnRole.Ignored("units of the column before"));
+      }
+    }
   }
 
   /** A spread or number of runs belongs to the discipline before it; so do places, if several. */

@@ -126,7 +126,7 @@ record ReadBack(
         shown.findings(),
         null,
         null,
-        false,
+        !shown.drafts().isEmpty(),
         seconds);
   }
 

@@ -11,7 +11,9 @@ import org.griplore.ingest.ReadOptions;
 import org.griplore.query.option.Choices;
 import org.griplore.store.archive.AdditionOutcome;
 import org.griplore.store.archive.Archive;
+import org.griplore.store.archive.DraftRecord;
 import org.griplore.store.text.NoteIndex;
+import org.griplore.store.vocabulary.ProposedReading;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -133,7 +135,9 @@ final class AddCommand implements Action {
       progress.show("indexing notes", added.size(), added.size());
       NoteIndex.open(archive).close();
       progress.end();
-      return told(added, terminal);
+      int told = told(added, terminal);
+      drafts(archive, added, terminal);
+      return told;
     }
   }
 
@@ -170,6 +174,24 @@ final class AddCommand implements Action {
                   + ": `griplore findings` lists what was assumed or not understood.");
     }
     return refused > 0 ? ExitCode.ERROR : ExitCode.ANSWERED;
+  }
+
+  /** The tables of these sources that wait for a decision. */
+  private static void drafts(Archive archive, List<AddedSource> added, Terminal terminal) {
+    List<String> names = added.stream().map(AddedSource::name).toList();
+    for (DraftRecord draft : archive.drafts()) {
+      if (draft.state() == DraftRecord.State.OPEN && names.contains(draft.file())) {
+        terminal
+            .out()
+            .println(
+                "Draft %d, %s: %s; `griplore drafts --take %d` takes it so."
+                    .formatted(
+                        draft.id(),
+                        draft.file(),
+                        ProposedReading.of(draft.table()).get(0).words(),
+                        draft.id()));
+      }
+    }
   }
 
   private static String line(String name, AdditionOutcome outcome) {

@@ -34,6 +34,7 @@ public final class Commands {
     commands.put("export", ExportCommand::spec);
     commands.put("settle", () -> SettleCommand.spec(clock));
     commands.put("lineage", () -> LineageCommand.spec(clock));
+    commands.put("drafts", () -> DraftsCommand.spec(clock));
     commands.put("columns", () -> ColumnsCommand.spec(clock));
     commands.put("check", () -> CheckCommand.spec(clock));
     commands.put("serve", () -> ServeCommand.spec(clock));

@@ -164,7 +164,7 @@ class AddPagesTest {
   @DisplayName("in which no header is known can be read by its row of headers")
   void unknownHeaders() {
     String page = sender.paste("Q1\tQ2\nOvrand One\t31\nOvrand Two\t32\n");
-    assertThat(Reader.get(base + page).body()).contains("holds nothing that could be taken");
+    assertThat(Reader.get(base + page).body()).contains("kept as a draft");
     String id = Sender.id(page);
     sender.form("/draft", Map.of("draft", id, "headerRow", "1"));
     assertThat(Reader.get(base + page).body()).contains("not understood").contains("31 · 32");

@@ -8,7 +8,7 @@ import java.util.Locale;
  * @param points what it weighs; below 0 it speaks against
  * @param words what it is, in words
  */
-public record Evidence(double points, String words) {
+public record ReadingReason(double points, String words) {
   /** The points and the words: {@code +30 tyres' names below "Tyre"}. */
   @Override
   public String toString() {
