@@ -1,5 +1,6 @@
 package org.griplore.ingest;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
@@ -19,17 +20,16 @@ import org.griplore.store.archive.AdditionOutcome;
 import org.griplore.store.archive.Archive;
 import org.griplore.store.archive.ColumnMapRecord;
 import org.griplore.store.archive.Delivery;
+import org.griplore.store.archive.DraftRecord;
 import org.griplore.store.archive.NameTaken;
 import org.griplore.store.archive.Original;
 import org.griplore.store.archive.Revision;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
-import java.nio.file.Files;
-import org.griplore.store.archive.DraftRecord;
-import org.griplore.store.vocabulary.Problem;
-import org.griplore.store.vocabulary.ProposedReading;
 import org.griplore.store.vocabulary.DraftTable;
 import org.griplore.store.vocabulary.Finding;
 import org.griplore.store.vocabulary.LineageRow;
+import org.griplore.store.vocabulary.Problem;
+import org.griplore.store.vocabulary.ProposedReading;
 import org.griplore.store.vocabulary.Refusal;
 import org.griplore.store.vocabulary.TestReport;
 
@@ -167,7 +167,9 @@ public final class Intake {
                     new Refusal(
                         "There is no open draft " + draft + "; nothing was decided.",
                         new Problem(
-                            "take", String.valueOf(draft), "a number that `griplore drafts` lists")));
+                            "take",
+                            String.valueOf(draft),
+                            "a number that `griplore drafts` lists")));
     if (number > ProposedReading.of(open.table()).size()) {
       throw new Refusal(
           "Draft " + draft + " has one reading only; nothing was decided.",

@@ -69,8 +69,7 @@ class DraftsTest {
           .isInstanceOf(Refusal.class)
           .hasMessageContaining("no open draft");
       assertThat(intake.decide(draft, 1).refusal()).isNull();
-      assertThat(archive.drafts())
-          .noneMatch(record -> record.state() == DraftRecord.State.OPEN);
+      assertThat(archive.drafts()).noneMatch(record -> record.state() == DraftRecord.State.OPEN);
       assertThat(archive.snapshot().results().id()).isNotEmpty();
     }
   }

@@ -27,8 +27,7 @@ public record ColumnMap(
   public static final ColumnMap NONE = new ColumnMap(null, null, null, List.of());
 
   /** Nothing is said of tables that cannot be decided on. */
-  public ColumnMap(
-      Integer headerRow, DecimalMark decimal, Boolean monthFirst, List<Rule> columns) {
+  public ColumnMap(Integer headerRow, DecimalMark decimal, Boolean monthFirst, List<Rule> columns) {
     this(headerRow, decimal, monthFirst, columns, null);
   }
 

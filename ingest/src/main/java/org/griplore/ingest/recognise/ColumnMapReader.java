@@ -19,7 +19,7 @@ import org.griplore.store.vocabulary.UnitWords;
 /** Reads and writes column maps as JSON; the shape is described in FORMS.md. */
 public final class ColumnMapReader {
   private static final ObjectMapper JSON = new ObjectMapper();
-  private static final Set<String> OF_TABLE = 
+  private static final Set<String> OF_TABLE =
       Set.of("headerRow", "decimal", "dates", "columns", "reading");
   private static final Set<String> OF_COLUMN =
       Set.of("column", "header", "meaning", "unit", "better");

@@ -113,9 +113,7 @@ public final class FigureColumn {
       return refused(row, Finding.Kind.NOT_READ, "a value above zero");
     }
     String strange = strange(value, given);
-    return strange == null
-        ? kept(row, value, given)
-        : refused(row, Finding.Kind.CONFLICT, strange);
+    return strange == null ? kept(row, value, given) : refused(row, Finding.Kind.CONFLICT, strange);
   }
 
   /** A time written as 1:23.4 is in seconds, also under a head that says minutes. */

@@ -8,8 +8,8 @@ import org.griplore.ingest.recognise.ColumnRole;
 import org.griplore.ingest.recognise.PlausibleRange;
 
 /**
- * Decimal commas that nobody quoted in a file set apart by commas: its rows have more cells than its
- * header. Where one set of columns explains the width of every row, whole and fraction are put
+ * Decimal commas that nobody quoted in a file set apart by commas: its rows have more cells than
+ * its header. Where one set of columns explains the width of every row, whole and fraction are put
  * together again; where none or several do, the grid is a draft.
  */
 final class BareCommas {
@@ -57,8 +57,9 @@ final class BareCommas {
     }
     Integer best = decimals(head, body, columns);
     if (best == null) {
-      return grid.asDraft("its rows have more cells than its header, and in more than one way"
-          + " decimal commas can explain that");
+      return grid.asDraft(
+          "its rows have more cells than its header, and in more than one way"
+              + " decimal commas can explain that");
     }
     List<List<GridCell>> all = new ArrayList<>(grid.rows().subList(0, header));
     all.add(head);

@@ -149,8 +149,7 @@ public final class TableReadings {
       return found;
     }
     List<TableReading> different = found.different();
-    return new Found(
-        List.of(different.get(Math.min(map.reading(), different.size()) - 1)), true);
+    return new Found(List.of(different.get(Math.min(map.reading(), different.size()) - 1)), true);
   }
 
   private TableReading reading(
