@@ -77,7 +77,7 @@
       return;
     }
     asking = new AbortController();
-    fetch('/seek.json?' + new URLSearchParams({ text, limit: OF_EACH }), { signal: asking.signal })
+    fetch('/search.json?' + new URLSearchParams({ text, limit: OF_EACH }), { signal: asking.signal })
       .then((answer) => (answer.ok ? answer.json() : { rows: [] }))
       .then((answer) => show(answer.rows))
       .catch((failure) => {

@@ -14,8 +14,8 @@ import org.griplore.query.browse.LineageQuestion;
 import org.griplore.query.browse.ModelsQuestion;
 import org.griplore.query.browse.NamesQuestion;
 import org.griplore.query.browse.OriginQuestion;
-import org.griplore.query.browse.ReadingQuestion;
 import org.griplore.query.browse.RetoldQuestion;
+import org.griplore.query.browse.RevisionQuestion;
 import org.griplore.query.browse.SettleQuestion;
 import org.griplore.query.browse.SourcesQuestion;
 import org.griplore.query.browse.TestQuestion;
@@ -37,7 +37,7 @@ import org.griplore.query.profile.ModelQuestion;
 import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
 import org.griplore.query.reweigh.ReweighQuestion;
-import org.griplore.query.seek.SeekQuestion;
+import org.griplore.query.search.SearchQuestion;
 import org.griplore.query.table.TableQuestion;
 import org.griplore.query.tradeoff.TradeoffQuestion;
 
@@ -67,7 +67,7 @@ public final class Questions {
           new HoldingsQuestion(),
           new OriginQuestion(),
           new SourcesQuestion(),
-          new ReadingQuestion(),
+          new RevisionQuestion(),
           new FindingsQuestion(),
           new DraftsQuestion(),
           new SettleQuestion(),
@@ -77,7 +77,7 @@ public final class Questions {
           new DecisionsQuestion());
 
   private static final List<Question<?>> ALL =
-      Stream.concat(TOLD.stream(), Stream.<Question<?>>of(new SeekQuestion(TOLD))).toList();
+      Stream.concat(TOLD.stream(), Stream.<Question<?>>of(new SearchQuestion(TOLD))).toList();
 
   private Questions() {}
 

@@ -96,7 +96,7 @@ public final class OriginQuestion implements Question<OriginQuestion.OriginRow> 
                 }
                 if (origin.revision().supersededBy() != null) {
                   caveats.add(
-                      "%s has been read again since: this figure is of reading %d."
+                      "%s has been read again since: this figure is of revision %d."
                           .formatted(origin.revision().name(), origin.revision().number()));
                 }
               },

@@ -17,10 +17,10 @@ import org.griplore.query.question.Question;
 import org.griplore.store.archive.ReportRecord;
 import org.griplore.store.archive.Revision;
 
-/** Lists the files that were added, every reading of each. */
+/** Lists the files that were added, every revision of each. */
 public final class SourcesQuestion implements Question<SourcesQuestion.SourceRow> {
   /**
-   * One reading of a file.
+   * One revision of a file.
    *
    * @param current whether its figures count
    * @param tests tests it tells of
@@ -84,7 +84,7 @@ public final class SourcesQuestion implements Question<SourcesQuestion.SourceRow
             .toList();
     return Answer.to(new Inquiry(kind(), "Which files were added?", choices.given()))
         .summary(
-            "%d files in %d readings."
+            "%d files in %d revisions."
                 .formatted(rows.stream().filter(SourceRow::current).count(), rows.size()))
         .columns(columns())
         .rows(rows)
@@ -108,7 +108,7 @@ public final class SourcesQuestion implements Question<SourcesQuestion.SourceRow
   }
 
   private static Lead revision(SourceRow row) {
-    return Lead.to("reading").with("revision", String.valueOf(row.revision()));
+    return Lead.to("revision").with("revision", String.valueOf(row.revision()));
   }
 
   @Override

@@ -27,6 +27,7 @@ import org.griplore.query.option.Option;
 import org.griplore.query.question.CommonOptions;
 import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
+import org.griplore.query.statistics.StepDistribution;
 import org.griplore.query.statistics.StepPace;
 import org.griplore.store.vocabulary.Direction;
 
@@ -188,6 +189,22 @@ public final class GenerationsQuestion implements Question<GenerationsQuestion.G
         : difference.logDifference();
   }
 
+  /** Says where how steps differ is known from few of them only. */
+  private static Optional<String> few(List<GenerationRow> rows) {
+    List<String> disciplines =
+        rows.stream()
+            .filter(row -> row.percentile() != null && row.steps() < StepDistribution.FEW)
+            .map(row -> row.discipline() + " (" + row.steps() + ")")
+            .distinct()
+            .toList();
+    return disciplines.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "The archive has few steps in "
+                + String.join(", ", disciplines)
+                + ": how usual a step of that size is, is hardly more than a guess there.");
+  }
+
   private static List<String> caveats(Choices choices, List<GenerationRow> rows) {
     List<String> caveats = new ArrayList<>();
     List<String> lines = rows.stream().map(GenerationRow::consistency).distinct().toList();
@@ -195,6 +212,7 @@ public final class GenerationsQuestion implements Question<GenerationsQuestion.G
       caveats.add(lines.get(0));
     }
     caveats.add(CompareOptions.PER_CENT);
+    few(rows).ifPresent(caveats::add);
     if (!choices.has("source")) {
       caveats.add("Reports supplied by makers are left out of the steps and shown apart.");
     }

@@ -1,11 +1,14 @@
 package org.griplore.query.option;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import org.griplore.store.vocabulary.Problem;
 import org.griplore.store.vocabulary.Refusal;
 import org.griplore.store.vocabulary.TestDate;
@@ -42,7 +45,10 @@ public final class Choices {
                   .findFirst()
                   .orElseThrow(() -> unknown(kind, options, name));
           List<String> filled =
-              values.stream().map(String::strip).filter(v -> !v.isEmpty()).toList();
+              values.stream()
+                  .map(value -> option.isDiscipline() ? keys(value) : value.strip())
+                  .filter(value -> !value.isEmpty())
+                  .toList();
           filled.forEach(value -> check(option, value));
           if (!option.isMany() && filled.size() > 1) {
             throw refusal(name, String.join(", ", filled), "the option once");
@@ -67,6 +73,16 @@ public final class Choices {
       }
     }
     return new Choices(options, kept);
+  }
+
+  /** A discipline's key as people may write it: {@code Wet braking} is {@code wet-braking}. */
+  static String key(String written) {
+    return written.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", "-");
+  }
+
+  /** Keys with commas between them. */
+  private static String keys(String written) {
+    return Arrays.stream(written.split(",")).map(Choices::key).collect(Collectors.joining(","));
   }
 
   private static void check(Option option, String value) {

@@ -14,6 +14,9 @@ import java.util.List;
  */
 public record Option(
     String name, String value, String meaning, Given given, String fallback, List<String> words) {
+  /** What stands for the value of an option that names disciplines. */
+  public static final String DISCIPLINE = "DISCIPLINE";
+
   /** The value of a flag that is given. */
   public static final String YES = "yes";
 
@@ -72,6 +75,11 @@ public record Option(
   /** The same option, limited to these words. */
   public Option oneOf(List<String> allowed) {
     return new Option(name, value, meaning, given, fallback, List.copyOf(allowed));
+  }
+
+  /** Whether its values are disciplines. */
+  public boolean isDiscipline() {
+    return value.equals(DISCIPLINE);
   }
 
   /** Whether several values can be given. */

@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
 /** Weights of disciplines as they are given: {@code wet-braking=3,rolling-resistance=1.5}. */
 public final class Weights {
   private static final Pattern ONE =
-      Pattern.compile("([a-z0-9-]+)\\s*[=:]\\s*(\\d{1,9}(\\.\\d{1,9})?)");
+      Pattern.compile("([\\p{L}0-9 _-]+?)\\s*[=:]\\s*(\\d{1,9}(\\.\\d{1,9})?)");
 
   private Weights() {}
 
@@ -44,10 +44,11 @@ public final class Weights {
     if (!one.matches()) {
       throw Choices.refusal(option, part, "a discipline and its weight, like wet-braking=3");
     }
-    if (!known.contains(one.group(1))) {
+    String key = Choices.key(one.group(1));
+    if (!known.contains(key)) {
       throw Choices.refusal(option, one.group(1), "one of " + String.join(", ", known));
     }
-    if (weights.put(one.group(1), Double.parseDouble(one.group(2))) != null) {
+    if (weights.put(key, Double.parseDouble(one.group(2))) != null) {
       throw Choices.refusal(option, part, "one weight for each discipline");
     }
   }

@@ -6,6 +6,8 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.Arrays;
+import java.util.stream.Collectors;
 import org.griplore.query.answer.Answer;
 import org.griplore.store.vocabulary.Problem;
 import org.griplore.store.vocabulary.Refusal;
@@ -15,6 +17,11 @@ import picocli.CommandLine.ParseResult;
 
 /** Where a command's answer goes, and in which format: a file, or standard output. */
 final class AnswerFile {
+  private static final String ENDINGS =
+      Arrays.stream(OutputFormat.values())
+          .map(format -> "." + format.ending())
+          .collect(Collectors.joining(", "));
+
   private final Path file;
   private final OutputFormat format;
   private final Terminal terminal;
@@ -36,7 +43,17 @@ final class AnswerFile {
     OutputFormat format = given;
     if (file != null && !words.hasMatchedOption("--format")) {
       String ending = output.substring(output.lastIndexOf('.') + 1);
-      format = OutputFormat.ofEnding(ending).orElse(given);
+      format =
+          OutputFormat.ofEnding(ending)
+              .orElseThrow(
+                  () ->
+                      new Refusal(
+                          "The ending of "
+                              + output
+                              + " says no format: end it with "
+                              + ENDINGS
+                              + ", or add `--format`.",
+                          new Problem("output", output, "a file that ends with " + ENDINGS)));
     }
     if (file == null && !format.isText() && terminal.bytes() == null) {
       throw new Refusal(

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Properties;
 import java.util.function.Supplier;
+import org.griplore.query.FormerWord;
 import org.griplore.query.Questions;
 import org.griplore.query.question.Question;
 import org.griplore.store.vocabulary.Refusal;
@@ -28,6 +29,10 @@ public final class Commands {
     this.terminal = terminal;
     for (Question<?> question : Questions.all()) {
       commands.put(question.kind(), () -> new QuestionCommand(question).spec());
+    }
+    for (FormerWord former : FormerWord.ALL) {
+      Question<?> question = Questions.of(former.kind()).orElseThrow();
+      commands.put(former.word(), () -> new QuestionCommand(question, former.options()).hidden());
     }
     commands.put("add", () -> AddCommand.spec(clock));
     commands.put("undo", UndoCommand::spec);

@@ -23,9 +23,23 @@ import picocli.CommandLine.ParseResult;
 /** A question as a command: its definition becomes the options, its answer is written out. */
 final class QuestionCommand implements Action {
   private final Question<?> question;
+  private final Map<String, List<String>> always;
 
   QuestionCommand(Question<?> question) {
+    this(question, Map.of());
+  }
+
+  /** A question with options that are always given. */
+  QuestionCommand(Question<?> question, Map<String, List<String>> always) {
     this.question = question;
+    this.always = always;
+  }
+
+  /** The command as help does not name it. */
+  CommandSpec hidden() {
+    CommandSpec spec = spec();
+    spec.usageMessage().hidden(true);
+    return spec;
   }
 
   CommandSpec spec() {
@@ -120,7 +134,7 @@ final class QuestionCommand implements Action {
   }
 
   private Map<String, List<String>> given(ParseResult words) {
-    Map<String, List<String>> given = new LinkedHashMap<>();
+    Map<String, List<String>> given = new LinkedHashMap<>(always);
     for (Option option : question.options()) {
       List<String> values =
           option.isArgument() ? words.matchedPositionalValue(0, List.of()) : named(option, words);

@@ -14,6 +14,8 @@ import java.time.Clock;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
+import org.griplore.query.FormerWord;
 import org.griplore.query.Questions;
 import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
@@ -110,6 +112,7 @@ public final class Explorer implements AutoCloseable {
             context -> answer(context, question, format));
       }
     }
+    FormerWord.ALL.forEach(former -> former(routes, former));
     read(routes, "/add", context -> html(context, adding.empty()));
     writing.form(routes, "/add", context -> again(context, adding.take(context)));
     read(routes, "/draft", context -> html(context, adding.draft(context)));
@@ -134,6 +137,22 @@ public final class Explorer implements AutoCloseable {
             show(context, 404, RefusalView.of(new Refusal(sentence)));
           }
         });
+  }
+
+  /** An address of the version before leads to that of now. */
+  private static void former(RoutesConfig routes, FormerWord former) {
+    Stream<String> endings = Stream.of(OutputFormat.values()).map(format -> "." + format.ending());
+    Stream.concat(Stream.of(""), endings)
+        .forEach(
+            ending ->
+                read(
+                    routes,
+                    "/" + former.word() + ending,
+                    context -> {
+                      Map<String, List<String>> given = given(context);
+                      given.putAll(former.options());
+                      context.redirect(Addresses.of(former.kind(), ending, given));
+                    }));
   }
 
   /** HEAD is answered as GET is, without the body. */

@@ -212,11 +212,11 @@ class CommandsTest {
         .contains("Changed: Beta Two, wet-braking, test T1: 32.0 m became 31.0 m.");
     assertThat(Run.of("check", "--archive", archive).code()).isZero();
 
-    Run older = Run.of("reading", "1", "--archive", archive);
-    assertThat(older.out()).contains("a newer reading replaced it").contains("32.00");
-    Run newer = Run.of("reading", "2", "--archive", archive);
+    Run older = Run.of("revision", "1", "--archive", archive);
+    assertThat(older.out()).contains("a newer revision replaced it").contains("32.00");
+    Run newer = Run.of("revision", "2", "--archive", archive);
     assertThat(newer.out()).contains("it counts").contains("32.0 m became 31.0 m");
-    Run none = Run.of("reading", "9", "--archive", archive);
+    Run none = Run.of("revision", "9", "--archive", archive);
     assertThat(none.code()).isEqualTo(2);
     assertThat(none.err()).contains("a revision's number, as in `sources`");
   }

@@ -79,7 +79,7 @@ class AddPagesTest {
     HttpResponse<String> added = sender.form("/draft/add", said);
     assertThat(added.statusCode()).isEqualTo(303);
     String done = added.headers().firstValue("Location").orElseThrow();
-    assertThat(done).isEqualTo("/added?reading=1");
+    assertThat(done).isEqualTo("/added?revision=1");
     assertThat(Reader.get(base + done).body())
         .contains("<a href=\"/test?test=pasted-2025-01-01-")
         .contains("<a href=\"/standings?discipline=wet-braking\">");
@@ -124,13 +124,13 @@ class AddPagesTest {
   @Test
   @DisplayName("twice the same is the same source")
   void twice() {
-    for (String expected : new String[] {"/added?reading=1", "/added?reading=1&same=1"}) {
+    for (String expected : new String[] {"/added?revision=1", "/added?revision=1&same=1"}) {
       String page = sender.paste(TABLE);
       HttpResponse<String> added = sender.form("/draft/add", Map.of("draft", Sender.id(page)));
       assertThat(added.headers().firstValue("Location")).contains(expected);
     }
     assertThat(archive.sourceCount()).isEqualTo(1);
-    assertThat(Reader.get(base + "/added?reading=1&same=1").body()).contains("already");
+    assertThat(Reader.get(base + "/added?revision=1&same=1").body()).contains("already");
   }
 
   @Test
@@ -178,7 +178,7 @@ class AddPagesTest {
     sender.form("/draft", said);
     assertThat(Reader.get(base + page).body()).contains("Ovrand Two</th>");
     assertThat(sender.form("/draft/add", said).headers().firstValue("Location"))
-        .contains("/added?reading=1");
+        .contains("/added?revision=1");
   }
 
   @Test
@@ -232,7 +232,7 @@ class AddPagesTest {
     assertThat(gone.statusCode()).isEqualTo(410);
     assertThat(gone.body()).contains("Give it again");
     assertThat(Reader.get(base + "/draft").statusCode()).isEqualTo(410);
-    assertThat(Reader.get(base + "/added?reading=7").statusCode()).isEqualTo(400);
+    assertThat(Reader.get(base + "/added?revision=7").statusCode()).isEqualTo(400);
   }
 
   @Test

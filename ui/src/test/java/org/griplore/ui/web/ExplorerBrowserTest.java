@@ -132,7 +132,7 @@ class ExplorerBrowserTest extends BrowserWalk {
         "/sources",
         "/settle",
         "/lineage?model=Velmora+Aurelis+4",
-        "/seek?text=velmroa",
+        "/search?text=velmroa",
         "/findings"
       })
   void narrow(String address) {
@@ -203,7 +203,7 @@ class ExplorerBrowserTest extends BrowserWalk {
     "/generations?line=Velmora+Aurelis, true",
     "/coverage, false",
     "/coverage, true",
-    "/seek?text=velmroa, false",
+    "/search?text=velmroa, false",
     "/find, false",
     "/tradeoff?discipline=wet-braking&discipline=rolling-resistance, true",
     "/depends?contrast=all-season&contrast=summer, false",

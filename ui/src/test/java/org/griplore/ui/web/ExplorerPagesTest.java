@@ -50,7 +50,7 @@ class ExplorerPagesTest {
         "/depends?contrast=Velmora+Aurelis&contrast=Quillarn+Tarvion",
         "/runs",
         "/coverage?season=winter&limit=5",
-        "/seek?text=velmroa+4",
+        "/search?text=velmroa+4",
         "/tests?season=winter",
         "/test?test=own-2021-2&reference=Velmora+Aurelis+4",
         "/log?test=own-2021-2",
@@ -92,6 +92,15 @@ class ExplorerPagesTest {
                   .as(question.kind())
                   .isEqualTo(200);
             });
+  }
+
+  @Test
+  @DisplayName("an address of the version before leads to that of now")
+  void formerAddresses() {
+    HttpResponse<String> led = Reader.get(DEMO.address("/tally.json?text=braking"));
+    assertThat(led.statusCode()).isEqualTo(302);
+    assertThat(led.headers().firstValue("Location").orElseThrow())
+        .endsWith("/find.json?text=braking&count=yes");
   }
 
   @Test

@@ -65,7 +65,7 @@ class ExplorerRefusalsTest {
         "/coverage?limit=-1",
         "/coverage?missing=%22%3E%3Cscript%3E",
         "/coverage?sort=worst",
-        "/seek?text=velmora&limit=1000000",
+        "/search?text=velmora&limit=1000000",
         "/test?test=../../etc/passwd"
       })
   void hostileOptions(String address) throws Exception {
@@ -172,8 +172,8 @@ class ExplorerRefusalsTest {
             "/model?model=Ovrand+Third",
             "/standings",
             "/coverage",
-            "/seek?text=ovrand",
-            "/seek?text=%3Cscript%3Ealert(2)%3C/script%3E",
+            "/search?text=ovrand",
+            "/search?text=%3Cscript%3Ealert(2)%3C/script%3E",
             "/models",
             "/tests",
             "/test?test=" + test,

@@ -198,17 +198,17 @@ public final class AddPages {
     drafts.remove(draft.id());
     boolean same = added.outcome().status() == AdditionOutcome.Status.UNCHANGED;
     WriteGate.lead(
-        context, "/added?reading=" + added.outcome().revision() + (same ? "&same=1" : ""));
+        context, "/added?revision=" + added.outcome().revision() + (same ? "&same=1" : ""));
     return null;
   }
 
   /** What a reading added. */
   public String added(Context context) {
-    String number = context.queryParam("reading");
+    String number = context.queryParam("revision");
     AddedView view =
         AddedView.of(queryContext, number == null ? "" : number, context.queryParam("same") != null)
             .orElseThrow(
-                () -> new Refusal("There is no reading of this number in the archive any more."));
+                () -> new Refusal("There is no revision of this number in the archive any more."));
     return pages.render("added.jte", view);
   }
 }

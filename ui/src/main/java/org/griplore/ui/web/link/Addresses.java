@@ -88,7 +88,7 @@ public final class Addresses {
 
   /** What one reading of a file told. */
   static String reading(int revision) {
-    return of("reading", "", Map.of("revision", List.of(String.valueOf(revision))));
+    return of("revision", "", Map.of("revision", List.of(String.valueOf(revision))));
   }
 
   /** The page of the question that a figure leads to. */
@@ -101,7 +101,8 @@ public final class Addresses {
     return of(kind, "", options);
   }
 
-  private static String of(String kind, String ending, Map<String, List<String>> options) {
+  /** A question's address with an ending like {@code .json}, or none. */
+  public static String of(String kind, String ending, Map<String, List<String>> options) {
     StringBuilder address = new StringBuilder("/").append(kind).append(ending);
     char before = '?';
     for (Map.Entry<String, List<String>> option : options.entrySet()) {

@@ -63,7 +63,7 @@ public record Form(String action, List<Field> fields, List<Offers.NameList> offe
   private static Field field(Option option, List<String> given, Offers offers) {
     boolean many = option.isMany();
     List<Choice> choices =
-        option.value().equals("DISCIPLINE")
+        option.isDiscipline()
             ? offers.disciplines()
             : option.words().stream().map(word -> new Choice(word, word)).toList();
     Way way =

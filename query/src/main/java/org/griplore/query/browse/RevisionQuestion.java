@@ -16,23 +16,23 @@ import org.griplore.store.archive.Revision;
 import org.griplore.store.archive.StoredFigure;
 import org.griplore.store.vocabulary.Cell;
 
-/** What one reading of a file told, whether it still counts or a newer reading replaced it. */
-public final class ReadingQuestion implements Question<StoredFigure> {
+/** What one revision of a file told, whether it still counts or a newer one replaced it. */
+public final class RevisionQuestion implements Question<StoredFigure> {
   private static final int MOST = 100_000;
 
   @Override
   public String kind() {
-    return "reading";
+    return "revision";
   }
 
   @Override
   public String purpose() {
-    return "What one reading of a file told, be it replaced by a newer one or not";
+    return "What one revision of a file told, be it replaced by a newer one or not";
   }
 
   @Override
   public String example() {
-    return "reading 3";
+    return "revision 3";
   }
 
   @Override
@@ -76,7 +76,7 @@ public final class ReadingQuestion implements Question<StoredFigure> {
     return Answer.to(
             new Inquiry(
                 kind(),
-                "What did reading %d of %s tell?".formatted(revision.number(), revision.name()),
+                "What did revision %d of %s tell?".formatted(revision.number(), revision.name()),
                 choices.given()))
         .summary(summary(revision, rows.size() + further))
         .columns(columns())
@@ -88,13 +88,13 @@ public final class ReadingQuestion implements Question<StoredFigure> {
 
   private static String summary(Revision revision, int figures) {
     String added = revision.addedAt().toString().substring(0, 10);
-    return "Reading %d of %s, added on %s: %d figures; %s."
+    return "Revision %d of %s, added on %s: %d figures; %s."
         .formatted(
             revision.number(),
             revision.name(),
             added,
             figures,
-            revision.supersededBy() == null ? "it counts" : "a newer reading replaced it");
+            revision.supersededBy() == null ? "it counts" : "a newer revision replaced it");
   }
 
   @Override

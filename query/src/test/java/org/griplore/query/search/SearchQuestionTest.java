@@ -1,4 +1,4 @@
-package org.griplore.query.seek;
+package org.griplore.query.search;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -10,7 +10,7 @@ import org.griplore.query.TestArchive;
 import org.griplore.query.answer.Answer;
 import org.griplore.query.directory.DirectoryEntry;
 import org.griplore.query.question.Question;
-import org.griplore.query.seek.SeekQuestion.SeekRow;
+import org.griplore.query.search.SearchQuestion.SearchRow;
 import org.griplore.store.vocabulary.SourceKind;
 import org.griplore.store.vocabulary.Unit;
 import org.junit.jupiter.api.Test;
@@ -19,44 +19,44 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** All names and notes are invented. */
-class SeekQuestionTest {
+class SearchQuestionTest {
   @TempDir Path folder;
 
-  private List<SeekRow> sought(String... words) {
+  private List<SearchRow> sought(String... words) {
     try (TestArchive archive =
         new TestArchive(folder)
             .add(
                 TestArchive.told("spring-2021", "2021", SourceKind.OWN, null)
                     .with("Orlo Tar 1", "wet-braking", 33.0, Unit.METRE, null)
                     .noted("Orlo Tar 1", "wet-braking", "It floats early in deep puddles."))) {
-      Answer<?> answer = archive.ask("seek", Map.of("text", List.of(words)));
-      return answer.rows().stream().map(SeekRow.class::cast).toList();
+      Answer<?> answer = archive.ask("search", Map.of("text", List.of(words)));
+      return answer.rows().stream().map(SearchRow.class::cast).toList();
     }
   }
 
   @Test
   void everyKindIsFoundAndSaysWhichQuestionTellsOfIt() {
     assertThat(sought("orlo"))
-        .extracting(SeekRow::kind, SeekRow::name, SeekRow::question, SeekRow::value)
+        .extracting(SearchRow::kind, SearchRow::name, SearchRow::question, SearchRow::value)
         .contains(
             org.assertj.core.groups.Tuple.tuple(
                 DirectoryEntry.Kind.MODEL, "Orlo Tar 1", "model", "Orlo Tar 1"));
     assertThat(sought("spring"))
-        .extracting(SeekRow::kind, SeekRow::question, SeekRow::value)
+        .extracting(SearchRow::kind, SearchRow::question, SearchRow::value)
         .contains(
             org.assertj.core.groups.Tuple.tuple(DirectoryEntry.Kind.TEST, "test", "spring-2021"));
     assertThat(sought("wet-brak"))
-        .extracting(SeekRow::kind, SeekRow::question, SeekRow::value)
+        .extracting(SearchRow::kind, SearchRow::question, SearchRow::value)
         .contains(
             org.assertj.core.groups.Tuple.tuple(
                 DirectoryEntry.Kind.DISCIPLINE, "standings", "wet-braking"));
-    assertThat(sought("standings")).extracting(SeekRow::question).contains("standings");
+    assertThat(sought("standings")).extracting(SearchRow::question).contains("standings");
   }
 
   @Test
   void notesAreFoundByBeginningsAndByMisspeltWords() {
-    assertThat(sought("pudd")).extracting(SeekRow::kind).contains(DirectoryEntry.Kind.NOTE);
-    assertThat(sought("puddels")).extracting(SeekRow::kind).contains(DirectoryEntry.Kind.NOTE);
+    assertThat(sought("pudd")).extracting(SearchRow::kind).contains(DirectoryEntry.Kind.NOTE);
+    assertThat(sought("puddels")).extracting(SearchRow::kind).contains(DirectoryEntry.Kind.NOTE);
   }
 
   @ParameterizedTest(name = "\"{0}\" leads to {1}")
@@ -81,14 +81,14 @@ class SeekQuestionTest {
   void pagesAreFoundByWhatTheyDo(String words, String question) {
     assertThat(sought(words.split(" ")))
         .filteredOn(row -> row.kind() == DirectoryEntry.Kind.QUESTION)
-        .extracting(SeekRow::question)
+        .extracting(SearchRow::question)
         .contains(question);
   }
 
   @Test
   void everyPageHasWordsOfItsOwn() {
     for (Question<?> question : Questions.all()) {
-      if (!question.kind().equals("seek") && !question.kind().equals("search")) {
+      if (!question.kind().equals("search")) {
         assertThat(PageWords.of(question)).as(question.kind()).hasSizeGreaterThan(2);
       }
     }
@@ -111,9 +111,9 @@ class SeekQuestionTest {
                 TestArchive.told("own-2", "2022", SourceKind.OWN, "225/45 R17 94W")
                     .at("Brofallet", "small van", "Nordvattnet")
                     .with("Orlo Tar 1", "wet-braking", 34.0, Unit.METRE, null))) {
-      SeekRow row =
-          archive.ask("seek", Map.of("text", List.of(typed.split(" ")))).rows().stream()
-              .map(SeekRow.class::cast)
+      SearchRow row =
+          archive.ask("search", Map.of("text", List.of(typed.split(" ")))).rows().stream()
+              .map(SearchRow.class::cast)
               .filter(one -> option.equals(one.option()))
               .findFirst()
               .orElseThrow();

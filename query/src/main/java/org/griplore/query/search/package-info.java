@@ -1,2 +1,2 @@
 /** One box for everything with a name, and for notes. */
-package org.griplore.query.seek;
+package org.griplore.query.search;

@@ -1,4 +1,4 @@
-package org.griplore.query.seek;
+package org.griplore.query.search;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -24,7 +24,7 @@ import org.griplore.store.text.NoteQuery;
 import org.griplore.store.text.Snippet;
 
 /** Finds models, lines, disciplines, pages, tests and notes by what one types, all in one list. */
-public final class SeekQuestion implements Question<SeekQuestion.SeekRow> {
+public final class SearchQuestion implements Question<SearchQuestion.SearchRow> {
   private final Directory pages;
 
   /**
@@ -37,7 +37,7 @@ public final class SeekQuestion implements Question<SeekQuestion.SeekRow> {
    * @param option the option that names it; null when the question needs none
    * @param value the option's value
    */
-  public record SeekRow(
+  public record SearchRow(
       DirectoryEntry.Kind kind,
       String name,
       String about,
@@ -51,7 +51,7 @@ public final class SeekQuestion implements Question<SeekQuestion.SeekRow> {
   }
 
   /** Finds these questions too. */
-  public SeekQuestion(List<Question<?>> questions) {
+  public SearchQuestion(List<Question<?>> questions) {
     this.pages =
         new Directory(
             questions.stream()
@@ -70,7 +70,7 @@ public final class SeekQuestion implements Question<SeekQuestion.SeekRow> {
 
   @Override
   public String kind() {
-    return "seek";
+    return "search";
   }
 
   @Override
@@ -81,7 +81,7 @@ public final class SeekQuestion implements Question<SeekQuestion.SeekRow> {
 
   @Override
   public String example() {
-    return "seek velmroa 4";
+    return "search velmroa 4";
   }
 
   @Override
@@ -92,7 +92,7 @@ public final class SeekQuestion implements Question<SeekQuestion.SeekRow> {
   }
 
   @Override
-  public Answer<SeekRow> answer(QueryContext context, Choices choices) {
+  public Answer<SearchRow> answer(QueryContext context, Choices choices) {
     String text = String.join(" ", choices.all("text"));
     int limit = choices.integer("limit", 1, 100).orElseThrow();
     List<Directory.Found> found = new ArrayList<>(context.directory().find(text, limit));
@@ -101,12 +101,12 @@ public final class SeekQuestion implements Question<SeekQuestion.SeekRow> {
         java.util.Comparator.comparingDouble(Directory.Found::fit)
             .reversed()
             .thenComparing(one -> one.entry().kind()));
-    List<SeekRow> rows =
+    List<SearchRow> rows =
         found.stream()
             .map(Directory.Found::entry)
             .map(
                 entry ->
-                    new SeekRow(
+                    new SearchRow(
                         entry.kind(),
                         entry.name(),
                         entry.about(),
@@ -135,13 +135,13 @@ public final class SeekQuestion implements Question<SeekQuestion.SeekRow> {
         : context.notes().search(new NoteQuery(text, NoteFilter.NONE, limit, 0)).hits();
   }
 
-  private static SeekRow row(NoteHit hit) {
+  private static SearchRow row(NoteHit hit) {
     String words =
         hit.snippet().pieces().stream().map(Snippet.Piece::text).collect(Collectors.joining());
     String about =
         (hit.model() == null ? "" : hit.model() + ", ")
             + (hit.date() == null ? hit.test() : hit.date().text());
-    return new SeekRow(
+    return new SearchRow(
         DirectoryEntry.Kind.NOTE,
         words.replaceAll("\\s+", " ").strip(),
         about,
@@ -150,7 +150,7 @@ public final class SeekQuestion implements Question<SeekQuestion.SeekRow> {
         hit.test());
   }
 
-  private static String summary(List<SeekRow> rows) {
+  private static String summary(List<SearchRow> rows) {
     if (rows.isEmpty()) {
       return "Nothing in the archive is called so, and no note says so.";
     }
@@ -164,23 +164,23 @@ public final class SeekQuestion implements Question<SeekQuestion.SeekRow> {
   }
 
   @Override
-  public List<Column<SeekRow>> columns() {
+  public List<Column<SearchRow>> columns() {
     return List.of(
-        Column.<SeekRow>of("kind", "What", Format.TEXT, row -> row.kind().word())
+        Column.<SearchRow>of("kind", "What", Format.TEXT, row -> row.kind().word())
             .means("What it is: model, line, test, discipline, note and so on."),
-        Column.of("name", "Name", Format.TEXT, SeekRow::name)
+        Column.of("name", "Name", Format.TEXT, SearchRow::name)
             .means("Its name.")
             .leadingTo((row, asked) -> row.lead()),
-        Column.<SeekRow>of(
+        Column.<SearchRow>of(
                 "about", "About", Format.TEXT, row -> row.about().isEmpty() ? null : row.about())
             .means("What else tells it from others."),
-        Column.<SeekRow>of("question", "Question", Format.TEXT, SeekRow::question)
+        Column.<SearchRow>of("question", "Question", Format.TEXT, SearchRow::question)
             .means("The question that shows it.")
             .asDetail(),
-        Column.<SeekRow>of("option", "Option", Format.TEXT, SeekRow::option)
+        Column.<SearchRow>of("option", "Option", Format.TEXT, SearchRow::option)
             .means("That question's option.")
             .asDetail(),
-        Column.<SeekRow>of("value", "Value", Format.TEXT, SeekRow::value)
+        Column.<SearchRow>of("value", "Value", Format.TEXT, SearchRow::value)
             .means("The option's value.")
             .asDetail());
   }

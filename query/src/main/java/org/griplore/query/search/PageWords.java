@@ -1,4 +1,4 @@
-package org.griplore.query.seek;
+package org.griplore.query.search;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
