@@ -46,6 +46,9 @@ public final class MakersBeside {
 
   /** What makers' figures have been worth in the disciplines asked for by name. */
   private static List<String> worth(QueryContext context, Choices choices) {
+    if (!choices.offers("segment")) { // a question about words, not about figures
+      return List.of();
+    }
     Evidence evidence = context.evidence();
     Filter every = new Filter(choices.without("source"), evidence);
     Set<String> disciplines = new LinkedHashSet<>();

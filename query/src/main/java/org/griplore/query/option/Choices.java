@@ -121,6 +121,11 @@ public final class Choices {
     return new ArrayList<>(given.getOrDefault(name, List.of()));
   }
 
+  /** Whether the question has an option. */
+  public boolean offers(String name) {
+    return options.stream().anyMatch(option -> option.name().equals(name));
+  }
+
   /** The same choices as if an option had not been given. */
   public Choices without(String name) {
     Map<String, List<String>> fewer = new LinkedHashMap<>(given);
