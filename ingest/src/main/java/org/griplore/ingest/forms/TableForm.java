@@ -48,7 +48,13 @@ public final class TableForm {
 
   private boolean read(List<Grid> grids) {
     boolean any = false;
-    for (Grid grid : grids) {
+    boolean shown = grids.stream().anyMatch(grid -> !grid.hidden());
+    for (Grid each : grids) {
+      if (each.hidden() && shown) {
+        HiddenCells.tell(each, context);
+        continue;
+      }
+      Grid grid = HiddenCells.without(each, context);
       any |= isResultList(grid) ? results(grid) : tables(grid);
     }
     use.refuseUnused();

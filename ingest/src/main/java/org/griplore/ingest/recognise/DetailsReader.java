@@ -149,6 +149,11 @@ public final class DetailsReader {
     return beside;
   }
 
+  /** Car tyres of a stated aspect ratio are radial, where a dash stands in place of the R. */
+  private static String radial(String size) {
+    return size.replaceAll("(\\d{3}/\\d{2})\\s?-\\s?(1[3-9]|2[0-4])(?!\\d)", "$1 R$2");
+  }
+
   private TestDate dateBeside(List<Text> beside) {
     for (Text text : beside) {
       Optional<DateReader.Reading> date = DateReader.within(text.words());
@@ -162,7 +167,7 @@ public final class DetailsReader {
 
   private String sizeBeside(List<Text> beside) {
     for (Text text : beside) {
-      Optional<TyreSize> size = TyreSize.find(text.words());
+      Optional<TyreSize> size = TyreSize.find(radial(text.words()));
       if (size.isPresent()) {
         keep("size", text);
         return size.get().toString();
@@ -241,7 +246,7 @@ public final class DetailsReader {
     if (text == null) {
       return null;
     }
-    Optional<TyreSize> size = TyreSize.find(text.words());
+    Optional<TyreSize> size = TyreSize.find(radial(text.words()));
     if (size.isEmpty()) {
       notRead(text, "a size like 205/55 R16 91V");
       return null;

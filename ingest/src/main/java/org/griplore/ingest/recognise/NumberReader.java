@@ -94,6 +94,9 @@ public final class NumberReader {
   private static final Pattern BOUND =
       Pattern.compile("^(?:>|<|\u2265|\u2264|>=|<=|over|under|\u00fcber|unter)\\s*[\\d.,].*");
 
+  private static final Pattern EXPONENT =
+      Pattern.compile("[-+\u2212]?\\d+(?:[.,]\\d+)?[eE][-+\u2212]?\\d{1,2}");
+
   private static final Pattern GROUPED = Pattern.compile("\\d{1,3}(?:[.,]\\d{3})+(?:[.,]\\d*)?");
 
   private static final Optional<UnitWords.Recognised> SECONDS =
@@ -207,6 +210,10 @@ public final class NumberReader {
     if (footnote.find() && footnote.start() > 0 && !endsInUnit(marked)) {
       marked = marked.substring(0, footnote.start()).strip();
       add(rules, "footnote mark left out");
+    }
+    if (EXPONENT.matcher(marked).matches()) {
+      double value = Double.parseDouble(marked.replace(',', '.').replace('\u2212', '-'));
+      return new Reading.Number(value, Optional.empty(), "", false);
     }
     Matcher clock = CLOCK.matcher(marked);
     if (clock.matches()) {

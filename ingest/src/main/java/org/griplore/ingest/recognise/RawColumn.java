@@ -79,7 +79,12 @@ final class RawColumn {
     }
     DecimalMark mark = said != null ? said : own == DecimalMark.OPEN ? tableMark : own;
     NumberReader numbers = new NumberReader(mark);
+    leaveOutInvalid();
     boolean signs = isOfSigns();
+    if (isOfTendencies()) {
+      tendencies(head);
+      return;
+    }
     for (int i = 0; i < cells.length; i++) {
       if (cells[i] != null) {
         take(
@@ -90,6 +95,72 @@ final class RawColumn {
       }
     }
     asides(numbers);
+  }
+
+  /** What is struck out, or called invalid in a comment, is told and not taken. */
+  private void leaveOutInvalid() {
+    for (int i = 0; i < cells.length; i++) {
+      GridCell cell = cells[i];
+      if (cell == null) {
+        continue;
+      }
+      String comment = cell.look().comment() == null ? "" : cell.look().comment();
+      boolean invalid =
+          comment
+              .toLowerCase(java.util.Locale.ROOT)
+              .matches("(?s).*(invalid|void|ung\u00fcltig|nicht gewertet|wrong|falsch|discard|not valid|non valable|ogiltig).*");
+      if (cell.look().struck() || invalid) {
+        findings.add(
+            new FoundThing(
+                Finding.Kind.NOT_READ,
+                cell,
+                cell.text(),
+                cell.look().struck()
+                    ? "a figure that is not struck out"
+                    : "a figure that no comment calls invalid: " + comment,
+                CORRECT));
+        cells[i] = null;
+      }
+    }
+  }
+
+  /** School marks with a plus or minus behind: {@code 2+}. */
+  private boolean isOfTendencies() {
+    int signed = 0;
+    int filled = 0;
+    for (GridCell cell : cells) {
+      if (cell != null) {
+        filled++;
+        boolean mark = cell.text().strip().matches("[1-6]\\s?[-+\u2212\u2013]?");
+        signed += mark && cell.text().strip().matches(".*[-+\u2212\u2013]") ? 1 : 0;
+        if (!mark) {
+          return false;
+        }
+      }
+    }
+    return signed > 0 && filled > 1;
+  }
+
+  /** A plus is 0.3 less and a minus 0.3 more, as schools count (common practice, no source). */
+  private void tendencies(GridCell head) {
+    for (int i = 0; i < cells.length; i++) {
+      if (cells[i] != null) {
+        String text = cells[i].text().strip();
+        char sign = text.charAt(text.length() - 1);
+        int tenths =
+            10 * (text.charAt(0) - '0') + (sign == '+' ? -3 : Character.isDigit(sign) ? 0 : 3);
+        values[i] = tenths / 10.0;
+        units[i] = org.griplore.store.vocabulary.Unit.SCHOOL_MARK;
+        rules[i] = Character.isDigit(sign) ? "" : "plus and minus as 0.3 of a mark";
+      }
+    }
+    findings.add(
+        new FoundThing(
+            Finding.Kind.ASSUMED,
+            head,
+            head == null ? "" : head.text(),
+            "school marks with plus and minus, taken as 0.3 of a mark; 1 is best",
+            "write the marks as numbers, like 1.7"));
   }
 
   /** Ratings like {@code ++}, {@code o} and {@code --}: there a dash is a rating, not a gap. */

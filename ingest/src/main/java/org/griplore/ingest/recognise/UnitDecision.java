@@ -17,6 +17,10 @@ import org.griplore.store.vocabulary.UnitWords;
  * points, marks and per cent are checked against the figures.
  */
 final class UnitDecision {
+  /** Disciplines whose per cents are mostly of the figure itself, so that less may be better. */
+  private static final Set<String> OF_THE_FIGURE =
+      Set.of("rolling-resistance", "energy-use", "mass", "price", "exterior-noise", "interior-noise");
+
   /** Printed percentages are rounded to a tenth or a half. */
   private static final double ROUNDED = 0.51;
 
@@ -225,6 +229,13 @@ final class UnitDecision {
               + " to "
               + RawColumn.plain(raw.max())
               + ", and none was taken");
+      return ColumnUnit.NONE;
+    }
+    if (OF_THE_FIGURE.contains(role.discipline().key())) {
+      refuse(
+          Finding.Kind.CONFLICT,
+          "per cent of which it is known what they are of and whether more is better; none was"
+              + " taken");
       return ColumnUnit.NONE;
     }
     assume("taken as per cent of a reference tyre, more is better");

@@ -29,6 +29,34 @@ final class ColumnFigures {
     return filled == 0 ? 0 : (double) figures / filled;
   }
 
+  /** The unit that all number formats of a column show; empty where they show none or several. */
+  String formatUnit(int column) {
+    String unit = "";
+    for (int r = body; r < block.rows(); r++) {
+      if (block.at(r, column) != null && !block.at(r, column).formatUnit().isEmpty()) {
+        String here = block.at(r, column).formatUnit();
+        if (!unit.isEmpty() && !unit.equals(here)) {
+          return "";
+        }
+        unit = here;
+      }
+    }
+    return unit;
+  }
+
+  /** The share of cells for whose text something holds; 0 for an empty column. */
+  double all(int column, java.util.function.Predicate<String> is) {
+    int filled = 0;
+    int fitting = 0;
+    for (int r = body; r < block.rows(); r++) {
+      if (block.at(r, column) != null) {
+        filled++;
+        fitting += is.test(block.text(r, column)) ? 1 : 0;
+      }
+    }
+    return filled == 0 ? 0 : (double) fitting / filled;
+  }
+
   /** The share of texts for which something holds among all cells; 0 for an empty column. */
   double texts(int column, java.util.function.Predicate<String> is) {
     int filled = 0;

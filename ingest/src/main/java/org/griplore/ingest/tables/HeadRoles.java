@@ -47,24 +47,33 @@ final class HeadRoles {
    *
    * @param said what its header says beside the discipline
    * @param typical a middle figure of the column; NaN where it has none
+   * @param format the unit that the number formats of its cells show; empty where they show none
    */
-  ColumnRole role(TableArea.Head head, HeadText said, double typical) {
+  ColumnRole role(TableArea.Head head, HeadText said, double typical, String format) {
     ColumnRole found = heads.role(head.text(), head.unitText());
     if (found instanceof ColumnRole.Unknown) {
-      found = named(head, said, typical);
+      found = named(head, said, typical, format);
     }
     if (!(found instanceof ColumnRole.Value value)) {
       return found;
     }
+    if (value.discipline().key().equals("overall") && TitleWords.surface(said.core()) != null) {
+      return new ColumnRole.Unknown();
+    }
     return modified(head, said, value);
   }
 
-  private ColumnRole named(TableArea.Head head, HeadText said, double typical) {
+  private static Unit ofText(String text) {
+    return UnitWords.ofText(text).map(UnitWords.Recognised::unit).orElse(null);
+  }
+
+  private ColumnRole named(TableArea.Head head, HeadText said, double typical, String format) {
     Optional<ColumnRole> topic = topic(said.core());
     if (topic.isPresent()) {
       return topic.get();
     }
-    Unit unit = unit(head);
+    Unit stated = unit(head);
+    Unit unit = stated != null || format.isEmpty() ? stated : ofText(format);
     Discipline discipline = discipline(head, said, unit, typical);
     if (discipline == null) {
       return new ColumnRole.Unknown();

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.IntPredicate;
 import org.griplore.ingest.recognise.ColumnRole;
+import org.griplore.ingest.recognise.ColumnWords;
+import org.griplore.ingest.recognise.DetailsReader;
 import org.griplore.store.tyre.TyreSize;
 
 /** Finds the columns of tyres' names where no header says so, and judges names. */
@@ -47,6 +49,9 @@ final class NameColumns {
                         || role instanceof ColumnRole.Line);
     List<Integer> texts = new ArrayList<>();
     for (int c = 0; c < roles.size(); c++) {
+      if (roles.get(c) instanceof ColumnRole.Unknown && isOfSeasons(c)) {
+        roles.set(c, new ColumnRole.Ignored("the season stands with the model"));
+      }
       boolean open =
           roles.get(c) instanceof ColumnRole.Unknown
               || roles.get(c) instanceof ColumnRole.Value
@@ -125,6 +130,20 @@ final class NameColumns {
     return filled > 0;
   }
 
+  private boolean isOfSeasons(int column) {
+    int filled = 0;
+    for (int r = body; r < block.rows(); r++) {
+      String text = block.text(r, column);
+      if (!text.isEmpty()) {
+        filled++;
+        if (text.length() > 25 || DetailsReader.seasonOf(text) == null) {
+          return false;
+        }
+      }
+    }
+    return filled > 0;
+  }
+
   private boolean isRunningNumber(int column) {
     int before = 0;
     for (int r = body; r < block.rows(); r++) {
@@ -188,6 +207,9 @@ final class NameColumns {
   /** Whether a text can be no tyre: a measure, a number, a size or a sentence. */
   boolean isNoTyre(String name) {
     return heads.isMeasure(name)
+        || ColumnWords.topic(name).isPresent()
+        || TableWords.DELTA.is(name)
+        || TableWords.INDEX.is(name)
         || heads.isUnit(name)
         || isSize(name)
         || !name.matches(".*\\p{L}.*")

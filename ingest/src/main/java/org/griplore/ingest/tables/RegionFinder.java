@@ -26,7 +26,7 @@ final class RegionFinder {
 
   /** The regions from top to bottom, left before right; none where no row has two cells. */
   List<Region> find(Grid grid) {
-    List<List<GridCell>> rows = grid.spreadAcross().rows();
+    List<List<GridCell>> rows = spreadDown(grid);
     List<List<GridCell>> plain = grid.rows();
     List<Piece> pieces = new ArrayList<>();
     for (Piece piece : chunks(rows, grid.unbroken())) {
@@ -47,6 +47,43 @@ final class RegionFinder {
       from = piece.last + 1;
     }
     return regions;
+  }
+
+  /** A name that is merged over several rows stands in each of them, as in the columns. */
+  private static List<List<GridCell>> spreadDown(Grid grid) {
+    List<List<GridCell>> rows = new ArrayList<>(grid.spreadAcross().rows());
+    for (Grid.Merge merge : grid.merges()) {
+      if (merge.lastRow() == merge.firstRow()) {
+        continue;
+      }
+      GridCell over = null;
+      for (int i = 0; i < rows.size(); i++) {
+        List<GridCell> row = rows.get(i);
+        int number = row.get(0).row();
+        if (number == merge.firstRow()) {
+          over = cell(row, merge.firstColumn());
+        } else if (over != null
+            && number > merge.firstRow()
+            && number <= merge.lastRow()
+            && over.number() == null
+            && cell(row, merge.firstColumn()) == null) {
+          List<GridCell> more = new ArrayList<>(row);
+          more.add(GridCell.of(number, merge.firstColumn(), over.text()));
+          more.sort(java.util.Comparator.comparingInt(GridCell::column));
+          rows.set(i, more);
+        }
+      }
+    }
+    return rows;
+  }
+
+  private static GridCell cell(List<GridCell> row, int column) {
+    for (GridCell cell : row) {
+      if (cell.column() == column) {
+        return cell;
+      }
+    }
+    return null;
   }
 
   /** Rows from first to last; both count from 0. */

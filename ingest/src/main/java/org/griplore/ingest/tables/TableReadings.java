@@ -185,6 +185,7 @@ public final class TableReadings {
               .collect(java.util.stream.Collectors.joining(", ")));
     }
     lines.add(grid.name());
+    lines.add(grid.from());
     for (int i = grid.preamble().size() - 1; i >= 0; i--) {
       lines.add(grid.preamble().get(i).text());
     }

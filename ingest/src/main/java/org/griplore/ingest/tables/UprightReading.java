@@ -7,6 +7,7 @@ import org.griplore.ingest.recognise.ColumnRole;
 import org.griplore.ingest.recognise.ColumnWords;
 import org.griplore.ingest.recognise.Setting;
 import org.griplore.ingest.recognise.TableArea;
+import org.griplore.store.names.EntryName;
 import org.griplore.store.vocabulary.Circumstance;
 import org.griplore.store.vocabulary.Discipline;
 
@@ -57,10 +58,12 @@ final class UprightReading {
       said.add(HeadText.of(band.upper(block, heads, c), own));
     }
     for (int c = 0; c < block.columns(); c++) {
-      ColumnRole role = headRoles.role(columns.get(c), said.get(c), figures.typical(c));
+      ColumnRole role = headRoles.role(
+              columns.get(c), said.get(c), figures.typical(c), figures.formatUnit(c));
       roles.add(settled(role, c));
     }
     unitColumns();
+    states();
     parts();
     bareRuns();
     NameColumns names =
@@ -103,6 +106,18 @@ final class UprightReading {
     }
     boolean texts = share < 0.34 && role instanceof ColumnRole.Value;
     return texts && column == 0 ? new ColumnRole.Unknown() : role;
+  }
+
+  /** A column that nothing heads tells the state where its cells do. */
+  private void states() {
+    boolean told = roles.stream().anyMatch(ColumnRole.State.class::isInstance);
+    for (int c = 0; c < roles.size() && !told; c++) {
+      if (roles.get(c) instanceof ColumnRole.Unknown
+          && figures.all(c, text -> EntryName.state(text).isPresent()) > 0.7) {
+        roles.set(c, new ColumnRole.State());
+        told = true;
+      }
+    }
   }
 
   private boolean isMain(int column) {
