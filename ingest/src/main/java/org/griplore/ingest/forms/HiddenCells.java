@@ -25,9 +25,7 @@ final class HiddenCells {
     if (grid.hidden()
         || grid.hiddenRows().isEmpty()
             && grid.hiddenColumns().isEmpty()
-            && grid.rows().stream()
-                .flatMap(List::stream)
-                .noneMatch(cell -> cell.look().hidden())) {
+            && grid.rows().stream().flatMap(List::stream).noneMatch(cell -> cell.look().hidden())) {
       return grid;
     }
     List<List<GridCell>> rows = new ArrayList<>();

@@ -108,7 +108,8 @@ final class RawColumn {
       boolean invalid =
           comment
               .toLowerCase(java.util.Locale.ROOT)
-              .matches("(?s).*(invalid|void|ung\u00fcltig|nicht gewertet|wrong|falsch|discard|not valid|non valable|ogiltig).*");
+              .matches(
+                  "(?s).*(invalid|void|ung\u00fcltig|nicht gewertet|wrong|falsch|discard|not valid|non valable|ogiltig).*");
       if (cell.look().struck() || invalid) {
         findings.add(
             new FoundThing(

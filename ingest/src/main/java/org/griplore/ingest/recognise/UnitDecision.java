@@ -19,7 +19,8 @@ import org.griplore.store.vocabulary.UnitWords;
 final class UnitDecision {
   /** Disciplines whose per cents are mostly of the figure itself, so that less may be better. */
   private static final Set<String> OF_THE_FIGURE =
-      Set.of("rolling-resistance", "energy-use", "mass", "price", "exterior-noise", "interior-noise");
+      Set.of(
+          "rolling-resistance", "energy-use", "mass", "price", "exterior-noise", "interior-noise");
 
   /** Printed percentages are rounded to a tenth or a half. */
   private static final double ROUNDED = 0.51;

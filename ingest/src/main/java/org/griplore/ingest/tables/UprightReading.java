@@ -58,8 +58,8 @@ final class UprightReading {
       said.add(HeadText.of(band.upper(block, heads, c), own));
     }
     for (int c = 0; c < block.columns(); c++) {
-      ColumnRole role = headRoles.role(
-              columns.get(c), said.get(c), figures.typical(c), figures.formatUnit(c));
+      ColumnRole role =
+          headRoles.role(columns.get(c), said.get(c), figures.typical(c), figures.formatUnit(c));
       roles.add(settled(role, c));
     }
     unitColumns();
