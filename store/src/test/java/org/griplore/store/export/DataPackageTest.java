@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.griplore.store.archive.Addition;
 import org.griplore.store.archive.Archive;
 import org.griplore.store.archive.Figures;
+import org.griplore.store.archive.NoteRecord;
 import org.griplore.store.archive.Revision;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
 import org.griplore.store.vocabulary.Refusal;
@@ -46,6 +47,9 @@ class DataPackageTest {
       assertThat(read.table("sources").values("sha256"))
           .isEqualTo(archive.revisions().stream().map(Revision::sha256).toList());
       PackageOnDisk.Table results = read.table("results");
+      assertThat(read.table("notes").values("text"))
+          .containsExactlyElementsOf(
+              archive.notes().stream().map(NoteRecord::text).toList());
       assertThat((long) results.rows().size()).isEqualTo(archive.figureCount());
     }
   }

@@ -35,6 +35,7 @@ final class RandomSources {
   private static final List<String> ODD =
       List.of(
           "plain",
+          "parted\u001fhere",
           "with, comma",
           "\"quoted\"",
           "two\nlines",

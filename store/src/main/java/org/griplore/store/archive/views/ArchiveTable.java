@@ -24,11 +24,11 @@ public record ArchiveTable(
   public enum Type {
     /** A {@link String}. */
     STRING,
-    /** A {@link Long}. */
+    /** A {@link String} of digits. */
     INTEGER,
     /** A {@link Double}. */
     NUMBER,
-    /** A {@link Long}: 1 or 0. */
+    /** A {@link String}: 1 or 0. */
     BOOLEAN,
     /** A {@link String}: ISO 8601 in UTC, to the second. */
     DATETIME;

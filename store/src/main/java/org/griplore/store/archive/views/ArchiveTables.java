@@ -1,7 +1,6 @@
 package org.griplore.store.archive.views;
 
 import java.sql.Connection;
-import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -46,34 +45,13 @@ public final class ArchiveTables implements AutoCloseable {
   }
 
   /**
-   * Gives the rows of a table one by one.
+   * Gives the rows of a table one by one: a {@link Double} for a number with a point, else a text;
+   * null, too, for an empty text, which a table cannot tell from none.
    *
    * @throws Refusal when a row cannot be read
    */
   public void rows(ArchiveTable table, ArchiveTable.RowTaker taker) {
-    List<ArchiveTable.Field> fields = table.fields();
-    Object[] values = new Object[fields.size()];
-    Sql.forEach(
-        connection,
-        "SELECT * FROM " + table.name() + " ORDER BY " + String.join(", ", table.key()),
-        row -> {
-          for (int i = 0; i < values.length; i++) {
-            values[i] = value(row, i + 1, fields.get(i).type());
-          }
-          taker.take(values);
-        });
-  }
-
-  private static Object value(ResultSet row, int column, ArchiveTable.Type type)
-      throws SQLException {
-    return switch (type) {
-      case STRING, DATETIME -> row.getString(column);
-      case NUMBER -> Sql.real(row, column);
-      case INTEGER, BOOLEAN -> {
-        long value = row.getLong(column);
-        yield row.wasNull() ? null : value;
-      }
-    };
+    new WideRows(table).forEach(connection, taker);
   }
 
   /** Keys of the disciplines that any result, run or note is of, in their order. */
