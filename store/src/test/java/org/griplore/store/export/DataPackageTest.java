@@ -48,8 +48,7 @@ class DataPackageTest {
           .isEqualTo(archive.revisions().stream().map(Revision::sha256).toList());
       PackageOnDisk.Table results = read.table("results");
       assertThat(read.table("notes").values("text"))
-          .containsExactlyElementsOf(
-              archive.notes().stream().map(NoteRecord::text).toList());
+          .containsExactlyElementsOf(archive.notes().stream().map(NoteRecord::text).toList());
       assertThat((long) results.rows().size()).isEqualTo(archive.figureCount());
     }
   }
