@@ -228,13 +228,25 @@ final class RegionFinder {
           && !isHeader(wide)
           && hasFigures(wide)
           && CellSort.of(wide.get(0)) == CellSort.TEXT
-          && hasFigures(rows.get(above.last))
+          && (hasFigures(rows.get(above.last)) || isHeaderOnly(rows, above, here))
           && columns(rows.subList(above.first, above.last + 1)).containsAll(columns(part))) {
         pieces.set(i - 1, new Piece(above.first, here.last));
         pieces.remove(i);
         i--;
       }
     }
+  }
+
+  /** A header that a rule or a blank row parts from its table. */
+  private boolean isHeaderOnly(List<List<GridCell>> rows, Piece above, Piece here) {
+    boolean header = false;
+    for (int r = above.first; r <= above.last; r++) {
+      header |= isHeader(rows.get(r));
+      if (hasFigures(rows.get(r))) {
+        return false;
+      }
+    }
+    return header && here.first == above.last + 1;
   }
 
   private static Set<Integer> columns(List<List<GridCell>> rows) {

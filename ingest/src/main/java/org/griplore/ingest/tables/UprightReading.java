@@ -62,6 +62,7 @@ final class UprightReading {
           headRoles.role(columns.get(c), said.get(c), figures.typical(c), figures.formatUnit(c));
       roles.add(settled(role, c));
     }
+    headless();
     unitColumns();
     states();
     parts();
@@ -106,6 +107,19 @@ final class UprightReading {
     }
     boolean texts = share < 0.34 && role instanceof ColumnRole.Value;
     return texts && column == 0 ? new ColumnRole.Unknown() : role;
+  }
+
+  /** A title heads one column only: of several without a header nothing is known. */
+  private void headless() {
+    List<Integer> open = new ArrayList<>();
+    for (int c = 0; c < roles.size(); c++) {
+      if (columns.get(c).text().isEmpty() && roles.get(c) instanceof ColumnRole.Value) {
+        open.add(c);
+      }
+    }
+    if (open.size() > 1) {
+      open.forEach(c -> roles.set(c, new ColumnRole.Unknown()));
+    }
   }
 
   /** A column that nothing heads tells the state where its cells do. */
