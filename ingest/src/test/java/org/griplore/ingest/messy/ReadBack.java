@@ -126,7 +126,7 @@ record ReadBack(
         shown.findings(),
         null,
         null,
-        !shown.drafts().isEmpty(),
+        !shown.drafts().isEmpty() && figures.isEmpty(),
         seconds);
   }
 
