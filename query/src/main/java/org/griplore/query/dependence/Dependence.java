@@ -128,32 +128,17 @@ final class Dependence {
     } else {
       why = "cannot tell: one test alone would decide";
     }
-    return new DependsRow(
-        moderator.key(),
-        words,
-        moderator.unit(),
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        unit,
-        points.size(),
-        Missing.orNull(from),
-        Missing.orNull(to),
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        why,
-        null,
-        null,
-        points,
-        List.of());
+    return new DependsRowBuilder()
+        .moderator(moderator.key())
+        .measuredAs(words)
+        .in(moderator.unit())
+        .unit(unit)
+        .tests(points.size())
+        .lowest(Missing.orNull(from))
+        .highest(Missing.orNull(to))
+        .verdict(why)
+        .points(points)
+        .build();
   }
 
   private DependsRow with(
@@ -170,32 +155,33 @@ final class Dependence {
     Optional<Interval> there = fit.interval(fit.contrast());
     Optional<Interval> sameInterval = same.map(estimate -> estimate.interval(Difference.LEVEL));
     Double se = interval.isPresent() ? (Double) slope.se() : null;
-    return new DependsRow(
-        moderator.key(),
-        words,
-        moderator.unit(),
-        measure.shown(slope.value()),
-        measure.shownSe(slope.value(), se),
-        measure.shownLow(interval),
-        measure.shownHigh(interval),
-        interval.flatMap(known -> slope.p()).orElse(null),
-        interval.isPresent() ? (Double) slope.df() : null,
-        unit,
-        points.size(),
-        Missing.orNull(from),
-        Missing.orNull(to),
-        fit.mean(),
-        measure.shown(fit.contrast().value()),
-        measure.shownLow(there),
-        measure.shownHigh(there),
-        measure.shown(same.map(Estimate::value).orElse(null)),
-        measure.shownLow(sameInterval),
-        measure.shownHigh(sameInterval),
-        verdict(interval, sameInterval, moderator),
-        measure.log(slope.value()),
-        measure.isRatio() ? se : null,
-        points,
-        fit.line(from.getAsDouble(), to.getAsDouble(), measure));
+    return new DependsRowBuilder()
+        .moderator(moderator.key())
+        .measuredAs(words)
+        .in(moderator.unit())
+        .slope(measure.shown(slope.value()))
+        .se(measure.shownSe(slope.value(), se))
+        .low(measure.shownLow(interval))
+        .high(measure.shownHigh(interval))
+        .p(interval.flatMap(known -> slope.p()).orElse(null))
+        .df(interval.isPresent() ? (Double) slope.df() : null)
+        .unit(unit)
+        .tests(points.size())
+        .lowest(Missing.orNull(from))
+        .highest(Missing.orNull(to))
+        .at(fit.mean())
+        .contrast(measure.shown(fit.contrast().value()))
+        .contrastLow(measure.shownLow(there))
+        .contrastHigh(measure.shownHigh(there))
+        .sameModels(measure.shown(same.map(Estimate::value).orElse(null)))
+        .sameModelsLow(measure.shownLow(sameInterval))
+        .sameModelsHigh(measure.shownHigh(sameInterval))
+        .verdict(verdict(interval, sameInterval, moderator))
+        .logSlope(measure.log(slope.value()))
+        .logSe(measure.isRatio() ? se : null)
+        .points(points)
+        .line(fit.line(from.getAsDouble(), to.getAsDouble(), measure))
+        .build();
   }
 
   /** What the contrasts say, and whether the same models say it too. */

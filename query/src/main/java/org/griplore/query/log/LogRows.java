@@ -49,35 +49,40 @@ final class LogRows {
     Double log = of.byRatio() ? times(set.effect(), sign) : null;
     Double error = set.effectError();
     Double difference = log == null ? times(set.effect(), sign) : (Double) (100 * Math.expm1(log));
-    return new LogRow(
-        of.discipline(),
-        set.sequence(),
-        set.model(),
-        word(set.role()),
-        set.counted(),
-        set.mean(),
-        of.unit().symbol(),
-        of.byRatio() && set.deviation() != null ? (Double) (set.deviation() / set.mean()) : null,
-        set.deviation(),
-        set.reference(),
-        set.referenceWords().isEmpty() ? null : set.referenceWords(),
-        difference,
-        difference == null ? null : of.byRatio() ? "%" : of.unit().symbol(),
-        log == null || error == null ? error : (Double) (100 * Math.exp(log) * error),
-        log,
-        log == null ? null : error,
-        set.standing(),
-        set.reasons(),
-        file,
-        set.runs().stream()
-            .map(
-                run ->
-                    new LogRun(
-                        run.run(),
-                        run.figure(),
-                        run.leftOut() == null,
-                        run.leftOut() == null ? run.flag() : run.leftOut()))
-            .toList());
+    return new LogRowBuilder()
+        .discipline(of.discipline())
+        .sequence(set.sequence())
+        .tyre(set.model())
+        .role(word(set.role()))
+        .counted(set.counted())
+        .mean(set.mean())
+        .unit(of.unit().symbol())
+        .variation(
+            of.byRatio() && set.deviation() != null
+                ? (Double) (set.deviation() / set.mean())
+                : null)
+        .deviation(set.deviation())
+        .reference(set.reference())
+        .referenceWords(set.referenceWords().isEmpty() ? null : set.referenceWords())
+        .difference(difference)
+        .differenceUnit(difference == null ? null : of.byRatio() ? "%" : of.unit().symbol())
+        .error(log == null || error == null ? error : (Double) (100 * Math.exp(log) * error))
+        .logDifference(log)
+        .logSe(log == null ? null : error)
+        .standing(set.standing())
+        .reasons(set.reasons())
+        .file(file)
+        .runs(
+            set.runs().stream()
+                .map(
+                    run ->
+                        new LogRun(
+                            run.run(),
+                            run.figure(),
+                            run.leftOut() == null,
+                            run.leftOut() == null ? run.flag() : run.leftOut()))
+                .toList())
+        .build();
   }
 
   private static Double times(Double value, int sign) {
@@ -86,27 +91,15 @@ final class LogRows {
 
   private static LogRow row(List<RunRecord> set) {
     LoggedRun first = set.get(0).run();
-    return new LogRow(
-        first.discipline(),
-        first.sequence(),
-        first.model(),
-        word(first.role()),
-        0,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        NOT_REDUCED,
-        List.of(),
-        set.get(0).file(),
-        set.stream().map(record -> new LogRun(record.run(), null, null, null)).toList());
+    return new LogRowBuilder()
+        .discipline(first.discipline())
+        .sequence(first.sequence())
+        .tyre(first.model())
+        .role(word(first.role()))
+        .standing(NOT_REDUCED)
+        .file(set.get(0).file())
+        .runs(set.stream().map(record -> new LogRun(record.run(), null, null, null)).toList())
+        .build();
   }
 
   private static String word(LoggedRun.Role role) {

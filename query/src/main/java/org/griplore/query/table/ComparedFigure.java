@@ -122,27 +122,28 @@ public record ComparedFigure(
 
   /** The same cell with footnotes. */
   ComparedFigure withFootnotes(List<Integer> numbers) {
-    return new ComparedFigure(
-        discipline,
-        value,
-        unit,
-        measured,
-        delta,
-        deltaUnit,
-        low,
-        high,
-        predictionLow,
-        predictionHigh,
-        place,
-        placeLow,
-        placeHigh,
-        tests,
-        basis,
-        to,
-        logDelta,
-        logSe,
-        result,
-        List.copyOf(numbers));
+    return new ComparedFigureBuilder()
+        .discipline(discipline)
+        .value(value)
+        .unit(unit)
+        .measured(measured)
+        .delta(delta)
+        .deltaUnit(deltaUnit)
+        .low(low)
+        .high(high)
+        .predictionLow(predictionLow)
+        .predictionHigh(predictionHigh)
+        .place(place)
+        .placeLow(placeLow)
+        .placeHigh(placeHigh)
+        .tests(tests)
+        .basis(basis)
+        .to(to)
+        .logDelta(logDelta)
+        .logSe(logSe)
+        .result(result)
+        .footnotes(List.copyOf(numbers))
+        .build();
   }
 
   /** An expected value is told from a measured one. */
@@ -152,26 +153,6 @@ public record ComparedFigure(
   }
 
   static ComparedFigure none(String discipline) {
-    return new ComparedFigure(
-        discipline,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        0,
-        FigureBasis.NONE.key(),
-        null,
-        null,
-        null,
-        null,
-        List.of());
+    return new ComparedFigureBuilder().discipline(discipline).basis(FigureBasis.NONE.key()).build();
   }
 }

@@ -210,29 +210,30 @@ final class DisciplineColumn {
     Optional<Interval> prediction = itself ? Optional.empty() : prediction(row, difference);
     List<Integer> held = held(row);
     boolean measured = footing.basis(row) == FigureBasis.MEASURED;
-    return new ComparedFigure(
-        discipline,
-        value,
-        value == null ? null : unit.symbol(),
-        value == null || !measured ? null : meanOf(held),
-        measure.shown(delta),
-        delta == null ? null : measure.shownUnit(),
-        measure.shownLow(interval),
-        measure.shownHigh(interval),
-        measure.shownLow(prediction),
-        measure.shownHigh(prediction),
-        place,
-        open.low(row),
-        open.high(row),
-        held.size(),
-        footing.basis(row).key(),
-        delta == null || toMean ? null : evidence.models().get(models.get(reference)).name(),
-        measure.log(delta),
-        measure.isRatio() && !itself
-            ? difference.map(DisciplineColumn::seOrNull).orElse(null)
-            : null,
-        measured && held.size() == 1 ? (Long) evidence.results().id()[held.get(0)] : null,
-        List.of());
+    return new ComparedFigureBuilder()
+        .discipline(discipline)
+        .value(value)
+        .unit(value == null ? null : unit.symbol())
+        .measured(value == null || !measured ? null : meanOf(held))
+        .delta(measure.shown(delta))
+        .deltaUnit(delta == null ? null : measure.shownUnit())
+        .low(measure.shownLow(interval))
+        .high(measure.shownHigh(interval))
+        .predictionLow(measure.shownLow(prediction))
+        .predictionHigh(measure.shownHigh(prediction))
+        .place(place)
+        .placeLow(open.low(row))
+        .placeHigh(open.high(row))
+        .tests(held.size())
+        .basis(footing.basis(row).key())
+        .to(delta == null || toMean ? null : evidence.models().get(models.get(reference)).name())
+        .logDelta(measure.log(delta))
+        .logSe(
+            measure.isRatio() && !itself
+                ? difference.map(DisciplineColumn::seOrNull).orElse(null)
+                : null)
+        .result(measured && held.size() == 1 ? (Long) evidence.results().id()[held.get(0)] : null)
+        .build();
   }
 
   /** The mean of the results in the column's unit; null when none is. */

@@ -1,6 +1,7 @@
 package org.griplore.ui.command;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,6 +9,8 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import org.griplore.query.Questions;
 import org.griplore.query.answer.Answer;
+import org.griplore.query.answer.Column;
+import org.griplore.query.answer.Sense;
 import org.griplore.query.option.Option;
 import org.griplore.query.question.QueryContext;
 import org.griplore.query.question.Question;
@@ -44,9 +47,7 @@ final class QuestionCommand implements Action {
 
   CommandSpec spec() {
     CommandSpec spec = CommandSpec.wrapWithoutInspection(this);
-    spec.usageMessage()
-        .description(question.purpose() + ".")
-        .footer("", "Example: griplore " + question.example());
+    spec.usageMessage().description(question.purpose() + ".").footer(footer());
     for (Option option : question.options()) {
       if (option.isArgument()) {
         spec.addPositional(
@@ -65,6 +66,18 @@ final class QuestionCommand implements Action {
     spec.addOption(CommonWords.format());
     spec.addOption(CommonWords.output());
     return spec;
+  }
+
+  /** What each row tells, and an example. */
+  private String[] footer() {
+    List<String> lines = new ArrayList<>(List.of("", "Each row tells:"));
+    for (Column<?> column : question.columns()) {
+      Sense sense = column.sense();
+      String unit = sense.unit() == null ? "" : " (" + sense.unit() + ")";
+      lines.add(("  " + column.key() + unit + ": " + sense.meaning()).replace("%", "%%"));
+    }
+    lines.addAll(List.of("", "Example: griplore " + question.example()));
+    return lines.toArray(String[]::new);
   }
 
   /** Several values may follow one name where no plain arguments could be meant. */

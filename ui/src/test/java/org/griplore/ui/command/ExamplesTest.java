@@ -42,7 +42,9 @@ class ExamplesTest {
       assertThat(run(exampleOf("settle")).code()).isZero();
     }
     Run run = run(example);
-    assertThat(run.code()).as(run.err()).isZero();
+    // no table of the demo archive is undecided, and no test of it was told twice
+    boolean none = example.matches("(drafts|retold)\\b.*");
+    assertThat(run.code()).as(run.err()).isEqualTo(none ? ExitCode.NO_EVIDENCE : 0);
     assertThat(run.err()).isEmpty();
   }
 

@@ -48,6 +48,15 @@ class WordsTest {
   }
 
   @Test
+  void helpSaysWhatEachRowTells() {
+    String help = Run.of("placings", "--help").out().replaceAll("\\s+", " ");
+    assertThat(help)
+        .contains("Each row tells:")
+        .contains("shareLow: Lower end of its 95 % interval.")
+        .contains("Example: griplore placings");
+  }
+
+  @Test
   void aReportHasOneNumberInEveryAnswer() throws IOException {
     Map<String, Integer> numbers = new HashMap<>();
     for (JsonNode source : json("tests").get("sources")) {
