@@ -74,6 +74,7 @@ public final class StandingsByPlaces {
         .caveats(caveats(standing, citations))
         .sources(citations.list())
         .whole(StandingsQuestion.AGREEMENT, agreement.orElse(null))
+        .whole(StandingsQuestion.TESTS_AGREEMENT, standing.agreement())
         .build();
   }
 
@@ -186,6 +187,9 @@ public final class StandingsByPlaces {
     caveats.add(
         "A place says who was ahead and not by how much: log worths are no per cent, and a model is"
             + " only as strong as the fields it met.");
+    if (standing.agreement() != null) {
+      caveats.add(standing.agreement().words());
+    }
     if (discipline.equals("overall")) {
       caveats.add("Each place by total holds its tester's weights and choice of disciplines.");
     }

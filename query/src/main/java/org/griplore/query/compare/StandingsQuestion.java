@@ -21,6 +21,7 @@ import org.griplore.query.discipline.HangsOn;
 import org.griplore.query.discipline.Network;
 import org.griplore.query.discipline.PlacesStanding;
 import org.griplore.query.discipline.StrongestRemoval;
+import org.griplore.query.discipline.TestsAgreement;
 import org.griplore.query.evidence.Citations;
 import org.griplore.query.evidence.Evidence;
 import org.griplore.query.evidence.Filter;
@@ -40,6 +41,12 @@ public final class StandingsQuestion implements Question<StandingRow> {
       new WholeFigure<>(
           "agreementWithValues",
           "How well the order by places agrees with that by values (Kendall's tau-b).");
+
+  /** How far the tests agree on places. */
+  public static final WholeFigure<TestsAgreement> TESTS_AGREEMENT =
+      new WholeFigure<>(
+          "agreementOfTests",
+          "How far tests agree on the order of models that all of them placed (Kendall's W).");
 
   /** Whether the tests tell the same. */
   public static final WholeFigure<Consistency> CONSISTENCY =
@@ -255,7 +262,7 @@ public final class StandingsQuestion implements Question<StandingRow> {
 
   @Override
   public List<WholeFigure<?>> wholes() {
-    return List.of(AGREEMENT, CONSISTENCY, FIRST, MISFITS);
+    return List.of(AGREEMENT, TESTS_AGREEMENT, CONSISTENCY, FIRST, MISFITS);
   }
 
   private static List<Column<StandingRow>> columns(String discipline, String unit) {

@@ -32,6 +32,8 @@ import org.griplore.query.statistics.Tails;
  * @param placesAlone tests among them that give no comparable values
  * @param separated components in which some models never came behind others, so that a ghost of
  *     little weight had to bound their distance
+ * @param agreement how far the tests agree on the order of models that all of them placed; null
+ *     where no two tests placed the same three
  * @param entries positions of the entries whose places went in
  * @param excluded what was left out
  */
@@ -40,6 +42,7 @@ public record PlacesStanding(
     int tests,
     int placesAlone,
     int separated,
+    TestsAgreement agreement,
     List<Integer> entries,
     Exclusions excluded) {
   /** Any will do; the same gives the same ranks. */
@@ -90,7 +93,7 @@ public record PlacesStanding(
       fields.values().removeIf(field -> field.size() < 2);
     }
     if (fields.isEmpty()) {
-      return new PlacesStanding(List.of(), 0, 0, 0, List.of(), excluded);
+      return new PlacesStanding(List.of(), 0, 0, 0, null, List.of(), excluded);
     }
     int[] models =
         fields.values().stream()
@@ -108,7 +111,13 @@ public record PlacesStanding(
     }
     int placesAlone = (int) fields.keySet().stream().filter(t -> !valued.contains(t)).count();
     return new PlacesStanding(
-        rows(fit, models, ranked), ranked.size(), placesAlone, separated, entries, excluded);
+        rows(fit, models, ranked),
+        ranked.size(),
+        placesAlone,
+        separated,
+        TestsAgreement.of(fields.values()).orElse(null),
+        entries,
+        excluded);
   }
 
   /** How many tests rank at least two models and give no comparable values. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import org.griplore.query.TestArchive;
 import org.griplore.query.answer.Answer;
+import org.griplore.query.discipline.TestsAgreement;
 import org.griplore.store.vocabulary.SourceKind;
 import org.griplore.store.vocabulary.Unit;
 import org.junit.jupiter.api.Test;
@@ -76,6 +77,39 @@ class StandingsByPlacesTest {
       Answer<?> answer = archive.ask("standings", BY_PLACES);
       assertThat(rows(answer)).allMatch(row -> Double.isFinite(row.effect()) && row.se() > 0);
       assertThat(answer.caveats()).anyMatch(caveat -> caveat.contains("never came behind"));
+    }
+  }
+
+  /** Three tests of the same order among models that all placed: W is 1, by chance in 1 of 36. */
+  @Test
+  void howFarTestsAgreeIsSaidOverTheModelsThatAllOfThemPlaced() {
+    try (TestArchive archive = new TestArchive(folder)) {
+      archive.add(placed("t1", "A", "D", "B", "C"), placed("t2", "A", "B", "E", "C"));
+      assertThat(archive.ask("standings", BY_PLACES).whole(StandingsQuestion.TESTS_AGREEMENT))
+          .hasValueSatisfying(two -> assertThat(two.chance()).isCloseTo(1 / 6.0, within(0.015)));
+      archive.add(placed("t3", "A", "B", "C"), placed("t4", "E", "D"));
+      Answer<?> answer = archive.ask("standings", BY_PLACES);
+      TestsAgreement agreement = answer.whole(StandingsQuestion.TESTS_AGREEMENT).orElseThrow();
+      assertThat(agreement.tests()).isEqualTo(3);
+      assertThat(agreement.models()).isEqualTo(3);
+      assertThat(agreement.w()).isEqualTo(1);
+      assertThat(agreement.friedman()).isCloseTo(6, within(1e-12));
+      assertThat(agreement.chance()).isCloseTo(1 / 36.0, within(0.007));
+      assertThat(answer.caveats())
+          .anyMatch(
+              caveat ->
+                  caveat.startsWith(
+                      "The order of the same 3 models agrees between 3 tests with Kendall's W 1.00"));
+    }
+  }
+
+  @Test
+  void withoutThreeModelsInTwoTestsNothingIsSaidOfAgreement() {
+    try (TestArchive archive = new TestArchive(folder)) {
+      archive.add(placed("t1", "A", "B", "C"), placed("t2", "B", "A", "D"));
+      Answer<?> answer = archive.ask("standings", BY_PLACES);
+      assertThat(answer.whole(StandingsQuestion.TESTS_AGREEMENT)).isEmpty();
+      assertThat(answer.caveats()).noneMatch(caveat -> caveat.contains("Kendall's W"));
     }
   }
 
