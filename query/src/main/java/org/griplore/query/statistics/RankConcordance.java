@@ -103,8 +103,8 @@ public record RankConcordance(
   }
 
   /**
-   * P(agreement as large by chance) by shuffling the ranks of each test, ties as they are, the ranks
-   * themselves counted in, so that it is never zero (Phipson and Smyth 2010, Statistical
+   * P(agreement as large by chance) by shuffling the ranks of each test, ties as they are, the
+   * ranks themselves counted in, so that it is never zero (Phipson and Smyth 2010, Statistical
    * Applications in Genetics and Molecular Biology 9:39). It holds for two tests of three models as
    * well as for many, where the approximations do not.
    */

@@ -96,8 +96,8 @@ class RankConcordanceTest {
 
   /**
    * Exact distribution of S for three models, from counting all orders by hand: two tests agree in
-   * full in 1 of 6, three tests in 1 of 36 (a worked count, no source).
-   * Chance of 9,999 shuffles lies within four of its standard errors.
+   * full in 1 of 6, three tests in 1 of 36 (a worked count, no source). Chance of 9,999 shuffles
+   * lies within four of its standard errors.
    */
   @Test
   void shufflesGiveTheExactChanceForFewTests() {
