@@ -94,7 +94,8 @@ final class HeadRoles {
                 switch (topic) {
                   case "line" -> new ColumnRole.Line();
                   case "generation" -> new ColumnRole.Generation();
-                  case "year", "variant", "state" -> new ColumnRole.Ignored("told with the tyre");
+                  case "state" -> new ColumnRole.State();
+                  case "year", "variant" -> new ColumnRole.Ignored("told with the tyre");
                   default -> null;
                 });
   }
