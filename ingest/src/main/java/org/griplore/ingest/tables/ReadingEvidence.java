@@ -141,7 +141,8 @@ final class ReadingEvidence {
   String doubt() {
     Map<String, Integer> rows = new HashMap<>();
     int tyres = 0;
-    boolean sized = roles.stream()
+    boolean sized =
+        roles.stream()
             .anyMatch(role -> role instanceof ColumnRole.Size || role instanceof ColumnRole.State);
     for (int i = 0; i < kinds.size(); i++) {
       if (kinds.get(i) == RowKind.TYRE) {
