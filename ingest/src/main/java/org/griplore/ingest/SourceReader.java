@@ -62,7 +62,8 @@ final class SourceReader {
   /** A table that is told by its header only; it is refused where it holds no rows. */
   private static SourceReader cut(Original original, DelimitedText text) {
     try (RecordReader records = text.open()) {
-      boolean rows = records.next() && records.next();
+      boolean header = records.next();
+      boolean rows = header && records.next();
       while (rows && records.count() == 1 && records.field(0).isBlank()) {
         rows = records.next();
       }

@@ -94,7 +94,7 @@ final class RawColumn {
                 : CellNumber.read(cells[i], numbers));
       }
     }
-    asides(numbers);
+    asides();
   }
 
   /** What is struck out, or called invalid in a comment, is told and not taken. */
@@ -183,7 +183,7 @@ final class RawColumn {
   }
 
   /** What stands in brackets behind the figures is the place where it ranks them; else left out. */
-  private void asides(NumberReader numbers) {
+  private void asides() {
     for (int i = 0; i < cells.length; i++) {
       String aside = asides[i];
       if (aside != null && !aside.startsWith("\u00b1") && !ranks()) {

@@ -67,11 +67,7 @@ final class SetSteps {
     return steps;
   }
 
-  /**
-   * The step from the sets of a candidate to their mean; none where one set is all.
-   *
-   * @param error standard error in the result's unit; null when unknown
-   */
+  /** The step from the sets of a candidate to their mean; none where one set is all. */
   static List<Step> joined(ReducedResult result) {
     List<Step> steps = new ArrayList<>();
     for (SetResult set : result.used()) {

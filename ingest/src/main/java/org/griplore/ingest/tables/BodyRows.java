@@ -62,7 +62,7 @@ final class BodyRows {
     if (figures == 0 && NameColumns.isSentence(name.text())) {
       return RowKind.NOTE;
     }
-    return names.isNoTyre(name.text()) && !isPartOfName(row) ? RowKind.NO_TYRE : RowKind.TYRE;
+    return names.isNoTyre(name.text()) && !isPartOfName() ? RowKind.NO_TYRE : RowKind.TYRE;
   }
 
   private static String bare(String name) {
@@ -98,7 +98,7 @@ final class BodyRows {
   }
 
   /** A generation like "5" names a tyre together with the columns beside it. */
-  private boolean isPartOfName(int row) {
+  private boolean isPartOfName() {
     int parts = 0;
     for (ColumnRole role : roles) {
       parts += NameColumns.isName(role) ? 1 : 0;

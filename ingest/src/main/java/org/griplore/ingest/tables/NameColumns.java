@@ -1,9 +1,7 @@
 package org.griplore.ingest.tables;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.function.IntPredicate;
 import org.griplore.ingest.recognise.ColumnRole;
 import org.griplore.ingest.recognise.ColumnWords;
@@ -190,14 +188,12 @@ final class NameColumns {
 
   /** One word each, or said once for several rows below each other. */
   private boolean isOfMakers(int column) {
-    Set<String> different = new HashSet<>();
     int filled = 0;
     int digits = 0;
     for (int r = body; r < block.rows(); r++) {
       String text = block.text(r, column);
       if (!text.isEmpty()) {
         filled++;
-        different.add(text);
         digits += text.matches(".*\\d.*") ? 1 : 0;
       }
     }

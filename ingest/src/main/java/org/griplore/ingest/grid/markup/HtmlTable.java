@@ -24,15 +24,12 @@ final class HtmlTable {
   private static final int MOST_PLACES = 500_000;
   private static final Pattern SPAN = Pattern.compile("\\d{1,9}");
 
-  private final Element table;
   private final List<List<GridCell>> rows = new ArrayList<>();
   private final List<Grid.Merge> merges = new ArrayList<>();
   private final Set<Integer> hidden = new HashSet<>();
   private final Set<Long> taken = new HashSet<>();
 
-  private HtmlTable(Element table) {
-    this.table = table;
-  }
+  private HtmlTable() {}
 
   /** Whether a table holds no other, and two rows and two columns or more. */
   static boolean isData(Element table) {
@@ -47,7 +44,7 @@ final class HtmlTable {
   }
 
   static Grid grid(Element table, String heading, List<GridCell> preamble) {
-    HtmlTable reader = new HtmlTable(table);
+    HtmlTable reader = new HtmlTable();
     Elements lines = table.select("tr");
     for (int i = 0; i < lines.size(); i++) {
       reader.row(lines.get(i), i + 1, lines.size());

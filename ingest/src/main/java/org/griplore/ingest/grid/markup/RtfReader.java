@@ -157,7 +157,7 @@ public final class RtfReader {
         }
         case '\\' -> control();
         case '\r', '\n' -> {}
-        default -> letter(c);
+        default -> letter();
       }
     }
     if (!ended) {
@@ -176,7 +176,7 @@ public final class RtfReader {
   }
 
   /** A byte of text, and those that follow, in the code page that holds. */
-  private void letter(int first) {
+  private void letter() {
     if (skipped > 0) {
       skipped--;
       return;

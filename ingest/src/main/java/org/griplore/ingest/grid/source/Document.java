@@ -29,15 +29,15 @@ public final class Document {
   private static final int BYTES_LOOKED_AT = 2 * DelimitedText.CHARACTERS_LOOKED_AT;
 
   private final Original original;
-  private final SourceKind kind;
+  private final ContentKind kind;
   private final byte[] head;
   private final Charset charset;
   private final TextSource text;
 
-  private Document(Original original, SourceKind kind, byte[] head, Charset charset) {
+  private Document(Original original, ContentKind kind, byte[] head, Charset charset) {
     this.original = original;
     this.kind = kind;
-    this.head = kind == SourceKind.FOREIGN ? head : null;
+    this.head = kind == ContentKind.FOREIGN ? head : null;
     this.charset = charset;
     this.text = charset == null ? null : new TextSource(original, charset, start(head, charset));
   }
@@ -55,8 +55,8 @@ public final class Document {
     }
     try (InputStream in = original.content().open()) {
       byte[] head = in.readNBytes(BYTES_LOOKED_AT);
-      SourceKind kind = SourceKind.of(head);
-      Charset charset = kind == SourceKind.TEXT ? TextDecoding.of(original, head, in) : null;
+      ContentKind kind = ContentKind.of(head);
+      Charset charset = kind == ContentKind.TEXT ? TextDecoding.of(original, head, in) : null;
       return new Document(original, kind, head, charset);
     } catch (IOException e) {
       throw unreadable(original, e);

@@ -7,7 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** What a source is, by its first bytes. */
-enum SourceKind {
+enum ContentKind {
   /** A packed file: a workbook, a document, or files packed together. */
   PACKED,
   /** A compound file: a workbook or document of the old binary form, or one with a password. */
@@ -49,7 +49,7 @@ enum SourceKind {
       List.of("from", "subject", "to", "date", "content-type");
 
   /** Tells what bytes begin. */
-  static SourceKind of(byte[] head) {
+  static ContentKind of(byte[] head) {
     String all = new String(head, 0, Math.min(head.length, LOOKED_AT), StandardCharsets.ISO_8859_1);
     if (all.startsWith("PK") && head.length >= 4 && head[2] < 9 && head[3] < 9) {
       return PACKED;
@@ -77,7 +77,7 @@ enum SourceKind {
     return isLetter(start) ? LETTER : TEXT;
   }
 
-  private static SourceKind markup(String start) {
+  private static ContentKind markup(String start) {
     String bare = start.replaceAll("(?s)<!--.*?-->|<\\?.*?\\?>|<!DOCTYPE[^>\\[]*>", " ");
     Matcher root = ROOT.matcher(bare);
     String name = root.find() ? root.group(2) : "";
