@@ -17,7 +17,6 @@ final class SheetRows<R> {
 
   private final Worksheet sheet;
   private final List<Column<R>> columns;
-  private final int from;
   private final List<Integer> widths = new ArrayList<>();
   private int row = 1;
 
@@ -27,7 +26,6 @@ final class SheetRows<R> {
   SheetRows(Worksheet sheet, List<Column<R>> columns, int from) {
     this.sheet = sheet;
     this.columns = columns.stream().filter(column -> column.format() != Format.ROWS).toList();
-    this.from = from;
     int at = from;
     for (Column<R> column : this.columns) {
       head(at++, column.heading());

@@ -139,7 +139,7 @@ public final class AddPages {
     return pages.render(
         "draft.jte",
         new DraftForm(
-            DraftView.of(draft, writing.token(), preview, refusal, said, queryContext.catalogue()),
+            DraftView.of(draft, writing.token(), preview, refusal, said),
             pages.offers().disciplines()));
   }
 

@@ -11,7 +11,6 @@ import org.griplore.ingest.recognise.ColumnMap;
 import org.griplore.ingest.recognise.ColumnMeaning;
 import org.griplore.store.vocabulary.Details;
 import org.griplore.store.vocabulary.Direction;
-import org.griplore.store.vocabulary.DisciplineCatalogue;
 import org.griplore.store.vocabulary.Entry;
 import org.griplore.store.vocabulary.Finding;
 import org.griplore.store.vocabulary.Result;
@@ -89,16 +88,11 @@ public record DraftView(
   public record Row(String model, List<String> figures) {}
 
   public static DraftView of(
-      Draft draft,
-      String token,
-      Preview preview,
-      String refusal,
-      DraftEntries said,
-      DisciplineCatalogue catalogue) {
+      Draft draft, String token, Preview preview, String refusal, DraftEntries said) {
     List<Column> columns = new ArrayList<>();
     if (preview != null && isTable(preview)) {
       for (int i = 0; i < preview.columns().size(); i++) {
-        columns.add(column(i, preview, said, catalogue));
+        columns.add(column(i, preview, said));
       }
     }
     Details told =
@@ -126,8 +120,7 @@ public record DraftView(
     return !List.of("long table", "lineage", "run log", "notes").contains(preview.form());
   }
 
-  private static Column column(
-      int index, Preview preview, DraftEntries said, DisciplineCatalogue catalogue) {
+  private static Column column(int index, Preview preview, DraftEntries said) {
     UnderstoodColumn read = preview.columns().get(index);
     ColumnMap.Rule target = preview.rule(read, null, null, null);
     Optional<ColumnMap.Rule> rule =
