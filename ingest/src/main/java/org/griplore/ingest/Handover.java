@@ -114,6 +114,11 @@ final class Handover implements Receiver {
   }
 
   @Override
+  public void keyNotGiven(String key) {
+    put(writer -> writer.keyNotGiven(key));
+  }
+
+  @Override
   public void name(String written, String model, NameTaken how) {
     put(writer -> writer.name(written, model, how));
   }

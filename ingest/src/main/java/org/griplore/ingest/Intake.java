@@ -262,7 +262,7 @@ public final class Intake {
       return AdditionOutcome.unchanged(current.get());
     }
     try (Addition addition = delivery.begin(original, source.reading().form(), options.kept())) {
-      Writing writing = new Writing(addition, new LinkedHashSet<>());
+      Writing writing = new Writing(addition, joining(original, addition));
       if (source.reading().mayBeHuge()) {
         Handover.between(
             reader -> source.reading().tell(context(original, options, reader)), writing);
@@ -274,6 +274,16 @@ public final class Intake {
       }
       return addition.commit();
     }
+  }
+
+  private TestJoining joining(Original original, Addition addition) {
+    List<String> before =
+        archive.revisions().stream()
+            .filter(each -> each.origin().equals(original.origin()) && each.supersededBy() == null)
+            .findFirst()
+            .map(each -> archive.testsOf(each.id()))
+            .orElse(List.of());
+    return new TestJoining(archive.toldBesides(original.origin()), before, addition::put);
   }
 
   /** Remembers what was said of columns, or tells that it was remembered. */
@@ -301,7 +311,18 @@ public final class Intake {
   }
 
   /** Writes what is told into an addition. */
-  private record Writing(Addition addition, Set<String> layouts) implements Receiver {
+  private record Writing(
+      Addition addition, TestJoining joining, MeantModels meant, Set<String> layouts)
+      implements Receiver {
+    Writing(Addition addition, TestJoining joining) {
+      this(addition, joining, new MeantModels(), new LinkedHashSet<>());
+    }
+
+    @Override
+    public void keyNotGiven(String key) {
+      joining.keyNotGiven(key);
+    }
+
     @Override
     public void layout(String layout) {
       layouts.add(layout);
@@ -314,12 +335,13 @@ public final class Intake {
 
     @Override
     public void report(TestReport report) {
-      addition.put(report);
+      addition.put(report.under(joining.key(meant.in(report))));
     }
 
     @Override
     public void name(String written, String model, NameTaken how) {
       addition.taken(written, model, how);
+      meant.add(written, model);
     }
 
     @Override

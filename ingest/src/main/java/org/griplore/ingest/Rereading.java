@@ -102,13 +102,30 @@ public final class Rereading {
   /** Takes a stored figure for each that is read, so that neither side runs ahead. */
   private final class Reader implements Receiver {
     private final FigureFeed figures;
+    private final List<String> stored = archive.testsOf(revision.id());
+    private final Set<String> notGiven = new HashSet<>();
+    private final Map<String, String> keys = new HashMap<>();
 
     Reader(FigureFeed figures) {
       this.figures = figures;
     }
 
     @Override
-    public void report(TestReport report) {
+    public void keyNotGiven(String key) {
+      notGiven.add(key);
+    }
+
+    /** Which test a key means that is not given was decided then: tests follow in their order. */
+    private String keyOf(String read) {
+      int number = keys.size();
+      return keys.computeIfAbsent(
+          read,
+          key -> notGiven.contains(key) && number < stored.size() ? stored.get(number) : key);
+    }
+
+    @Override
+    public void report(TestReport read) {
+      TestReport report = read.under(keyOf(read.key()));
       report
           .entries()
           .forEach(

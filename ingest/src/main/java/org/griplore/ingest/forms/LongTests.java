@@ -100,7 +100,7 @@ final class LongTests {
 
   private String keyBeside() {
     Details told = DetailsReader.read(beside, context.given(), sheet, finding -> {});
-    return TestKey.of(beside, context.given(), told, context.file());
+    return TestKey.of(beside, told, context);
   }
 
   /** The details as the row's own columns tell them, else as told beside the table. */

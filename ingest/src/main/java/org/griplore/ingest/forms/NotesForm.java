@@ -110,7 +110,7 @@ public final class NotesForm {
     for (Raw note : raw) {
       notes.add(note(note));
     }
-    String key = TestKey.of(details, context.given(), told, context.file());
+    String key = TestKey.of(details, told, context);
     context.receiver().report(new TestReport(key, told, List.of(), notes, List.of()));
   }
 

@@ -28,6 +28,9 @@ public interface Receiver {
   /** Something that was not understood, or was assumed. */
   void finding(Finding finding);
 
+  /** The key of the reports that follow was not given: it is made of their title or file name. */
+  default void keyNotGiven(String key) {}
+
   /** A table that cannot be decided on. */
   default void draft(DraftTable draft) {}
 

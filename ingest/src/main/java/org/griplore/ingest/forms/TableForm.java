@@ -1,6 +1,7 @@
 package org.griplore.ingest.forms;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,6 +39,7 @@ public final class TableForm {
   private final TableReadings readings;
   private final MapUse use;
   private final Map<String, FieldNames> fields = new LinkedHashMap<>();
+  private final Map<String, Details> told = new HashMap<>();
   private DetailLines earlier = DetailLines.NONE;
 
   private TableForm(SourceContext context) {
@@ -124,6 +126,19 @@ public final class TableForm {
         || own.byTopic().containsKey("date") && earlier.byTopic().containsKey("date");
   }
 
+  /** Tables under one title or file name that state another day, size or car are other tests. */
+  private String keyOf(DetailLines lines, Details details) {
+    String key = TestKey.of(lines, details, context);
+    Details earlier = told.putIfAbsent(key, details);
+    boolean given = lines.byTopic().containsKey("test") || context.given().containsKey("test");
+    if (given || earlier == null) {
+      return key;
+    }
+    return TestSigns.apart(details, earlier)
+        .map(sign -> TestKey.apart(key, sign, context))
+        .orElse(key);
+  }
+
   private void readArea(Grid grid, TableReading reading, DetailLines lines) {
     TableArea area = reading.area();
     Details details =
@@ -135,7 +150,7 @@ public final class TableForm {
             context.receiver()::finding);
     String publisher = details.publication() == null ? "" : details.publication() + ": ";
     context.receiver().layout(publisher + area.layout());
-    String key = TestKey.of(lines, context.given(), details, context.file());
+    String key = keyOf(lines, details);
     if (fields.containsKey(key)) {
       details = details.withoutCells();
     }
@@ -203,7 +218,7 @@ public final class TableForm {
           .receiver()
           .report(
               new TestReport(
-                  TestKey.of(details, context.given(), told, context.file()),
+                  TestKey.of(details, told, context),
                   told.withoutCells(),
                   List.of(),
                   notes,

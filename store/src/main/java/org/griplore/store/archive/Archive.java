@@ -380,7 +380,17 @@ public final class Archive implements AutoCloseable {
 
   /** Opens the figures of one revision, superseded or not, in the order they were read. */
   public FigureFeed figuresOf(int revision) {
-    return FigureFeed.open(this, revision);
+    return FigureFeed.ofRevision(this, revision);
+  }
+
+  /** Tests as current sources other than one tell them. */
+  public ToldTests toldBesides(String origin) {
+    return new ToldTests(this, reading, origin);
+  }
+
+  /** Keys of the tests that a revision tells, in the order it tells them. */
+  public List<String> testsOf(int revision) {
+    return ToldTests.ofRevision(reading, revision);
   }
 
   /** The notes of one revision, superseded or not, as its reports tell them. */

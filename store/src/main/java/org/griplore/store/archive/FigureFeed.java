@@ -19,7 +19,7 @@ import org.griplore.store.vocabulary.ResultCells;
 import org.griplore.store.vocabulary.Unit;
 
 /**
- * The figures of one revision, one by one in the order they were read, on a connection of its own.
+ * The figures of one revision or test, one by one in the order they were read, on a connection of its own.
  * Not thread-safe.
  */
 public final class FigureFeed implements AutoCloseable {
@@ -31,7 +31,8 @@ public final class FigureFeed implements AutoCloseable {
   private final PreparedStatement statement;
   private final ResultSet rows;
 
-  private FigureFeed(Connection connection, int revision) throws SQLException {
+  private FigureFeed(Connection connection, String which, Object... parameters)
+      throws SQLException {
     this.connection = connection;
     this.units = NumberedWords.read(connection, "SELECT id, symbol FROM unit");
     this.cells = CellColumns.of(connection);
@@ -43,21 +44,37 @@ public final class FigureFeed implements AutoCloseable {
                 + " x.place, x.rule_id, x.circumstance_id, x.sequence, x.repeat, x.value_sheet_id,"
                 + " x.value_row, x.value_column, x.value_text, x.spread_sheet_id, x.spread_row,"
                 + " x.spread_column, x.spread_text, x.runs_sheet_id, x.runs_row, x.runs_column,"
-                + " x.runs_text, x.place_sheet_id, x.place_row, x.place_column, x.place_text, e.*"
-                + " FROM report p JOIN test t ON t.id = p.test_id"
+                + " x.runs_text, x.place_sheet_id, x.place_row, x.place_column, x.place_text, v.file, e.*"
+                + " FROM report p JOIN revision v ON v.id = p.revision_id"
+                + " JOIN source o ON o.id = v.source_id JOIN test t ON t.id = p.test_id"
                 + " JOIN entry e ON e.report_id = p.id JOIN model m ON m.id = e.model_id"
                 + " LEFT JOIN model s ON s.id = m.same_as_id JOIN result x ON x.entry_id = e.id"
                 + " JOIN discipline d ON d.id = x.discipline_id"
-                + " WHERE p.revision_id = ? ORDER BY x.id");
-    statement.setInt(1, revision);
+                + " WHERE "
+                + which
+                + " ORDER BY x.id");
+    for (int i = 0; i < parameters.length; i++) {
+      statement.setObject(i + 1, parameters[i]);
+    }
     this.rows = statement.executeQuery();
   }
 
-  static FigureFeed open(Archive archive, int revision) {
+  /** The figures of a revision, superseded or not. */
+  static FigureFeed ofRevision(Archive archive, int revision) {
+    return open(archive, "p.revision_id = ?", revision);
+  }
+
+  /** The figures that current sources other than one tell of a test. */
+  static FigureFeed ofTest(Archive archive, String test, String exceptOrigin) {
+    return open(
+        archive, "t.key = ? AND o.origin <> ? AND v.superseded_by_id IS NULL", test, exceptOrigin);
+  }
+
+  private static FigureFeed open(Archive archive, String which, Object... parameters) {
     try {
       Connection connection = archive.ownReading();
       try {
-        return new FigureFeed(connection, revision);
+        return new FigureFeed(connection, which, parameters);
       } catch (SQLException | RuntimeException e) {
         connection.close();
         throw e;
@@ -71,6 +88,15 @@ public final class FigureFeed implements AutoCloseable {
   public StoredFigure next() {
     try {
       return rows.next() ? figure() : null;
+    } catch (SQLException e) {
+      throw ArchiveFailure.of(e);
+    }
+  }
+
+  /** Name of the file that tells the figure given last. */
+  public String file() {
+    try {
+      return rows.getString("file");
     } catch (SQLException e) {
       throw ArchiveFailure.of(e);
     }

@@ -49,4 +49,11 @@ public record TestReport(
       String key, Details details, List<Entry> entries, List<Note> notes, List<LoggedRun> runs) {
     this(key, details, entries, notes, runs, List.of(), List.of());
   }
+
+  /** The same told of a test of another key. */
+  public TestReport under(String other) {
+    return other.equals(key)
+        ? this
+        : new TestReport(other, details, entries, notes, runs, reductions, weights);
+  }
 }
