@@ -119,8 +119,7 @@ public final class Rereading {
     private String keyOf(String read) {
       int number = keys.size();
       return keys.computeIfAbsent(
-          read,
-          key -> notGiven.contains(key) && number < stored.size() ? stored.get(number) : key);
+          read, key -> notGiven.contains(key) && number < stored.size() ? stored.get(number) : key);
     }
 
     @Override

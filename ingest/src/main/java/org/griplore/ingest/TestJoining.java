@@ -139,9 +139,7 @@ final class TestJoining {
             first ->
                 others
                     .holding(
-                        first.entry().model(),
-                        first.result().discipline(),
-                        first.result().value())
+                        first.entry().model(), first.result().discipline(), first.result().value())
                     .stream())
         .filter(key -> isFree(key) && !isApart(report, key))
         .filter(

@@ -75,7 +75,9 @@ final class ToldFigures {
                 result.circumstance(),
                 result.repeat());
         told.models.add(each.model());
-        told.figures.computeIfAbsent(key, k -> new ArrayList<>()).add(new Told(feed.file(), result));
+        told.figures
+            .computeIfAbsent(key, k -> new ArrayList<>())
+            .add(new Told(feed.file(), result));
       }
     }
     return told;
@@ -136,7 +138,9 @@ final class ToldFigures {
   private static boolean isComparable(Result one, Result other) {
     return one.value() != null && other.value() != null
         ? one.unit() == other.unit()
-        : one.value() == null && other.value() == null && one.place() != null
+        : one.value() == null
+            && other.value() == null
+            && one.place() != null
             && other.place() != null;
   }
 

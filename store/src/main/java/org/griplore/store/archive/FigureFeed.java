@@ -19,8 +19,8 @@ import org.griplore.store.vocabulary.ResultCells;
 import org.griplore.store.vocabulary.Unit;
 
 /**
- * The figures of one revision or test, one by one in the order they were read, on a connection of its own.
- * Not thread-safe.
+ * The figures of one revision or test, one by one in the order they were read, on a connection of
+ * its own. Not thread-safe.
  */
 public final class FigureFeed implements AutoCloseable {
   private final Connection connection;
