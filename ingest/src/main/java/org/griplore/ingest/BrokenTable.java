@@ -22,7 +22,7 @@ final class BrokenTable {
   private BrokenTable() {}
 
   /** What parts its columns; empty when the text does not begin with a table's header. */
-  static OptionalInt delimiter(Content.Prose prose) {
+  static OptionalInt delimiter(Content.Prose prose, DisciplineCatalogue catalogue) {
     List<String> lines =
         prose.lines().stream().map(Content.Line::text).filter(line -> !line.isBlank()).toList();
     for (char delimiter : DELIMITERS) {
@@ -34,15 +34,15 @@ final class BrokenTable {
       if (heads.size() > 1
           && 2 * cut >= lines.size() - 1
           && heads.stream().allMatch(head -> head.length() <= LONGEST_HEAD)
-          && (OwnForm.of(heads) != null || isHeader(heads))) {
+          && (OwnForm.of(heads) != null || isHeader(heads, catalogue))) {
         return OptionalInt.of(delimiter);
       }
     }
     return OptionalInt.empty();
   }
 
-  private static boolean isHeader(List<String> heads) {
-    HeaderReader headers = new HeaderReader(DisciplineCatalogue.standard(), ColumnMap.NONE);
+  private static boolean isHeader(List<String> heads, DisciplineCatalogue catalogue) {
+    HeaderReader headers = new HeaderReader(catalogue, ColumnMap.NONE);
     List<ColumnRole> roles = heads.stream().map(head -> headers.role(head, null)).toList();
     return roles.stream()
             .anyMatch(r -> r instanceof ColumnRole.Tyre || r instanceof ColumnRole.Model)

@@ -70,7 +70,7 @@ public final class Intake {
     List<String> passedOver = new ArrayList<>();
     List<OpenedSource> opened = new ArrayList<>();
     for (Path file : given.sources()) {
-      opened.addAll(OpenedSource.of(file, passedOver));
+      opened.addAll(OpenedSource.of(file, catalogue, passedOver));
     }
     progress.passedOver(given.passedOver().size() + passedOver.size());
     opened.sort(Comparator.comparingInt(OpenedSource::order));
@@ -92,7 +92,9 @@ public final class Intake {
   public AddedSource add(Original original, ReadOptions options) {
     Delivery delivery = archive.delivery(clock);
     List<AddedSource> added =
-        OpenedSource.of(original).stream().map(each -> add(each, options, delivery)).toList();
+        OpenedSource.of(original, catalogue).stream()
+            .map(each -> add(each, options, delivery))
+            .toList();
     return added.stream()
         .filter(each -> each.refusal() != null)
         .findFirst()
@@ -105,7 +107,7 @@ public final class Intake {
    * @throws Refusal when there is nothing in it that can be taken
    */
   public Preview preview(Original original, ReadOptions options) {
-    List<OpenedSource> opened = OpenedSource.of(original);
+    List<OpenedSource> opened = OpenedSource.of(original, catalogue);
     Collected collected = new Collected();
     Refusal first = null;
     String form = null;
@@ -221,7 +223,7 @@ public final class Intake {
    * @throws Refusal when the source cannot be read
    */
   public ReadOptions withRemembered(Original original, ReadOptions options) {
-    return filled(original, SourceReader.of(original), options);
+    return filled(original, SourceReader.of(original, catalogue), options);
   }
 
   private ReadOptions filled(Original original, SourceReader reading, ReadOptions options) {
@@ -237,7 +239,7 @@ public final class Intake {
   /** Reads a kept original as it was read then, to its end; nothing is written. */
   void tell(Original original, Revision read, Receiver receiver) {
     ReadOptions options = StoredOptions.of(read, catalogue);
-    SourceReader.of(original).tell(context(original, options, receiver));
+    SourceReader.of(original, catalogue).tell(context(original, options, receiver));
   }
 
   private AddedSource add(OpenedSource source, ReadOptions options, Delivery delivery) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.griplore.ingest.grid.Content;
 import org.griplore.store.archive.Original;
+import org.griplore.store.vocabulary.DisciplineCatalogue;
 import org.griplore.store.vocabulary.Problem;
 import org.griplore.store.vocabulary.Refusal;
 
@@ -27,10 +28,10 @@ record OpenedSource(Original original, Path sidecar, SourceReader reading, Refus
   }
 
   /** Opens a file and, where it holds several documents, each of them. */
-  static List<OpenedSource> of(Path file, List<String> passedOver) {
+  static List<OpenedSource> of(Path file, DisciplineCatalogue catalogue, List<String> passedOver) {
     List<OpenedSource> opened = new ArrayList<>();
     try {
-      open(Original.of(file), file, 0, opened, passedOver);
+      open(Original.of(file), file, 0, catalogue, opened, passedOver);
     } catch (Refusal refusal) {
       Original named =
           new Original(file.toString(), file.getFileName().toString(), "", 0, () -> null);
@@ -40,9 +41,9 @@ record OpenedSource(Original original, Path sidecar, SourceReader reading, Refus
   }
 
   /** Opens a content that is no file. */
-  static List<OpenedSource> of(Original original) {
+  static List<OpenedSource> of(Original original, DisciplineCatalogue catalogue) {
     List<OpenedSource> opened = new ArrayList<>();
-    open(original, null, 0, opened, new ArrayList<>());
+    open(original, null, 0, catalogue, opened, new ArrayList<>());
     return opened;
   }
 
@@ -50,6 +51,7 @@ record OpenedSource(Original original, Path sidecar, SourceReader reading, Refus
       Original original,
       Path sidecar,
       int depth,
+      DisciplineCatalogue catalogue,
       List<OpenedSource> opened,
       List<String> passedOver) {
     try {
@@ -58,11 +60,11 @@ record OpenedSource(Original original, Path sidecar, SourceReader reading, Refus
             original.name() + " is packed too deep or among too many files: unpack it first.",
             new Problem(original.origin(), "a file packed too deep", "a file by itself"));
       }
-      SourceReader reading = SourceReader.of(original);
+      SourceReader reading = SourceReader.of(original, catalogue);
       if (reading.content() instanceof Content.Members members) {
         passedOver.addAll(members.passedOver());
         for (Original member : members.members()) {
-          open(member, sidecar, depth + 1, opened, passedOver);
+          open(member, sidecar, depth + 1, catalogue, opened, passedOver);
         }
       } else {
         opened.add(new OpenedSource(original, sidecar, reading, null));

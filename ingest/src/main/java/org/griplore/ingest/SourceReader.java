@@ -21,6 +21,7 @@ import org.griplore.ingest.grid.text.DelimitedText;
 import org.griplore.ingest.grid.text.RecordReader;
 import org.griplore.ingest.trace.BrakeTrace;
 import org.griplore.store.archive.Original;
+import org.griplore.store.vocabulary.DisciplineCatalogue;
 import org.griplore.store.vocabulary.Problem;
 import org.griplore.store.vocabulary.Refusal;
 
@@ -41,9 +42,10 @@ final class SourceReader {
   /**
    * Opens a source as far as to know its form. A long table is not read whole: it may be huge.
    *
+   * @param catalogue the disciplines, a user's own included, that headers are known by
    * @throws Refusal when it cannot be read
    */
-  static SourceReader of(Original original) {
+  static SourceReader of(Original original, DisciplineCatalogue catalogue) {
     Document document = Document.of(original);
     Optional<DelimitedText> delimited = document.delimited();
     if (delimited.isPresent() && isLongTable(delimited.get())) {
@@ -51,7 +53,7 @@ final class SourceReader {
     }
     Content content = document.content();
     if (content instanceof Content.Prose prose) {
-      OptionalInt delimiter = BrokenTable.delimiter(prose);
+      OptionalInt delimiter = BrokenTable.delimiter(prose, catalogue);
       if (delimiter.isPresent()) {
         return cut(original, DocumentReader.cut(original, (char) delimiter.getAsInt()));
       }

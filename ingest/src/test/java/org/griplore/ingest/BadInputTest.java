@@ -280,6 +280,27 @@ class BadInputTest {
   }
 
   @Test
+  void aHeaderAloneIsKnownByTheUsersOwnDisciplinesToo() throws IOException {
+    Path own =
+        text(
+            "disciplines.json",
+            "{\"disciplines\": [{\"key\": \"kerb-strike\", \"name\": \"Kerb strike\","
+                + " \"unit\": \"m\", \"better\": \"low\", \"scale\": \"ratio\", \"describes\": \"A strike.\","
+                + " \"words\": {\"en\": [\"kerb strike\"]}}]}");
+    DisciplineCatalogue catalogue = DisciplineCatalogue.standard().with(own);
+    Intake intake = new Intake(archive, catalogue, Clock.systemUTC());
+    AddedSource added =
+        intake
+            .add(
+                List.of(text("own.csv", "Model,Kerb strike\n")),
+                ReadOptions.NONE,
+                (name, done, total) -> {})
+            .get(0);
+    assertThat(added.refusal()).isNotNull();
+    assertThat(added.refusal().sentence()).contains("no rows below it");
+  }
+
+  @Test
   void aTableThatIsBrokenIsNoNote() throws IOException {
     String header = "Model,Wet braking [m],Dry braking [m]\n";
     assertThat(refused(text("header.csv", header))).contains("no rows below it");
