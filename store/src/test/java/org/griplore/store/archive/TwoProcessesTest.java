@@ -66,7 +66,7 @@ class TwoProcessesTest {
       assertThat(OriginalsCheck.orphans(archive)).hasSize(1);
       assertThat(ArchiveCheck.run(archive, (part, done, total) -> {}))
           .allMatch(CheckLine::good)
-          .anyMatch(line -> line.sentence().startsWith("No reading was made of"));
+          .anyMatch(line -> line.sentence().startsWith("No revision was made of"));
       try (Addition addition =
           archive.begin(Figures.original("other.csv", "other"), "table", Figures.NOON)) {
         addition.put(Figures.report(7, 0));
