@@ -228,7 +228,11 @@ public final class Intake {
 
   private ReadOptions filled(Original original, SourceReader reading, ReadOptions options) {
     return reading.hasOpenColumns()
-        ? remembered().fill(options, (tried, told) -> reading.tell(context(original, tried, told)))
+        ? remembered()
+            .fill(
+                options,
+                reading::words,
+                (tried, told) -> reading.tell(context(original, tried, told)))
         : options;
   }
 

@@ -1,11 +1,14 @@
 package org.griplore.ingest;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiConsumer;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import org.griplore.ingest.forms.Receiver;
 import org.griplore.ingest.recognise.ColumnMap;
 import org.griplore.ingest.recognise.ColumnMapReader;
@@ -52,13 +55,17 @@ final class RememberedColumns {
   /**
    * The options with what is remembered of such a source, where the user says nothing of columns.
    *
+   * @param words every word that a cell of the source has: a layout whose headers have others is
+   *     not looked for
    * @param reader reads the source by given options and tells a receiver
    */
-  ReadOptions fill(ReadOptions options, BiConsumer<ReadOptions, Receiver> reader) {
+  ReadOptions fill(
+      ReadOptions options, Supplier<Set<String>> words, BiConsumer<ReadOptions, Receiver> reader) {
     if (known.isEmpty() || !options.map().isEmpty()) {
       return options;
     }
     Set<String> layouts = layouts(options, reader);
+    Set<String> there = words.get();
     List<ReadOptions> tried = new ArrayList<>();
     for (ColumnMapRecord record : known) {
       Optional<ColumnMap> map = map(record);
@@ -66,11 +73,25 @@ final class RememberedColumns {
         return options.with(map.get());
       }
       // a table of which nothing is recognised without the map is found with it only
-      map.map(options::with)
-          .filter(with -> layouts(with, reader).contains(record.layout()))
-          .ifPresent(tried::add);
+      if (tried.isEmpty() && there.containsAll(headWords(record.layout()))) {
+        map.map(options::with)
+            .filter(with -> layouts(with, reader).contains(record.layout()))
+            .ifPresent(tried::add);
+      }
     }
     return tried.isEmpty() ? options : tried.get(0);
+  }
+
+  /** The words of a layout's headers; a publisher that stands before them is left out. */
+  private static Set<String> headWords(String layout) {
+    return words(layout.substring(layout.indexOf(": ") + 1));
+  }
+
+  /** The words of a text, folded as headers are. */
+  static Set<String> words(String text) {
+    return Arrays.stream(ColumnMap.plain(text).split("[\\s|]+"))
+        .filter(word -> !word.isEmpty())
+        .collect(Collectors.toSet());
   }
 
   private static Set<String> layouts(

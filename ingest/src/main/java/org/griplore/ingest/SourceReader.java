@@ -2,9 +2,11 @@ package org.griplore.ingest;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.griplore.ingest.forms.LineageForm;
 import org.griplore.ingest.forms.LongTableForm;
 import org.griplore.ingest.forms.NotesForm;
@@ -138,6 +140,18 @@ final class SourceReader {
   /** Whether it is tables whose columns have to be recognised. */
   boolean hasOpenColumns() {
     return form == null && content instanceof Content.Tables;
+  }
+
+  /** Every word that stands in a cell of its tables, folded as headers are. */
+  Set<String> words() {
+    Set<String> words = new HashSet<>();
+    if (content instanceof Content.Tables tables) {
+      tables.grids().stream()
+          .flatMap(grid -> grid.rows().stream())
+          .flatMap(List::stream)
+          .forEach(cell -> words.addAll(RememberedColumns.words(cell.text())));
+    }
+    return words;
   }
 
   /** Lineage is read first and notes last, so that names are settled when they are needed. */

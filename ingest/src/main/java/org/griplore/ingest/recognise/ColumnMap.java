@@ -104,7 +104,7 @@ public record ColumnMap(
   }
 
   /** A header without differences that nobody sees. */
-  static String plain(String text) {
+  public static String plain(String text) {
     return text.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s\\u00a0\\u202f]+", " ");
   }
 }
