@@ -25,6 +25,7 @@ import org.griplore.store.vocabulary.Dimension;
 import org.griplore.store.vocabulary.DisciplineCatalogue;
 import org.griplore.store.vocabulary.Finding;
 import org.griplore.store.vocabulary.HeaderKey;
+import org.griplore.store.vocabulary.TyreState;
 import org.griplore.store.vocabulary.Unit;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -166,6 +167,12 @@ class DemoIntakeTest {
         .filteredOn(finding -> finding.kind() == Finding.Kind.NOT_READ)
         .extracting(Finding::found)
         .containsOnly("DNF");
+  }
+
+  @Test
+  void noTyreIsTakenForWornWhoseFileDoesNotSaySo() {
+    assertThat(archive.snapshot().entries().state())
+        .allSatisfy(state -> assertThat(state.wear()).isEqualTo(TyreState.Wear.NEW));
   }
 
   @Test

@@ -66,6 +66,8 @@ record HeadText(
     CLAIMED
   }
 
+  private static final Pattern CONSUMED =
+      Pattern.compile("(?i)energ|fuel|consum|verbrauch|strom|kwh|l/100");
   private static final Pattern HUNDRED =
       Pattern.compile(
           "(?:([\\p{L} .]{2,25}?)\\s*(?:=|:|\u2259)\\s*100\\s*%?)|(?:100\\s*%?\\s*(?:=|:)\\s*([\\p{L} .]{2,25}))");
@@ -198,8 +200,9 @@ record HeadText(
     return says && lower != higher ? lower ? -1 : 1 : 0;
   }
 
+  /** What is said of the tyres; energy or fuel that is used says nothing of them. */
   private static State state(String rest) {
-    boolean worn = TableWords.WORN.in(rest);
+    boolean worn = TableWords.WORN.in(rest) && !CONSUMED.matcher(rest).find();
     boolean fresh = TableWords.NEW.in(rest);
     return worn == fresh ? State.UNSAID : worn ? State.WORN : State.NEW;
   }
