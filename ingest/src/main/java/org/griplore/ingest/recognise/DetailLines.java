@@ -84,7 +84,8 @@ public record DetailLines(
   private static Optional<Found> found(List<GridCell> line) {
     GridCell first = line.get(0);
     if (line.size() >= 2 && line.size() <= 3) {
-      Optional<String> topic = topic(first.text().replaceAll(":\\s*$", ""));
+      Optional<String> topic =
+          topic(first.text().replaceAll(":\\s*$", ""), line.get(1).text(), line.size() == 2);
       if (topic.isPresent()) {
         return Optional.of(new Found(topic.get(), line.get(1)));
       }
@@ -96,13 +97,19 @@ public record DetailLines(
     // A value with a delimiter in it ("Date: June 14, 2021") stands in several cells.
     StringBuilder value = new StringBuilder(pair.group(2).strip());
     line.stream().skip(1).forEach(cell -> value.append(", ").append(cell.text().strip()));
-    return topic(pair.group(1))
+    return topic(pair.group(1), value.toString(), true)
         .map(
             topic ->
                 new Found(
                     topic,
                     new GridCell(
                         first.row(), first.column(), value.toString(), null, first.date())));
+  }
+
+  /** The topic of a label: a known phrase, or else a word in it where the value is of its kind. */
+  private static Optional<String> topic(String key, String value, boolean parts) {
+    Optional<String> known = topic(key);
+    return known.isPresent() || !parts ? known : DetailLabels.topic(key, value);
   }
 
   /** The topics that are details of a test. */
