@@ -84,8 +84,9 @@ public record DetailLines(
   private static Optional<Found> found(List<GridCell> line) {
     GridCell first = line.get(0);
     if (line.size() >= 2 && line.size() <= 3) {
-      Optional<String> topic =
-          topic(first.text().replaceAll(":\\s*$", ""), line.get(1).text(), line.size() == 2);
+      String label = first.text().replaceAll(":\\s*$", "");
+      boolean parts = line.size() == 2 && !label.contains(":");
+      Optional<String> topic = topic(label, line.get(1).text(), parts);
       if (topic.isPresent()) {
         return Optional.of(new Found(topic.get(), line.get(1)));
       }
