@@ -224,8 +224,7 @@ public final class TableForm {
                   notes,
                   List.of()));
     } else if (!notes.isEmpty()) {
-      GridCell first =
-          grid.rows().isEmpty() ? grid.preamble().get(0) : grid.rows().get(0).get(0);
+      GridCell first = grid.rows().isEmpty() ? grid.preamble().get(0) : grid.rows().get(0).get(0);
       context
           .receiver()
           .finding(
